@@ -1,0 +1,5 @@
+/** Placeholder. */
+@NullMarked
+package daylight.app;
+
+import org.jspecify.annotations.NullMarked;

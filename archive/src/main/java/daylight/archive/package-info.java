@@ -1,0 +1,5 @@
+/** Placeholder. */
+@NullMarked
+package daylight.archive;
+
+import org.jspecify.annotations.NullMarked;

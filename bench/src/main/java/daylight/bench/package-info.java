@@ -1,0 +1,5 @@
+/** Placeholder. */
+@NullMarked
+package daylight.bench;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Placeholder. */
+@NullMarked
+package daylight.footage;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Lengths. */
+@NullMarked
+package daylight.line.measure;
+
+import org.jspecify.annotations.NullMarked;

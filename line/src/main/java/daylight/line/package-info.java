@@ -1,0 +1,5 @@
+/** Placeholder. */
+@NullMarked
+package daylight.line;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Placeholder. */
+@NullMarked
+package daylight.report;
+
+import org.jspecify.annotations.NullMarked;
