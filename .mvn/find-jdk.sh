@@ -1,0 +1,72 @@
+# Sourced by ./check and ./daylight. Finds a JDK of the release Daylight is written for, whatever
+# java the PATH starts with, and Maven; says what is missing and how to get it where there is none.
+
+needed_jdk=25
+
+# Prints the feature release of the JDK in folder $1 (17, 25 ...); nothing where there is no compiler.
+jdk_release() {
+  [ -x "$1/bin/javac" ] || return 0
+  local release=''
+  if [ -r "$1/release" ]; then
+    release=$(sed -n 's/^JAVA_VERSION="\{0,1\}\([0-9]*\).*/\1/p' "$1/release")
+  fi
+  if [ -z "$release" ]; then
+    release=$("$1/bin/javac" -version 2>&1 | sed -n 's/^javac \([0-9]*\).*/\1/p')
+  fi
+  echo "$release"
+}
+
+# Prints the one of the folders given whose release is the lowest that will do: nearest to what is tested.
+nearest_jdk() {
+  local folder release best='' best_release=0
+  for folder in "$@"; do
+    release=$(jdk_release "$folder")
+    if [ -n "$release" ] && [ "$release" -ge "$needed_jdk" ]; then
+      if [ -z "$best" ] || [ "$release" -lt "$best_release" ]; then
+        best=$folder best_release=$release
+      fi
+    fi
+  done
+  [ -n "$best" ] && echo "$best"
+}
+
+# Prints the folder of the JDK that the java command of the PATH belongs to.
+jdk_of_path() {
+  local java
+  java=$(command -v javac) || return 0
+  java=$(readlink -f "$java" 2>/dev/null || echo "$java")
+  dirname "$(dirname "$java")"
+}
+
+# Exports JAVA_HOME, or returns non-zero.
+find_jdk() {
+  local found
+  found=$(nearest_jdk "${JAVA_HOME:-/nowhere}") ||
+    found=$(nearest_jdk /usr/lib/jvm/* /Library/Java/JavaVirtualMachines/*/Contents/Home \
+      /opt/homebrew/opt/openjdk*/libexec/openjdk.jdk/Contents/Home) ||
+    found=$(nearest_jdk "$(jdk_of_path)") || return 1
+  export JAVA_HOME=$found
+}
+
+say_jdk_is_missing() {
+  cat >&2 <<END
+Daylight needs a JDK of release $needed_jdk or newer and found none
+(looked in JAVA_HOME=${JAVA_HOME:-not set}, /usr/lib/jvm, /Library/Java/JavaVirtualMachines and the PATH).
+  Debian, Ubuntu: apt-get install openjdk-$needed_jdk-jdk-headless, or the temurin-$needed_jdk-jdk package
+  macOS:          brew install openjdk@$needed_jdk
+Or unpack any JDK $needed_jdk and set JAVA_HOME to its folder.
+END
+}
+
+say_maven_is_missing() {
+  cat >&2 <<END
+Daylight is built by Maven 3.8 or newer, and there is no mvn on the PATH.
+  Debian, Ubuntu: apt-get install maven
+  macOS:          brew install maven
+END
+}
+
+# What Maven itself needs to stay quiet on a recent JVM.
+quiet_maven() {
+  export MAVEN_OPTS="${MAVEN_OPTS:-} --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow"
+}
