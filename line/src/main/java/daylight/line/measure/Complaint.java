@@ -13,7 +13,7 @@ import java.util.List;
  * @param place where it points
  * @param arguments the figures and words its sentence needs, in the order of the message
  */
-public record Complaint(ComplaintCode code, Place place, List<Argument> arguments)
+public record Complaint(ComplaintCode code, FilePlace place, List<Argument> arguments)
     implements Comparable<Complaint> {
   private static final Comparator<Complaint> BY_PLACE =
       Comparator.comparing(

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param column the column, counted from 1; 0 when unknown
  * @param path where in the book, such as {@code visits[0].locates[3].depth}, or an entry's label
  */
-public record Place(@Nullable String file, int line, int column, String path) {
-  public Place {
+public record FilePlace(@Nullable String file, int line, int column, String path) {
+  public FilePlace {
     if (line < 0) {
       throw new IllegalArgumentException("line must not be negative, was " + line);
     }
@@ -21,12 +21,12 @@ public record Place(@Nullable String file, int line, int column, String path) {
   }
 
   /** A place in the book whose position in a file is not known. */
-  public static Place at(String path) {
-    return new Place(null, 0, 0, path);
+  public static FilePlace at(String path) {
+    return new FilePlace(null, 0, 0, path);
   }
 
   /** The same place with its position in a file. */
-  public Place withPosition(@Nullable String inFile, int atLine, int atColumn) {
-    return new Place(inFile, atLine, atColumn, path);
+  public FilePlace withPosition(@Nullable String inFile, int atLine, int atColumn) {
+    return new FilePlace(inFile, atLine, atColumn, path);
   }
 }
