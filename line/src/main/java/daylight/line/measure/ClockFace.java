@@ -14,7 +14,7 @@ final class ClockFace {
     }
     Phrase.Term last = phrase.terms().getLast();
     if (!last.unit().isEmpty() && !last.unit().matches("o'?clock")) {
-      return Parsed.refused(Refusal.UNIT_UNKNOWN);
+      return Parsed.refused(Meaning.whyNoUnit(Dimension.CLOCK, last));
     }
     if (!phrase.first().isWhole() || !last.isWhole()) {
       return Parsed.refused(Refusal.NOT_WHOLE);

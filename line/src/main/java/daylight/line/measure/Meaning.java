@@ -126,7 +126,8 @@ final class Meaning {
     return phrase.isSingle() ? new Parsed.Value<>(celsius) : Parsed.refused(Refusal.TRAILING_TEXT);
   }
 
-  private static Refusal whyNoUnit(Dimension dimension, Phrase.Term term) {
+  /** Why a term has no unit of a dimension. */
+  static Refusal whyNoUnit(Dimension dimension, Phrase.Term term) {
     if (term.unit().isEmpty()) {
       return Refusal.UNIT_MISSING;
     }

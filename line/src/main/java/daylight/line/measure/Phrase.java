@@ -132,9 +132,9 @@ record Phrase(boolean negative, List<Term> terms) {
     return afterUnit && POWER.matcher(text).region(at, text.length()).lookingAt();
   }
 
-  /** Drops an abbreviation's point, and before a further number the comma or hyphen between. */
+  /** Drops the points of abbreviations, and before a further number the comma or hyphen between. */
   private static String tidy(String words, boolean last) {
-    String tidy = words.strip();
+    String tidy = words.strip().replace(". ", " ");
     if (!last && (tidy.endsWith("-") || tidy.endsWith(","))) {
       tidy = tidy.substring(0, tidy.length() - 1).strip();
     }

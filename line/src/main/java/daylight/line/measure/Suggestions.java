@@ -20,6 +20,9 @@ final class Suggestions {
   private static final Pattern EXPONENT =
       Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,9})?)e([+-]?[0-9])(?![0-9])");
 
+  /** After a number: an exponent or a fraction, without which the number would be another. */
+  private static final Pattern PART_OF_MORE = Pattern.compile("e[+-]?[0-9]|[ -]?[0-9]*/[0-9]");
+
   private final Dimension dimension;
   private final String plain;
   private final @Nullable Unit bareUnit;
@@ -170,10 +173,13 @@ final class Suggestions {
   /** The first number there is, in the unit there is; a number that breaks off is shown with .5. */
   private Stream<String> salvaged() {
     Matcher number = SALVAGE.matcher(plain);
-    if (!number.find() || EXPONENT.matcher(plain).find()) {
+    if (!number.find()) {
       return Stream.empty();
     }
     String tail = plain.substring(number.end());
+    if (PART_OF_MORE.matcher(tail).lookingAt()) {
+      return Stream.empty();
+    }
     boolean breaksOff = tail.startsWith(".") && number.group().indexOf('.') < 0;
     String digits = breaksOff ? number.group() + ".5" : number.group();
     String sign = plain.startsWith("-") ? "−" : "";
