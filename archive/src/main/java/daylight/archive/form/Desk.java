@@ -44,8 +44,7 @@ public final class Desk {
     if (complaints.size() < MOST) {
       complaints.add(new Complaint(code, place, arguments));
     } else if (complaints.size() == MOST) {
-      complaints.add(
-          new Complaint(FormTrouble.TOO_MANY, place, List.of(new Argument.Count(MOST))));
+      complaints.add(new Complaint(FormTrouble.TOO_MANY, place, List.of(new Argument.Count(MOST))));
     }
   }
 

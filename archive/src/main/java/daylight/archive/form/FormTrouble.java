@@ -48,8 +48,8 @@ public enum FormTrouble implements ComplaintCode {
   NOT_A_CHOICE,
   /** Not a quantity: the text, a term for its dimension, the reason, what would be accepted. */
   NOT_A_QUANTITY,
-  /** A standard uncertainty that is not above zero: the text. */
-  SD_NOT_POSITIVE,
+  /** A quantity that must be above zero: the text. */
+  NOT_POSITIVE,
   /** Not a number between two others: the text, the smallest, the largest. */
   NOT_A_NUMBER,
   /** Not a day as in 2026-04-18: the text. */

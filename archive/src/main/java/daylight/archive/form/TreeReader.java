@@ -51,7 +51,7 @@ public final class TreeReader {
       desk.complain(FormTrouble.TOO_LARGE, Mark.NOWHERE, "", new Argument.Count(LARGEST));
       return null;
     }
-    String text = PlainText.of(bytes, desk);
+    String text = Utf8.of(bytes, desk);
     if (text == null) {
       return null;
     }

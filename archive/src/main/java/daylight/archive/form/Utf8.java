@@ -11,10 +11,10 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Bytes as UTF-8 text, or a complaint that says at which line and column they are none. */
-final class PlainText {
+final class Utf8 {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-  private PlainText() {}
+  private Utf8() {}
 
   /** The text without its byte order mark; null when the bytes are no text. */
   static @Nullable String of(byte[] bytes, Desk desk) {
@@ -55,7 +55,8 @@ final class PlainText {
   /** The characters that YAML 1.2 calls not printable (production 1, c-printable). */
   private static boolean isControl(char c) {
     boolean blank = c == '\t' || c == '\n' || c == '\r' || c == '\u0085';
-    return !blank && (c < ' ' || (c >= '\u007F' && c <= '\u009F') || c == '\uFFFE' || c == '\uFFFF');
+    return !blank
+        && (c < ' ' || (c >= '\u007F' && c <= '\u009F') || c == '\uFFFE' || c == '\uFFFF');
   }
 
   private static Mark endOf(String text) {
