@@ -10,7 +10,10 @@ import java.math.BigDecimal;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** Texts of quantities that read back to the same bits. */
+/**
+ * Texts of quantities that read back to the same bits. Shares and bearings that nobody typed may
+ * come back a last bit away: per cent and degrees do not name every value.
+ */
 record Amount(Dimension dimension, @Nullable Unit bare) {
   /** Decimal places are not enough to name every double in another unit; neighbours are tried. */
   private static final int NEIGHBOURS = 8;

@@ -20,12 +20,20 @@ public final class Bundled {
 
   /** The priors. */
   public static Priors priors() {
-    return read("priors.yaml", (name, bytes) -> DataReader.priors(name, bytes, null));
+    return Held.PRIORS;
+  }
+
+  /** Read once, when first asked for. */
+  private static final class Held {
+    static final Priors PRIORS =
+        read("priors.yaml", (name, bytes) -> DataReader.priors(name, bytes, null));
+    static final Catalogue CATALOGUE =
+        read("catalogue.yaml", (name, bytes) -> DataReader.catalogue(name, bytes, null));
   }
 
   /** The catalogue. */
   public static Catalogue catalogue() {
-    return read("catalogue.yaml", (name, bytes) -> DataReader.catalogue(name, bytes, null));
+    return Held.CATALOGUE;
   }
 
   /** The ids of the tables of smallest slopes. */

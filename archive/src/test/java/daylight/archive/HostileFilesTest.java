@@ -117,8 +117,8 @@ class HostileFilesTest {
 
   @Test
   void hugeTexts() {
-    refused(read(BOOK + "label: " + "x".repeat(7 << 20)), "form.text-too-long");
-    refused(read(BOOK + "label: \"" + "x\n ".repeat(1 << 20) + "\""), "form.text-too-long");
+    refused(read(BOOK + "label: " + "x".repeat(3 << 20)), "form.text-too-long");
+    refused(read(BOOK + "label: \"" + "x\n ".repeat(1 << 19) + "\""), "form.text-too-long");
   }
 
   @Test
@@ -150,7 +150,7 @@ class HostileFilesTest {
   @Test
   void aBookCutOffAnywhereIsABookOrAComplaint() throws IOException {
     byte[] full = Files.readAllBytes(ExamplesTest.FOLDER.resolve("full.yaml"));
-    for (int length = 0; length < full.length; length += 37) {
+    for (int length = 0; length < full.length; length += 61) {
       byte[] cut = Arrays.copyOf(full, length);
       ReadBook read = read(cut);
       assertThat(read.book() != null || !read.complaints().isEmpty()).isTrue();
@@ -161,7 +161,7 @@ class HostileFilesTest {
   void aBookWithBytesChangedNeverMakesAnException() throws IOException {
     byte[] full = Files.readAllBytes(ExamplesTest.FOLDER.resolve("full.yaml"));
     Dice dice = new Dice(20260418);
-    for (int i = 0; i < 300; i++) {
+    for (int i = 0; i < 150; i++) {
       byte[] changed = full.clone();
       for (int change = 0; change < 5; change++) {
         changed[dice.below(changed.length)] = (byte) (' ' + dice.below(95));
