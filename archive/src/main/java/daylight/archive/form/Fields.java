@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
@@ -410,29 +409,7 @@ public final class Fields {
 
   /** Where every key stands, and every key within: {@code end.cable}, {@code lifts[0].by}. */
   public Map<String, FilePlace> places() {
-    Map<String, FilePlace> places = new TreeMap<>();
-    places.put("", place());
-    collect(keys, "", places);
-    return places;
-  }
-
-  private void collect(Tree tree, String within, Map<String, FilePlace> places) {
-    switch (tree) {
-      case Tree.Text text -> {}
-      case Tree.Items(List<Tree> items, Mark at) -> {
-        for (int i = 0; i < items.size(); i++) {
-          put(items.get(i), within + "[" + i + "]", places);
-        }
-      }
-      case Tree.Keys(Map<String, Tree.Member> members, Mark at) ->
-          members.forEach((key, member) -> put(member.value(), inside(within, key), places));
-    }
-  }
-
-  private void put(Tree tree, String within, Map<String, FilePlace> places) {
-    String full = path.isEmpty() || within.startsWith("[") ? path + within : path + "." + within;
-    places.put(within, desk.place(tree.at(), full));
-    collect(tree, within, places);
+    return new PlacesWithin(desk, path).of(keys);
   }
 
   /** The desk on which this is read. */
