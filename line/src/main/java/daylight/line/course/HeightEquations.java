@@ -95,6 +95,7 @@ final class HeightEquations {
     return n == 0 ? 0 : sum / n;
   }
 
+  @SuppressWarnings("ArrayRecordComponent") // never leaves this room
   private record Levelled(String name, double[] derivative, double misfit) {}
 
   private void levels() {

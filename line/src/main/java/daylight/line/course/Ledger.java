@@ -27,6 +27,10 @@ final class Ledger {
     shares.byEntry().forEach((entry, variance) -> add(entry, false, variance));
   }
 
+  void add(Ledger other) {
+    other.accounts.forEach((account, variance) -> accounts.merge(account, variance, Double::sum));
+  }
+
   double variance() {
     double sum = 0;
     for (double variance : accounts.values()) {

@@ -58,7 +58,7 @@ final class SpotEquations {
           new double[x.length]);
       misfits[2 * i] = spot.x() - p.east();
       misfits[2 * i + 1] = spot.y() - p.north();
-      noise[i] = noise(mark);
+      noise[i] = noise(model, mark);
       for (int j = 0; j < n; j++) {
         Covariance2 c = survey.covariance(mark.label(), spotted.get(j).label());
         covariance.set(2 * i, 2 * j, c.xx());
@@ -90,7 +90,7 @@ final class SpotEquations {
   }
 
   /** How far the spot on the ground may be from the true place above the transmitter, metres. */
-  private double noise(Mark mark) {
+  static double noise(Model model, Mark mark) {
     if (mark.noise() < 0) {
       return SEEN_SPOT;
     }

@@ -81,6 +81,11 @@ final class Walk {
     return counter;
   }
 
+  /** Whether the walk goes away from the root in a limb of it. */
+  boolean away(int limb) {
+    return legs.stream().filter(leg -> leg.limb() == limb).findFirst().orElseThrow().away();
+  }
+
   /** The limbs of the walk, in its order. */
   List<Integer> limbs() {
     return legs.stream().map(Leg::limb).toList();

@@ -25,7 +25,7 @@ class ComplaintTest {
   }
 
   private static Complaint at(String path, String file, int line, int column) {
-    Place place = Place.at(path).withPosition(file, line, column);
+    FilePlace place = FilePlace.at(path).withPosition(file, line, column);
     return new Complaint(Code.DEPTH_REFUSED, place, List.of());
   }
 
@@ -33,13 +33,13 @@ class ComplaintTest {
   void sortByFileLineColumnPathAndKey() {
     List<Complaint> sorted =
         List.of(
-            new Complaint(Code.DEPTH_REFUSED, Place.at("z"), List.of()),
+            new Complaint(Code.DEPTH_REFUSED, FilePlace.at("z"), List.of()),
             at("b", "book.yaml", 2, 9),
             at("a", "book.yaml", 10, 1),
             at("a", "book.yaml", 10, 4),
             at("b", "book.yaml", 10, 4),
             new Complaint(
-                Code.UNKNOWN_KEY, Place.at("b").withPosition("book.yaml", 10, 4), List.of()),
+                Code.UNKNOWN_KEY, FilePlace.at("b").withPosition("book.yaml", 10, 4), List.of()),
             at("a", "other.yaml", 1, 1));
     List<Complaint> shuffled = new ArrayList<>(sorted);
     Collections.reverse(shuffled);
@@ -50,14 +50,14 @@ class ComplaintTest {
   @Test
   void keepItsOwnCopyOfItsArguments() {
     List<Argument> arguments = new ArrayList<>(List.of(new Argument.Length(1.4)));
-    Complaint complaint = new Complaint(Code.DEPTH_REFUSED, Place.at("L3"), arguments);
+    Complaint complaint = new Complaint(Code.DEPTH_REFUSED, FilePlace.at("L3"), arguments);
     arguments.clear();
     assertThat(complaint.arguments()).containsExactly(new Argument.Length(1.4));
   }
 
   @Test
   void refusePositionsBeforeTheFirst() {
-    assertThatIllegalArgumentException().isThrownBy(() -> new Place(null, -1, 0, ""));
-    assertThatIllegalArgumentException().isThrownBy(() -> new Place(null, 0, -1, ""));
+    assertThatIllegalArgumentException().isThrownBy(() -> new FilePlace(null, -1, 0, ""));
+    assertThatIllegalArgumentException().isThrownBy(() -> new FilePlace(null, 0, -1, ""));
   }
 }
