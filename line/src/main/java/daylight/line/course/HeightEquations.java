@@ -204,7 +204,10 @@ final class HeightEquations {
     Shape.Point[] points = new Shape.Point[n];
     for (int i = 0; i < n; i++) {
       Mark mark = read.get(i);
-      shown[i] = (Mark.DepthRead.ByReceiver) mark.depth();
+      if (!(mark.depth() instanceof Mark.DepthRead.ByReceiver by)) {
+        throw new IllegalStateException("only receiver readings come here");
+      }
+      shown[i] = by;
       double[] du = new double[x.length];
       double invert = invert(mark, du);
       Walk.Reached at = mark.place(layout, x);

@@ -176,10 +176,10 @@ final class Placing {
     Place start = place(a);
     Place end = from == to ? null : place(b);
     double sd = sd(walk, a, from);
-    boolean swap =
-        end != null && end.reach().equals(start.reach()) && end.distance() < start.distance();
-    return new PlacedFinding(
-        visit.label(), pass.label(), finding, swap ? end : start, swap ? start : end, sd);
+    if (end != null && end.reach().equals(start.reach()) && end.distance() < start.distance()) {
+      return new PlacedFinding(visit.label(), pass.label(), finding, end, start, sd);
+    }
+    return new PlacedFinding(visit.label(), pass.label(), finding, start, end, sd);
   }
 
   private double sd(Walk walk, Walk.Reached at, double reading) {
