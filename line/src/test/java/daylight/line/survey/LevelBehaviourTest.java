@@ -113,8 +113,7 @@ class LevelBehaviourTest {
   void nothingAndAStrangeDatumAreAnswered() {
     assertThat(Surveyor.adjust(new LevelNetwork(List.of())))
         .isEqualTo(
-            new LevelAdjustment.Unadjustable(
-                LevelAdjustment.Reason.NOTHING_TO_ADJUST, List.of()));
+            new LevelAdjustment.Unadjustable(LevelAdjustment.Reason.NOTHING_TO_ADJUST, List.of()));
     assertThat(Surveyor.adjust(new LevelNetwork(TWO_SETUPS, "moon", Snooping.USUAL)))
         .isEqualTo(
             new LevelAdjustment.Unadjustable(

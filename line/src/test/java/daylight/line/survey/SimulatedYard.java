@@ -7,8 +7,9 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
- * An invented yard: five or six landmarks round a house and some spots, each spot taped from several
- * landmarks and some set off from a wall, with errors drawn from the standard deviations stated.
+ * An invented yard: five or six landmarks round a house and some spots, each spot taped from
+ * several landmarks and some set off from a wall, with errors drawn from the standard deviations
+ * stated.
  */
 final class SimulatedYard {
   private static final double SD = 0.02;
@@ -21,8 +22,8 @@ final class SimulatedYard {
   }
 
   /**
-   * The yard of a seed, its truth moved, turned or mirrored before it is measured; the errors of the
-   * readings stay the same.
+   * The yard of a seed, its truth moved, turned or mirrored before it is measured; the errors of
+   * the readings stay the same.
    *
    * @param mirrored whether the move swaps left and right
    */
@@ -78,8 +79,7 @@ final class SimulatedYard {
     double along = reach * StrictMath.cos(turn) + SD * random.normal();
     double error = SD * random.normal();
     double out = -reach * StrictMath.sin(turn) + (mirrored ? -error : error);
-    sightings.add(
-        new Sighting.AlongOut("wall " + point, "M0", "M1", point, along, out, SD, SD));
+    sightings.add(new Sighting.AlongOut("wall " + point, "M0", "M1", point, along, out, SD, SD));
   }
 
   Map<String, PlanPoint> truth() {

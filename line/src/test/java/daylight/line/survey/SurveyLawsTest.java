@@ -83,8 +83,7 @@ class SurveyLawsTest {
     double metres = before.point("S0").distanceTo(before.point("S1"));
     Sighting more = Networks.tape("S0", "S1", metres, 0.005);
     Adjusted after =
-        Networks.adjusted(
-            new PlaneNetwork(Networks.and(yard.sightings(), more), List.of(), never));
+        Networks.adjusted(new PlaneNetwork(Networks.and(yard.sightings(), more), List.of(), never));
     for (String point : before.points().keySet()) {
       Covariance2 a = before.covariance(point, point);
       Covariance2 b = after.covariance(point, point);
