@@ -9,7 +9,6 @@ import java.util.TreeSet;
 /** Which sightings and which unknowns take part in one adjustment. */
 final class Plan {
   private final Scene scene;
-  private final List<Sighting> used;
   private final Unknowns unknowns;
   private final List<Equation> equations;
 
@@ -18,7 +17,7 @@ final class Plan {
     Optional<Shift> shift = ties.shift(scene);
     var sets = new TreeMap<String, Double>();
     ties.sets().forEach((set, members) -> orientation(members).ifPresent(o -> sets.put(set, o)));
-    used =
+    List<Sighting> used =
         ties.sightings().stream()
             .filter(sighting -> scene.covers(sighting, ""))
             .filter(sighting -> !(sighting instanceof Sighting.Gnss) || shift.isPresent())
@@ -46,10 +45,6 @@ final class Plan {
 
   Scene scene() {
     return scene;
-  }
-
-  List<Sighting> used() {
-    return used;
   }
 
   Unknowns unknowns() {

@@ -236,6 +236,47 @@ class PlaneBehaviourTest {
   }
 
   @Test
+  void aBaseNobodyTapedIsAskedForByName() {
+    Adjusted adjusted =
+        adjusted(
+            List.of(
+                new Sighting.AlongOut("L1", "A", "B", "L1", 3, 2, SD, SD),
+                tape("A", "L2", 5, SD),
+                tape("B", "L2", 5, SD)),
+            "A",
+            "B");
+    assertAt(adjusted, "L1", -2, 3, 1e-9);
+    assertThat(adjusted.undetermined())
+        .containsExactly(
+            new Undetermined.Untied(
+                "B", Undetermined.Reason.DISTANCE_UNKNOWN, List.of("B–L2", "L1")),
+            new Undetermined.Untied(
+                "L2", Undetermined.Reason.ONE_TIE_ONLY, List.of("A–L2", "B–L2")));
+  }
+
+  @Test
+  void oneDirectionSetOverTwoLandmarksAndATapePlaceAPoint() {
+    var p = new PlanPoint(4, 3);
+    Adjusted adjusted =
+        adjusted(
+            List.of(
+                fixed("A", 0, 0),
+                fixed("B", 0, 8),
+                new Sighting.Direction("d1", "s", "P", "A", 1, 1e-4),
+                new Sighting.Direction(
+                    "d2",
+                    "s",
+                    "P",
+                    "B",
+                    1 + p.bearingTo(new PlanPoint(0, 8)) - p.bearingTo(new PlanPoint(0, 0)),
+                    1e-4),
+                tape("A", "P", 5, SD)));
+    // The circles meet once more, but from there the angle is read half a turn off.
+    assertThat(adjusted.undetermined()).isEmpty();
+    assertAt(adjusted, "P", 4, 3, 1e-6);
+  }
+
+  @Test
   void baseLandmarksOnOneSpotAreRefused() {
     assertThat(Surveyor.adjust(network(List.of(tape("A", "B", 0, SD)), "A", "B")))
         .isEqualTo(new Unadjustable(Unadjustable.Reason.BASE_COINCIDENT, List.of()));

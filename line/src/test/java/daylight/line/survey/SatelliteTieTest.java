@@ -94,7 +94,7 @@ class SatelliteTieTest {
   }
 
   @Test
-  void anOffsetReceiverFixIsNamedInBothItsComponents() {
+  void aFixThatIsHalfAMetreTooFarNorthIsNamed() {
     Sighting.Gnss good = (Sighting.Gnss) fix("C");
     Sighting bad =
         new Sighting.Gnss(
