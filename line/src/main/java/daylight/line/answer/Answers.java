@@ -1,0 +1,47 @@
+package daylight.line.answer;
+
+import daylight.line.fall.Fall;
+import daylight.line.measure.Complaint;
+import java.util.List;
+
+/**
+ * What the field book says to the owner.
+ *
+ * @param visit the label of the visit whose findings were judged
+ * @param stops stop orders, first in every output
+ * @param opening the complaint and its probable cause
+ * @param lines the seven answers for each line
+ * @param cautions that go with all of it
+ * @param fall the figures of the fall that the answers rest on
+ * @param complaints about the book, in its order
+ */
+public record Answers(
+    String visit,
+    List<StopOrder> stops,
+    Opening opening,
+    List<LineAnswers> lines,
+    List<Caution> cautions,
+    Fall fall,
+    List<Complaint> complaints) {
+  public Answers {
+    stops = List.copyOf(stops);
+    lines = List.copyOf(lines);
+    cautions = List.copyOf(cautions);
+    complaints = List.copyOf(complaints);
+  }
+
+  /** The answers for one line. */
+  public record LineAnswers(String line, List<Answer> answers) {
+    public LineAnswers {
+      answers = List.copyOf(answers);
+    }
+
+    /** The answer to one question. */
+    public Answer to(Question question) {
+      return answers.stream()
+          .filter(answer -> answer.question() == question)
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException("no answer to " + question));
+    }
+  }
+}

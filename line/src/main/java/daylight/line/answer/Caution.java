@@ -1,0 +1,22 @@
+package daylight.line.answer;
+
+import daylight.line.measure.Key;
+
+/** What can hurt somebody who acts on an answer. */
+public enum Caution implements Key {
+  NOTIFY_BEFORE_DIGGING,
+  HAND_DIG,
+  LOCATES_APPROXIMATE,
+  TRENCH,
+  SEWAGE,
+  GAS,
+  CONFINED_SPACE,
+  ELECTRICITY,
+  LOCAL_CODES,
+  CAMERA_PROVES_NO_TIGHTNESS;
+
+  @Override
+  public String key() {
+    return "caution." + name().toLowerCase(java.util.Locale.ROOT);
+  }
+}

@@ -1,0 +1,52 @@
+package daylight.line.book;
+
+import daylight.line.measure.Reading;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something seen in the pipe.
+ *
+ * @param kind id of a kind in the catalogue; an unknown one is kept and shown ungraded
+ * @param where its place in the pass
+ * @param moving which way the camera moved when the counter was read
+ * @param clock where on the wall, as the head looks; null when not recorded
+ * @param quantities its sizes by the catalogue's names, in SI units
+ * @param words its other particulars by the catalogue's names, such as what the material becomes
+ * @param node the label of the node this is, where it is one (a junction seen from inside)
+ * @param stills labels of media that show it
+ * @param remark free words; null when none
+ */
+public record Finding(
+    Id id,
+    String kind,
+    Where where,
+    Moving moving,
+    @Nullable Clock clock,
+    Map<String, Reading> quantities,
+    Map<String, String> words,
+    @Nullable String node,
+    List<String> stills,
+    @Nullable String remark)
+    implements Entry {
+  public Finding {
+    quantities = Collections.unmodifiableMap(new TreeMap<>(quantities));
+    words = Collections.unmodifiableMap(new TreeMap<>(words));
+    stills = List.copyOf(stills);
+  }
+
+  /** Which way the camera moved: a pushed cable snakes, a pulled one is taut. */
+  public enum Moving {
+    PUSHING,
+    PULLING
+  }
+
+  /**
+   * A position on the wall, in radians clockwise from twelve as the head looks; a single position
+   * has {@code from} equal to {@code to}, a stretch runs clockwise.
+   */
+  public record Clock(double from, double to) {}
+}

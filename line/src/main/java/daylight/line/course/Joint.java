@@ -1,0 +1,21 @@
+package daylight.line.course;
+
+import daylight.line.book.Place;
+import daylight.line.measure.Measured;
+import java.util.List;
+import java.util.Optional;
+
+/** The covariance of every estimated quantity with every other, asked for figure by figure. */
+public interface Joint {
+  /** See {@link Line#fall}. */
+  Optional<Measured> fall(Place from, Place to);
+
+  /** See {@link Line#whyFall}. */
+  List<Contribution> whyFall(Place from, Place to);
+
+  /** See {@link Line#whySpot}. */
+  List<Contribution> whySpot(Place place);
+
+  /** See {@link Line#whyDepth}. */
+  List<Contribution> whyDepth(Place place);
+}

@@ -1,0 +1,74 @@
+package daylight.line.course;
+
+import daylight.line.book.Place;
+import daylight.line.measure.Measured;
+import daylight.line.measure.Statement;
+import daylight.line.survey.Adjustment;
+import daylight.line.survey.LevelAdjustment;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the pipes of a site run and how sure that is: everything {@link Estimator} computed from a
+ * field book, in metres on the site grid, with covariance. Nothing in it is ever read back from
+ * disk.
+ *
+ * @param survey the adjusted plane network of landmarks and located spots
+ * @param levels the adjusted level network
+ * @param runs one for each reach, in the book's order
+ * @param findings what was seen, each at its place
+ * @param sights how well the pipe could be seen, stretch by stretch
+ * @param locates how each locate and exposure fits
+ * @param gaps cable against ground between neighbouring locates
+ * @param doubts what contradicts what, or could not be used
+ * @param joint the covariance of everything with everything
+ */
+public record Line(
+    Adjustment survey,
+    LevelAdjustment levels,
+    List<Run> runs,
+    List<PlacedFinding> findings,
+    List<PlacedSight> sights,
+    List<LocateFit> locates,
+    List<CableGap> gaps,
+    List<Statement> doubts,
+    Joint joint) {
+  public Line {
+    runs = List.copyOf(runs);
+    findings = List.copyOf(findings);
+    sights = List.copyOf(sights);
+    locates = List.copyOf(locates);
+    gaps = List.copyOf(gaps);
+    doubts = List.copyOf(doubts);
+  }
+
+  /** The run of the reach of that label. */
+  public Optional<Run> findRun(String reach) {
+    return runs.stream().filter(run -> run.reach().label().equals(reach)).findFirst();
+  }
+
+  /**
+   * How far the invert falls from one place to another, in metres, positive when the second is
+   * lower; empty where heights are not known.
+   */
+  public Optional<Measured> fall(Place from, Place to) {
+    return joint.fall(from, to);
+  }
+
+  /**
+   * The entries and assumptions that {@link #fall} rests on, largest share of its variance first.
+   */
+  public List<Contribution> whyFall(Place from, Place to) {
+    return joint.whyFall(from, to);
+  }
+
+  /** What the position in plan of a place rests on, largest share of its variance first. */
+  public List<Contribution> whySpot(Place place) {
+    return joint.whySpot(place);
+  }
+
+  /** What the depth of a place below the ground rests on, largest share of its variance first. */
+  public List<Contribution> whyDepth(Place place) {
+    return joint.whyDepth(place);
+  }
+}

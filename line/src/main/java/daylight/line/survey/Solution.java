@@ -1,0 +1,65 @@
+package daylight.line.survey;
+
+import java.util.List;
+import java.util.TreeMap;
+import org.ejml.data.DMatrixRMaj;
+
+/**
+ * A settled adjustment, one for plan and levels alike. Covariances take the standard deviations of
+ * the readings at face value.
+ */
+final class Solution {
+  private final double[] state;
+  private final List<Equation> equations;
+
+  /** Change of each unknown (row) by one standard deviation of each whitened reading (column). */
+  private final DMatrixRMaj gain;
+
+  private final Fit fit;
+
+  Solution(double[] state, List<Equation> equations, DMatrixRMaj gain, Fit fit) {
+    this.state = state.clone();
+    this.equations = List.copyOf(equations);
+    this.gain = gain;
+    this.fit = fit;
+  }
+
+  double at(int unknown) {
+    return state[unknown];
+  }
+
+  Fit fit() {
+    return fit;
+  }
+
+  /** Covariance of two unknowns; a held coordinate, marked −1, has none. */
+  double covariance(int a, int b) {
+    if (a < 0 || b < 0) {
+      return 0;
+    }
+    double sum = 0;
+    for (int row = 0; row < gain.numCols; row++) {
+      sum += gain.get(a, row) * gain.get(b, row);
+    }
+    return sum;
+  }
+
+  /** The variance of a linear function of the unknowns, by entry. */
+  Shares shares(double[] weights) {
+    var byEntry = new TreeMap<String, Double>();
+    double variance = 0;
+    for (int row = 0; row < gain.numCols; row++) {
+      double influence = 0;
+      for (int unknown = 0; unknown < weights.length; unknown++) {
+        influence += weights[unknown] * gain.get(unknown, row);
+      }
+      byEntry.merge(equations.get(row).entry(), influence * influence, Double::sum);
+      variance += influence * influence;
+    }
+    return new Shares(variance, byEntry);
+  }
+
+  int unknowns() {
+    return state.length;
+  }
+}

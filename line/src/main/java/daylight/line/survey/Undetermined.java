@@ -1,0 +1,45 @@
+package daylight.line.survey;
+
+import java.util.List;
+
+/** A point of the network whose position the sightings do not give. */
+public sealed interface Undetermined {
+  String point();
+
+  /** The entries that do speak of the point, in order. */
+  List<String> entries();
+
+  /** Too little is known of the point. */
+  record Untied(String point, Reason reason, List<String> entries) implements Undetermined {
+    public Untied {
+      entries = List.copyOf(entries);
+    }
+  }
+
+  /**
+   * Two positions fit alike. To be asked, not guessed: a side, or a third tie, decides.
+   *
+   * @param one the position with the smaller x, then the smaller y
+   * @param other the other one
+   */
+  record Mirror(String point, PlanPoint one, PlanPoint other, List<String> entries)
+      implements Undetermined {
+    public Mirror {
+      entries = List.copyOf(entries);
+    }
+  }
+
+  /** What is missing. */
+  enum Reason {
+    /** No sighting leads to it from any determined point. */
+    NOT_REACHED,
+    /** One tie only: it lies somewhere on a circle or a line. */
+    ONE_TIE_ONLY,
+    /** A base landmark whose direction is the grid north but whose distance nobody measured. */
+    DISTANCE_UNKNOWN,
+    /** Tied, but the lines of sight meet so flat that they leave a direction open. */
+    TOO_FLAT,
+    /** Satellite fixes at fewer than two determined points do not tie it to the grid. */
+    FIX_NOT_TIED
+  }
+}
