@@ -37,6 +37,10 @@ final class SourceTree {
     return new SourceTree(folder);
   }
 
+  Path file(String name) {
+    return root.resolve(name);
+  }
+
   List<Path> mainSources() throws IOException {
     return files(path -> path.contains("/src/main/java/") && path.endsWith(".java"));
   }
