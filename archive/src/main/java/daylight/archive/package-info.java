@@ -1,14 +1,16 @@
 /**
- * Keeping: field books as files and in a store, and what was issued. The only room that may know
- * SQL, but for the GeoPackage writer of the report.
+ * Keeping field books: reading and writing them as files, the data that come with their sources,
+ * and results that are put down whole or not at all.
  *
- * <p>In: field-book files as people write them, entries with who, when and on what device, and the
- * bytes of what is issued. Out: field books as values with complaints beside them, revisions,
- * sealed bundles and the proof that they are unchanged. Units: a file says its own; what leaves is
- * SI. Refuses: nothing silently: a bad row becomes a complaint with file, line and column beside
- * the good rows; a file outside the book's folder is not opened; what was acknowledged is not lost.
+ * <p>In: bytes and folders. Out: values of {@code daylight.line.book} and complaints with file,
+ * line, column and path; never an exception for anything a file holds. Values are SI and radians
+ * once read; their written words are kept.
  *
- * <p>Sources: yaml-1.2, rfc-9562.
+ * <p>Start with {@link daylight.archive.FieldBookReader} and {@link
+ * daylight.archive.FieldBookWriter}; {@link daylight.archive.BookShape} is the table of every key
+ * of a book, from which reading, writing and the published schema all come. {@link
+ * daylight.archive.DataReader} reads priors, catalogue and rules, {@link daylight.archive.Bundled}
+ * the ones that come with Daylight. {@link daylight.archive.ResultFolder} puts results down.
  */
 @NullMarked
 package daylight.archive;

@@ -1,0 +1,65 @@
+package daylight.archive;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.Priors;
+import daylight.line.fall.FallRules;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.function.BiFunction;
+
+/** The data that come with Daylight. */
+public final class Bundled {
+  private static final String FOLDER = "/daylight/line/";
+  private static final List<String> FALL_RULES =
+      List.of(
+          "ipc-704.1", "irc-p3005.3", "upc-708", "obc-7.4.8.1", "npc-2.4.8.1", "ten-states-33.41");
+
+  private Bundled() {}
+
+  /** The priors. */
+  public static Priors priors() {
+    return read("priors.yaml", (name, bytes) -> DataReader.priors(name, bytes, null));
+  }
+
+  /** The catalogue. */
+  public static Catalogue catalogue() {
+    return read("catalogue.yaml", (name, bytes) -> DataReader.catalogue(name, bytes, null));
+  }
+
+  /** The ids of the tables of smallest slopes. */
+  public static List<String> fallRulesIds() {
+    return FALL_RULES;
+  }
+
+  /**
+   * A table of smallest slopes.
+   *
+   * @param id its id, such as {@code ipc-704.1}, or what stands before the first hyphen
+   * @throws IllegalArgumentException for an id that none has
+   */
+  public static FallRules fallRules(String id) {
+    String full =
+        FALL_RULES.stream()
+            .filter(known -> known.equals(id) || known.startsWith(id + "-"))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException(id + " must be one of " + FALL_RULES));
+    return read("rules/" + full + ".yaml", DataReader::fallRules);
+  }
+
+  private static <T> T read(String name, BiFunction<String, byte[], ReadData<T>> reader) {
+    try (InputStream in = Priors.class.getResourceAsStream(FOLDER + name)) {
+      if (in == null) {
+        throw new IllegalStateException("no resource " + name);
+      }
+      ReadData<T> read = reader.apply(name, in.readAllBytes());
+      if (read.value() == null || !read.complaints().isEmpty()) {
+        throw new IllegalStateException("wrong in " + name + ": " + read.complaints());
+      }
+      return read.value();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,116 @@
+package daylight.archive;
+
+import daylight.archive.form.Desk;
+import daylight.archive.form.Fields;
+import daylight.archive.form.FormTrouble;
+import daylight.archive.form.Section;
+import daylight.archive.form.Tree;
+import daylight.archive.form.TreeReader;
+import daylight.line.book.Catalogue;
+import daylight.line.book.Priors;
+import daylight.line.fall.FallRules;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Gravity;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads the data that come with their sources: priors, catalogue, tables of smallest slopes. A
+ * company's own file may hold only what differs from a base.
+ */
+public final class DataReader {
+  private static final String VERSION = "1";
+
+  private DataReader() {}
+
+  /**
+   * Priors.
+   *
+   * @param base where rows come from that the file does not have; null when it must have all
+   */
+  public static ReadData<Priors> priors(String name, byte[] bytes, @Nullable Priors base) {
+    return read(
+        new Desk(name),
+        bytes,
+        DataShape.PRIORS,
+        DataShape.PRIORS_KEY,
+        fields -> PriorsReader.read(fields, base));
+  }
+
+  /** Priors in a file, over a base. */
+  public static ReadData<Priors> priors(Path file, @Nullable Priors base) {
+    return file(file, bytes -> priors(file.toString(), bytes, base));
+  }
+
+  /**
+   * A catalogue.
+   *
+   * @param base the kinds to which the file adds, and of which it replaces those of the same id;
+   *     null for none
+   */
+  public static ReadData<Catalogue> catalogue(String name, byte[] bytes, @Nullable Catalogue base) {
+    return read(
+        new Desk(name),
+        bytes,
+        DataShape.CATALOGUE,
+        DataShape.CATALOGUE_KEY,
+        fields -> CatalogueReader.read(fields, base));
+  }
+
+  /** A catalogue in a file, over a base. */
+  public static ReadData<Catalogue> catalogue(Path file, @Nullable Catalogue base) {
+    return file(file, bytes -> catalogue(file.toString(), bytes, base));
+  }
+
+  /** A table of smallest slopes. */
+  public static ReadData<FallRules> fallRules(String name, byte[] bytes) {
+    return read(
+        new Desk(name),
+        bytes,
+        DataShape.FALL_RULES,
+        DataShape.FALL_RULES_KEY,
+        FallRulesReader::read);
+  }
+
+  /** A table of smallest slopes in a file. */
+  public static ReadData<FallRules> fallRules(Path file) {
+    return file(file, bytes -> fallRules(file.toString(), bytes));
+  }
+
+  private static <T> ReadData<T> file(Path file, Function<byte[], ReadData<T>> reader) {
+    Desk desk = new Desk(file.toString());
+    byte[] bytes = FileBytes.read(file, desk);
+    return bytes == null ? new ReadData<>(null, desk.complaints()) : reader.apply(bytes);
+  }
+
+  private static <T> ReadData<T> read(
+      Desk desk,
+      byte[] bytes,
+      Section section,
+      String versionKey,
+      Function<Fields, @Nullable T> reader) {
+    Tree tree = TreeReader.read(bytes, desk);
+    if (tree == null) {
+      return new ReadData<>(null, desk.complaints());
+    }
+    if (!(tree instanceof Tree.Keys keys)) {
+      Argument shape = new Argument.Term("form.shape.keys");
+      desk.complain(FormTrouble.WRONG_SHAPE, tree.at(), "", shape);
+      return new ReadData<>(null, desk.complaints());
+    }
+    Fields fields = new Fields(section, keys, "", desk);
+    String version = fields.wantedWords(versionKey);
+    if (fields.has(versionKey) && !version.equals(VERSION)) {
+      fields.complain(
+          FileTrouble.VERSION_UNKNOWN,
+          versionKey,
+          new Argument.Text(version),
+          new Argument.Choices(List.of(VERSION)));
+    }
+    @Nullable T value = reader.apply(fields);
+    boolean stopped = desk.complaints().stream().anyMatch(c -> c.code().gravity() == Gravity.STOPS);
+    return new ReadData<>(stopped ? null : value, desk.complaints());
+  }
+}

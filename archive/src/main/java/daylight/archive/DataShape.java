@@ -1,0 +1,60 @@
+package daylight.archive;
+
+import daylight.archive.form.Section;
+import daylight.archive.form.Shape;
+import daylight.line.book.Catalogue;
+import daylight.line.book.Priors;
+import daylight.line.book.Reach;
+import daylight.line.fall.FallLimit;
+import daylight.line.measure.Dimension;
+
+/** Every key of the files of data. */
+final class DataShape {
+  static final String PRIORS_KEY = "daylight-priors";
+  static final String CATALOGUE_KEY = "daylight-catalogue";
+  static final String FALL_RULES_KEY = "daylight-fall-rules";
+
+  /** A prior's a and b have the dimension of its kind; their shape is given where they are read. */
+  static final Section PRIOR =
+      Section.named("prior")
+          .oneOf("kind", Priors.Kind.class)
+          .with("a", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
+          .amount("b", Dimension.SLOPE)
+          .amount("correlation-length", Dimension.LENGTH)
+          .plain("fair", Shape.Kind.NUMBER)
+          .plain("poor", Shape.Kind.NUMBER)
+          .words("source")
+          .oneOf("mark", FallLimit.Mark.class)
+          .words("note");
+
+  static final Section PRIORS = Section.named("priors").words(PRIORS_KEY).rows("priors", PRIOR);
+
+  static final Section QUANTITIES =
+      Section.named("quantities").open(new Shape.OneOf(Dimension.class));
+  static final Section KIND =
+      Section.named("kind")
+          .words("id")
+          .oneOf("bears", Catalogue.Bears.class)
+          .oneOf("hazard", Catalogue.Hazard.class)
+          .plain("stretch", Shape.Kind.YES_NO)
+          .part("quantities", QUANTITIES)
+          .texts("words")
+          .words("symbol", "letters-unchecked");
+  static final Section CATALOGUE =
+      Section.named("catalogue").words(CATALOGUE_KEY).rows("kinds", KIND);
+
+  static final Section FALL_ROW =
+      Section.named("fall-row")
+          .amount("bore-from", Dimension.LENGTH)
+          .amount("bore-to", Dimension.LENGTH)
+          .with("uses", new Shape.Rows(new Shape.OneOf(Reach.Use.class)))
+          .amount("slope", Dimension.SLOPE)
+          .words("clause", "source")
+          .oneOf("mark", FallLimit.Mark.class);
+  static final Section FALL_RULES =
+      Section.named("fall-rules")
+          .words(FALL_RULES_KEY, "id", "title", "edition", "note")
+          .rows("rows", FALL_ROW);
+
+  private DataShape() {}
+}

@@ -1,0 +1,70 @@
+package daylight.archive;
+
+import daylight.archive.form.Fields;
+import daylight.archive.form.FormTrouble;
+import daylight.archive.form.Section;
+import daylight.archive.form.Tree;
+import daylight.line.book.Reach;
+import daylight.line.fall.FallLimit;
+import daylight.line.fall.FallRules;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Reading;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads a table of smallest slopes row by row. */
+final class FallRulesReader {
+  /** Where a row names no largest bore, in metres: no drain is as large. */
+  private static final double ANY_BORE = 10;
+
+  private FallRulesReader() {}
+
+  static FallRules read(Fields fields) {
+    List<FallRules.Row> rows = new ArrayList<>();
+    for (Fields row : fields.rows("rows")) {
+      FallRules.Row read = row(row);
+      if (row.sound()) {
+        rows.add(read);
+      }
+    }
+    fields.words("note");
+    String title = fields.wantedWords("title");
+    String edition = fields.words("edition");
+    return new FallRules(
+        fields.wantedWords("id"), edition == null ? title : title + " (" + edition + ")", rows);
+  }
+
+  private static FallRules.Row row(Fields row) {
+    Reading from = row.reading("bore-from");
+    Reading to = row.reading("bore-to");
+    Reading slope = row.wantedReading("slope");
+    if (!(slope.value() > 0)) {
+      row.complain(FormTrouble.NOT_POSITIVE, "slope", new Argument.Text(slope.written()));
+    }
+    return new FallRules.Row(
+        from == null ? 0 : from.value(),
+        to == null ? ANY_BORE : to.value(),
+        uses(row),
+        slope.value(),
+        row.wantedWords("clause"),
+        row.wantedWords("source"),
+        row.wantedChoice("mark", FallLimit.Mark.class));
+  }
+
+  private static List<Reach.Use> uses(Fields row) {
+    List<Reach.Use> uses = new ArrayList<>();
+    row.eachItem(
+        "uses",
+        (tree, place) -> {
+          String text = tree instanceof Tree.Text(String word, var p, var c, var at) ? word : "";
+          for (Reach.Use use : Reach.Use.values()) {
+            if (Section.word(use).equals(text)) {
+              uses.add(use);
+              return;
+            }
+          }
+          row.notChosen("uses", text, Section.words(Reach.Use.class), false);
+        });
+    return uses;
+  }
+}

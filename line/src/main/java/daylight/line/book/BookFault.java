@@ -1,0 +1,89 @@
+package daylight.line.book;
+
+import daylight.line.measure.ComplaintCode;
+import daylight.line.measure.Gravity;
+import java.util.Locale;
+
+/** What may not make sense in a book that was read well; the arguments are named with each. */
+public enum BookFault implements ComplaintCode {
+  /** No such point: the label, the nearest known. */
+  UNKNOWN_POINT,
+  /** No such landmark: the label, the nearest known. */
+  UNKNOWN_LANDMARK,
+  /** No such node: the label, the nearest known. */
+  UNKNOWN_NODE,
+  /** No such reach: the label, the nearest known. */
+  UNKNOWN_REACH,
+  /** No such pass in this visit: the label, the nearest known. */
+  UNKNOWN_PASS,
+  /** No such cleaning or repair: the label, the nearest known. */
+  UNKNOWN_WORK,
+  /** No such media: the label, the nearest known. */
+  UNKNOWN_MEDIA,
+  /** A kind of finding that the catalogue does not have, kept ungraded: the kind, the nearest. */
+  UNKNOWN_KIND(Gravity.NOTE),
+  /** A label that an earlier entry has: the label. */
+  DUPLICATE_LABEL,
+  /** An identity that an earlier entry has: that entry's label. */
+  DUPLICATE_ID,
+  /** A measurement between a point and itself: its label. */
+  TIE_TO_ITSELF,
+  /** A length that cannot be negative: the length. */
+  NEGATIVE,
+  /** A length that must be above zero: the length. */
+  NOT_POSITIVE,
+  /** A reach that ends where it begins: the node. */
+  REACH_TO_ITSELF,
+  /** A reach that closes a loop within its line: the line. */
+  LOOP,
+  /** A reach that hangs together with no other of its line: the line. */
+  NOT_CONNECTED(Gravity.DOUBT),
+  /** A walk without a reach. */
+  EMPTY_WALK,
+  /** A reach that does not go on from where the walk was: the reach, the node. */
+  WALK_BROKEN,
+  /** A counter reading past the end of the pass: the reading, the end. */
+  BEYOND_END,
+  /** A stretch that ends before it begins: its beginning, its end. */
+  FROM_AFTER_TO,
+  /** A bend of nothing or of more than half a turn: the angle. */
+  BEND_ANGLE,
+  /** Water deeper than the largest bore it can stand in: the depth, the bore. */
+  DEEPER_THAN_BORE,
+  /** A quantity that its kind does not have: its name. */
+  QUANTITY_OF_OTHER_KIND,
+  /** A counter reading in a visit of several passes or of none: the reading. */
+  WHICH_PASS,
+  /** A locate whose spot nothing tells. */
+  NO_SPOT(Gravity.DOUBT),
+  /** With the receiver higher it showed no more: the lift, what it showed. */
+  LIFT_SHRINKS(Gravity.DOUBT),
+  /** A transmitter so far behind the lens: the distance. */
+  SONDE_FAR(Gravity.DOUBT),
+  /** A boundary of fewer than two points: how many. */
+  BOUNDARY_TOO_SHORT,
+  /** A visit dated before the one above it: both days. */
+  VISITS_OUT_OF_ORDER(Gravity.DOUBT),
+  /** A ticket that had run out on the day of the visit: its last day, the day of the visit. */
+  TICKET_EXPIRED(Gravity.DOUBT);
+
+  private final Gravity gravity;
+
+  BookFault() {
+    this(Gravity.STOPS);
+  }
+
+  BookFault(Gravity gravity) {
+    this.gravity = gravity;
+  }
+
+  @Override
+  public String key() {
+    return "book." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Gravity gravity() {
+    return gravity;
+  }
+}

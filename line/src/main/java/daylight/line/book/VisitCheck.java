@@ -1,0 +1,87 @@
+package daylight.line.book;
+
+import daylight.line.measure.Argument;
+import daylight.line.measure.Reading;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+
+/** Visits follow each other; their kit, tests, works and papers name what is known. */
+final class VisitCheck {
+  /** A transmitter sits within a hose of the lens: common practice, no source. */
+  private static final double SONDE_FAR = 3;
+
+  private final FaultList faults;
+  private final Names names;
+
+  VisitCheck(FaultList faults, Names names) {
+    this.faults = faults;
+    this.names = names;
+  }
+
+  void checkOrder(List<Visit> visits) {
+    LocalDate last = null;
+    for (Visit visit : visits) {
+      LocalDate date = visit.date();
+      if (date != null && last != null && date.isBefore(last)) {
+        Argument day = new Argument.Day(date);
+        faults.add(BookFault.VISITS_OUT_OF_ORDER, visit, "date", day, new Argument.Day(last));
+      }
+      last = date == null ? last : date;
+    }
+  }
+
+  void check(Visit visit) {
+    Reading behind = visit.kit().sondeBehindLens();
+    if (behind != null && StrictMath.abs(behind.value()) > SONDE_FAR) {
+      Argument distance = new Argument.Length(behind.value());
+      faults.add(BookFault.SONDE_FAR, visit, "kit.sonde-behind-lens", distance);
+    }
+    visit.tests().forEach(this::test);
+    visit.works().forEach(this::work);
+    Set<String> passes = Names.labels(visit.passes());
+    for (Papers.Media media : visit.papers().media()) {
+      faults.known(BookFault.UNKNOWN_PASS, media, "pass", media.pass(), passes);
+    }
+    visit.papers().tickets().forEach(ticket -> ticket(ticket, visit));
+  }
+
+  private void test(Test test) {
+    faults.known(BookFault.UNKNOWN_NODE, test, "at", test.at(), names.nodes());
+    for (int i = 0; i < test.seen().size(); i++) {
+      String where = test.seen().get(i).where();
+      String field = "seen[" + i + "].where";
+      faults.known(BookFault.UNKNOWN_NODE, test, field, where, names.nodes());
+    }
+  }
+
+  private void work(Work work) {
+    switch (work) {
+      case Work.Cleaning cleaning -> {
+        for (int i = 0; i < cleaning.reaches().size(); i++) {
+          reach(work, "reaches[" + i + "]", cleaning.reaches().get(i));
+        }
+      }
+      case Work.Repair repair -> {
+        reach(work, "reach", repair.reach());
+        faults.notNegative(work, "from", repair.from());
+        if (repair.from() != null && repair.to() != null) {
+          faults.rising(work, "to", repair.from(), repair.to());
+        }
+      }
+    }
+  }
+
+  private void reach(Work work, String field, String label) {
+    faults.known(BookFault.UNKNOWN_REACH, work, field, label, names.reaches());
+  }
+
+  private void ticket(Papers.Ticket ticket, Visit visit) {
+    LocalDate expires = ticket.expires();
+    LocalDate date = visit.date();
+    if (expires != null && date != null && expires.isBefore(date)) {
+      Argument lastDay = new Argument.Day(expires);
+      faults.add(BookFault.TICKET_EXPIRED, ticket, "expires", lastDay, new Argument.Day(date));
+    }
+  }
+}
