@@ -1,9 +1,11 @@
 package daylight.report;
 
 import daylight.report.draw.PlanDrawing;
+import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
+import daylight.report.page.OwnersReport;
 import daylight.report.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
@@ -20,6 +22,8 @@ public final class Report {
         new Subject(handout.book(), handout.line(), handout.answers(), handout.rules(), words);
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
+    files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
+    files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
     return files;
   }
 

@@ -74,11 +74,11 @@ final class ExampleLine {
             new PlacedSight(
                 "V1", "PUSH1", new Place("R2", 0), new Place("R2", 11.5), Pass.Clarity.POOR)),
         List.of(
-            fit("L1", "R1", 2.8, new PlanPoint(3.9, 3.0), 0.05, 0.98, 0.4),
-            fit("L2", "R1", 7.0, new PlanPoint(8.1, 2.9), -0.09, 1.06, 0.7),
-            fit("L3", "R1", 11.9, new PlanPoint(13.0, 3.3), 0.22, 1.15, 1.6),
-            fit("L4", "R2", 2.1, new PlanPoint(17.3, 2.1), -0.3, 1.42, 3.4),
-            fit("L5", "R2", 7.1, new PlanPoint(22.1, 1.0), 0.06, 1.28, 0.5),
+            fit("L1", "R1", 2.8, new PlanPoint(3.9, 3.0), 0.05, 0.87, 0.4),
+            fit("L2", "R1", 7.0, new PlanPoint(8.1, 2.9), -0.09, 0.85, 0.7),
+            fit("L3", "R1", 11.9, new PlanPoint(13.0, 3.3), 0.22, 0.93, 1.6),
+            fit("L4", "R2", 2.1, new PlanPoint(17.3, 2.1), -0.3, 1.06, 3.4),
+            fit("L5", "R2", 7.1, new PlanPoint(22.1, 1.0), 0.06, 0.93, 0.5),
             fit("L6", "R3", 3.3, new PlanPoint(12.7, 6.8), -0.1, 0.74, 0.8)),
         List.of(
             new CableGap(
@@ -189,7 +189,7 @@ final class ExampleLine {
         across,
         0.09,
         new Measured(depth, 0.06),
-        0.02 * off,
+        0.03 * off,
         off);
   }
 

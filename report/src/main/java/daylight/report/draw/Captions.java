@@ -2,12 +2,14 @@ package daylight.report.draw;
 
 import daylight.line.book.Catalogue;
 import daylight.line.book.Node;
+import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
 import daylight.report.words.Words;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Short texts and choices that drawings, page and files share. */
 public final class Captions {
@@ -58,8 +60,17 @@ public final class Captions {
     return node.what() == null ? words.name(node.kind()) : node.what();
   }
 
-  /** A finding in a word or two, and where. */
-  static String finding(Words words, PlacedFinding placed) {
-    return words.shortKind(placed.finding().kind()) + " " + words.length(placed.from().distance());
+  /** A finding in a word or two, and where along the route, or along its own reach off it. */
+  static String finding(Subject subject, Route route, PlacedFinding placed) {
+    Words words = subject.words();
+    return words.shortKind(placed.finding().kind()) + " " + distance(words, route, placed.from());
+  }
+
+  /** How far along the route a place is, or along its own reach where it lies off the route. */
+  public static String distance(Words words, Route route, Place place) {
+    OptionalDouble along = route.distance(place);
+    return along.isPresent()
+        ? words.length(along.getAsDouble())
+        : place.reach() + " " + words.length(place.distance());
   }
 }

@@ -3,6 +3,7 @@ package daylight.report.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds room for labels, one after the other, the most important first. Each goes to the cheapest
@@ -11,11 +12,11 @@ import java.util.Optional;
  * spots.
  */
 final class Labeller {
-  private static final double[] REACHES = {0, 5, 12, 22, 34, 48, 64, 84};
+  private static final double[] REACHES = {0, 5, 12, 22, 34, 48, 64, 84, 108, 136};
   private static final int DIRECTIONS = 16;
   private static final double GAP = 1.5;
   private static final double LEADER_FROM = 4;
-  private static final double PER_STROKE = 7;
+  private static final double PER_STROKE = 14;
 
   private final Box frame;
   private final List<Box> taken = new ArrayList<>();
@@ -31,8 +32,18 @@ final class Labeller {
    *
    * @param box the room it takes
    * @param leader from the anchor to the label; null when it stands right beside it
+   * @param cost of it, in points of distance
    */
-  record Spot(Box box, @org.jspecify.annotations.Nullable Stroke leader) {}
+  record Spot(Box box, @Nullable Stroke leader, double cost) {}
+
+  /** The same marks and strokes, without any label placed since. */
+  Labeller copy() {
+    Labeller copy = new Labeller(frame);
+    copy.taken.addAll(taken);
+    copy.strokes.addAll(strokes);
+    copy.leaders.addAll(leaders);
+    return copy;
+  }
 
   /** No label goes here. */
   void keepClear(Box box) {
@@ -59,7 +70,7 @@ final class Labeller {
         double cost = reach + (direction == 0 ? 0 : 0.5) + cost(spot);
         if (cost < least && free(spot)) {
           least = cost;
-          best = spot;
+          best = new Spot(spot.box(), spot.leader(), cost);
         }
       }
     }
@@ -83,7 +94,7 @@ final class Labeller {
     double endX = Math.clamp(x, box.x(), box.right());
     double endY = Math.clamp(y, box.y(), box.bottom());
     boolean near = reach <= LEADER_FROM;
-    return new Spot(box, near ? null : new Stroke(x, y, endX, endY));
+    return new Spot(box, near ? null : new Stroke(x, y, endX, endY), 0);
   }
 
   private double cost(Spot spot) {
@@ -93,7 +104,7 @@ final class Labeller {
     }
     if (spot.leader() != null) {
       for (Stroke stroke : strokes) {
-        cost += spot.leader().crosses(stroke) ? PER_STROKE / 2 : 0;
+        cost += spot.leader().crosses(stroke) ? PER_STROKE / 4 : 0;
       }
     }
     return cost;

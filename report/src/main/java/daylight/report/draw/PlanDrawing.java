@@ -32,10 +32,12 @@ public final class PlanDrawing {
   private final Marks marks;
   private final PlanCourse course;
   private final Legend legend;
+  private final Route route;
 
   private PlanDrawing(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
+    this.route = Route.main(subject);
     this.sheet =
         new Sheet(
             "plan",
@@ -64,7 +66,7 @@ public final class PlanDrawing {
     course.draw();
     signs();
     labels();
-    sheet.add(marks.layer());
+    sheet.add(marks.settled());
     PlanFoot.draw(sheet, frame, words);
     side();
     return sheet.finished();
@@ -110,6 +112,19 @@ public final class PlanDrawing {
       }
       sheet.add(stroke);
       Pen.strokes(path).forEach(labeller::avoid);
+    }
+  }
+
+  private void boundaryLabels() {
+    for (Boundary boundary : subject.book().site().boundaries()) {
+      List<Point> path =
+          boundary.points().stream().filter(points::containsKey).map(this::point).toList();
+      if (path.size() > 1) {
+        Point a = path.getFirst();
+        Point b = path.get(1);
+        Point middle = new Point(a.x() + 0.3 * (b.x() - a.x()), a.y() + 0.3 * (b.y() - a.y()));
+        marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false);
+      }
     }
   }
 
@@ -214,6 +229,7 @@ public final class PlanDrawing {
       }
     }
     points.forEach((label, at) -> marks.write(Tag.of("g"), frame.at(at), 4, null, label, false));
+    boundaryLabels();
   }
 
   private void locate(LocateFit fit) {
@@ -240,13 +256,14 @@ public final class PlanDrawing {
         at,
         3,
         Symbols.finding(symbol, 0, 0),
-        Captions.finding(words, placed),
+        Captions.finding(subject, route, placed),
         symbol.equals("stop"));
   }
 
   private void side() {
     sheet.sideHeading(words.word("draw.legend"));
     sheet.side(legend.signs());
+    sheet.key(words, marks);
     if (!points.isEmpty()) {
       sheet.sideHeading(words.word("draw.landmarks"));
       List<String> heads = new ArrayList<>();
@@ -260,6 +277,5 @@ public final class PlanDrawing {
       sheet.sideList(heads, texts);
     }
     course.missing().forEach(sheet::note);
-    sheet.key(words, marks);
   }
 }

@@ -73,6 +73,7 @@ final class Sheet {
 
   private double banner(Subject subject) {
     double y = MARGIN - 8;
+    Route route = Route.main(subject);
     for (StopOrder stop : subject.answers().stops()) {
       String head =
           words.word("report.stop")
@@ -80,7 +81,9 @@ final class Sheet {
               + words.say(
                   "report.stop.what",
                   new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
-                  new Argument.Length(stop.finding().from().distance()));
+                  new Argument.Text(
+                      Captions.distance(words, route, stop.finding().from())),
+                  new Argument.Label(route.start()));
       Box box = new Box(MARGIN, y, WIDTH - 2 * MARGIN, 36);
       svg.add(Pen.box(box, Ink.STOP, Ink.DARK).with("stroke-width", 2));
       double wide = box.width() - 20;
@@ -122,7 +125,7 @@ final class Sheet {
 
   /** Writes a heading into the side column. */
   void sideHeading(String text) {
-    sideY += 10;
+    sideY += sideY > body.y() + 2 ? 18 : 10;
     svg.add(Pen.text(sideX(), sideY, text, 9, true, Ink.DARK));
     sideY += 6;
   }

@@ -3,6 +3,7 @@ package daylight.report.draw;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Rules;
 import daylight.line.book.FieldBook;
+import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.course.Line;
 import daylight.line.survey.Adjusted;
@@ -27,6 +28,11 @@ public record Subject(FieldBook book, Line line, Answers answers, Rules rules, W
     return line.survey() instanceof Adjusted adjusted
         ? adjusted.points()
         : Collections.emptySortedMap();
+  }
+
+  /** How far along the main route a place is, or along its own reach where it lies off it. */
+  public String distance(Place place) {
+    return Captions.distance(words, Route.main(this), place);
   }
 
   /** The id of the symbol of a kind of finding; {@code other} for a kind that is not known. */

@@ -160,6 +160,12 @@ public final class Words {
             new Argument.Text(Print.clock(clock.to())));
   }
 
+  /** A clock position or range in digits alone. */
+  public String clockShort(Finding.Clock clock) {
+    String from = Print.clock(clock.from());
+    return clock.from() == clock.to() ? from : from + "–" + Print.clock(clock.to());
+  }
+
   /** A kind of finding as a noun phrase; an id that no message knows is shown as it is written. */
   public String kind(String id) {
     return messages.find("kind." + id).orElse(id);
