@@ -1,5 +1,7 @@
 package daylight.report;
 
+import daylight.report.data.AnswersFile;
+import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.Subject;
@@ -24,6 +26,8 @@ public final class Report {
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
     files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
+    files.put("answers.json", AnswersFile.write(subject));
+    files.put("line.geojson", LineFile.write(subject));
     return files;
   }
 

@@ -174,7 +174,7 @@ final class ExampleAnswers {
         Question.SOUND,
         State.NO,
         Sureness.LIKELY,
-        say("answer.sound.cracked", new Argument.Term("kind.broken"), new Argument.Length(7.9)),
+        say("answer.sound.cracked", new Argument.Term("kind.broken"), new Argument.Length(22.03)),
         List.of(new Evidence.Seen("F8", "broken", new Place("R2", 7.9), new Argument.Small(0.05))),
         List.of(),
         List.of(Caution.CAMERA_PROVES_NO_TIGHTNESS),

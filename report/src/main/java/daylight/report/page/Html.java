@@ -5,6 +5,9 @@ import java.util.List;
 
 /** The few shapes the page is made of. */
 final class Html {
+  /** What stands in a cell that has nothing to say. */
+  static final String EMPTY = "–";
+
   private Html() {}
 
   static Tag section(String id, String heading) {
@@ -29,7 +32,7 @@ final class Html {
         line.add(
             i == 0
                 ? Tag.of("th", row.get(i)).with("scope", "row")
-                : Tag.of("td", row.get(i)).with("data-label", heads.get(i)));
+                : cell(heads.get(i), row.get(i)));
       }
       body.add(line);
     }
@@ -37,5 +40,11 @@ final class Html {
         .add(Tag.of("caption", caption))
         .add(Tag.of("thead").add(head))
         .add(body);
+  }
+
+  /** On a phone, where its head stands beside it, a cell that says nothing is left out. */
+  private static Tag cell(String head, String text) {
+    Tag cell = Tag.of("td", text).with("data-label", head);
+    return text.equals(EMPTY) ? cell.with("class", "empty") : cell;
   }
 }

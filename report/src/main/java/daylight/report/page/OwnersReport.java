@@ -41,8 +41,7 @@ public final class OwnersReport {
   }
 
   private Tag html() {
-    Tag main = Tag.of("main").add(head());
-    main.addAll(stops());
+    Tag main = Tag.of("main").addAll(stops()).add(head());
     main.add(opening());
     for (Answers.LineAnswers line : answers.lines()) {
       main.add(new AnswerCards(subject).of(line));

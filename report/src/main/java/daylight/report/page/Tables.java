@@ -177,7 +177,7 @@ final class Tables {
     return printed.value() + " " + printed.plusMinus();
   }
 
-  private String empty() {
-    return words.word("empty.cell");
+  private static String empty() {
+    return Html.EMPTY;
   }
 }

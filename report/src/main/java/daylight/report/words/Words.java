@@ -186,14 +186,21 @@ public final class Words {
   private String fill(String key, List<Argument> arguments) {
     String template = template(key, arguments);
     Matcher fields = FIELD.matcher(template);
-    String filled =
-        fields.replaceAll(
-            field -> Matcher.quoteReplacement(figures.show(argument(key, arguments, field))));
-    boolean opensWithWord =
-        template.startsWith("{0}")
-            && (arguments.getFirst() instanceof Argument.Term
-                || arguments.getFirst() instanceof Argument.Probability);
-    return opensWithWord ? capitalised(filled) : filled;
+    return fields.replaceAll(
+        field -> {
+          Argument argument = argument(key, arguments, field);
+          String shown = figures.show(argument);
+          boolean opens = opensSentence(template, field.start()) && isWord(argument);
+          return Matcher.quoteReplacement(opens ? capitalised(shown) : shown);
+        });
+  }
+
+  private static boolean opensSentence(String template, int at) {
+    return at == 0 || template.startsWith(". ", at - 2);
+  }
+
+  private static boolean isWord(Argument argument) {
+    return argument instanceof Argument.Term || argument instanceof Argument.Probability;
   }
 
   private static Argument argument(String key, List<Argument> arguments, MatchResult field) {
