@@ -25,8 +25,8 @@ final class UnitNames {
 
   private static final Map<String, Double> LENGTHS =
       table(
-          row(FOOT, "ft", "'", "foot", "feet", "ft."),
-          row(INCH, "in", "\"", "inch", "inches", "in.", "''"),
+          row(FOOT, "ft", "'", "foot", "feet"),
+          row(INCH, "in", "\"", "inch", "inches", "''"),
           row(1, "m", "metre", "metres", "meter", "meters"),
           row(0.01, "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
           row(0.001, "mm", "millimetre", "millimetres", "millimeter", "millimeters"));
