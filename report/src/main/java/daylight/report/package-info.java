@@ -1,15 +1,14 @@
 /**
- * What is handed over: words, drawings, the owner's report, files for maps and drawing programs.
- * The only room that may know PDF.
+ * The report room: words, drawings, the owner's report and the hand-over files.
  *
- * <p>In: a field book, its line, its answers and stills as bytes. Out: sentences in the reader's
- * language and units, drawings as SVG for screen and paper alike, HTML and PDF, and the hand-over
- * files. Units: the reader's choice at the very edge; SI until then; drawings show flow to the
- * right. Refuses: a number in a sentence that its evidence does not hold. Adds no judgement: it
- * says what the answers say, cautions first. Measures text by the font file it carries, so that a
- * machine without fonts gives the same pages.
+ * <p>In: a {@link daylight.report.Handout}, which holds a field book, the line estimated from it,
+ * the answers, the rules they were judged by, and the reader's language and units. Out: the files
+ * to hand over, by name, as bytes; the same input gives the same bytes. Nothing is computed here
+ * that an answer rests on, and nothing is read from clock, disk or machine.
  *
- * <p>Sources: rfc-7946, apwa-colours, wcag-2.2, pdf-a-2, pdf-ua-1.
+ * <p>Start with {@link daylight.report.Report}. Its packages, in reading order: {@code markup} (the
+ * tree of tags that screen and paper share), {@code words} (sentences), {@code draw} (drawings),
+ * {@code page} (the owner's report), {@code data} (files for other programs).
  */
 @NullMarked
 package daylight.report;

@@ -1,0 +1,20 @@
+package daylight.report;
+
+import daylight.line.answer.Answers;
+import daylight.line.answer.Rules;
+import daylight.line.book.FieldBook;
+import daylight.line.course.Line;
+import daylight.line.measure.Shown;
+import daylight.report.words.Language;
+
+/**
+ * What is to be handed over.
+ *
+ * @param line estimated from the book
+ * @param answers judged from both
+ * @param rules by which they were judged
+ * @param language of the reader
+ * @param shown the reader's units
+ */
+public record Handout(
+    FieldBook book, Line line, Answers answers, Rules rules, Language language, Shown shown) {}

@@ -1,0 +1,59 @@
+package daylight.report;
+
+import daylight.line.book.Id;
+import daylight.line.measure.Reading;
+import daylight.line.measure.Shown;
+import daylight.line.survey.SiteTie;
+import daylight.report.words.Language;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * An invented property with a drain of 85 ft in two reaches and a branch, set down by hand: six
+ * locates, ten findings, a pond. Its figures are plausible, not computed.
+ */
+public final class Example {
+  static final SiteTie TIE =
+      new SiteTie(StrictMath.toRadians(44.97), StrictMath.toRadians(-93.26), 0, 0, 0.3, 0.002);
+
+  private static final UUID SITE = UUID.fromString("00000000-0000-5000-8000-000000000001");
+
+  private Example() {}
+
+  /** The usual property: nothing deadly in the pipe, no satellite fix. */
+  public static Handout usual() {
+    return new Handout(
+        ExampleBook.book(),
+        ExampleLine.line(Optional.empty(), false),
+        ExampleAnswers.answers(false),
+        ExampleAnswers.rules(),
+        Language.EN,
+        Shown.FEET_INCHES);
+  }
+
+  /** The same in other units. */
+  public static Handout usual(Shown shown) {
+    Handout usual = usual();
+    return new Handout(
+        usual.book(), usual.line(), usual.answers(), usual.rules(), Language.EN, shown);
+  }
+
+  /** The same with a gas pipe through the drain, and tied to the earth. */
+  public static Handout deadly() {
+    return new Handout(
+        ExampleBook.book(),
+        ExampleLine.line(Optional.of(TIE), true),
+        ExampleAnswers.answers(true),
+        ExampleAnswers.rules(),
+        Language.EN,
+        Shown.FEET_INCHES);
+  }
+
+  static Id id(String label) {
+    return Id.derived(SITE, "entry", label);
+  }
+
+  static Reading reading(double value) {
+    return new Reading(value, null, "as typed");
+  }
+}
