@@ -5,6 +5,7 @@ import daylight.line.measure.Reading;
 import daylight.line.measure.Shown;
 import daylight.line.survey.SiteTie;
 import daylight.report.words.Language;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -27,6 +28,7 @@ public final class Example {
         ExampleLine.line(Optional.empty(), false),
         ExampleAnswers.answers(false),
         ExampleAnswers.rules(),
+        List.of(),
         Language.EN,
         Shown.FEET_INCHES);
   }
@@ -35,7 +37,7 @@ public final class Example {
   public static Handout usual(Shown shown) {
     Handout usual = usual();
     return new Handout(
-        usual.book(), usual.line(), usual.answers(), usual.rules(), Language.EN, shown);
+        usual.book(), usual.line(), usual.answers(), usual.rules(), List.of(), Language.EN, shown);
   }
 
   /** The same with a gas pipe through the drain, and tied to the earth. */
@@ -45,6 +47,7 @@ public final class Example {
         ExampleLine.line(Optional.of(TIE), true),
         ExampleAnswers.answers(true),
         ExampleAnswers.rules(),
+        List.of(),
         Language.EN,
         Shown.FEET_INCHES);
   }

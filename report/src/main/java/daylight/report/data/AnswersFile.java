@@ -61,7 +61,7 @@ public final class AnswersFile {
     answers.fall().water().forEach(seen -> water.add(water(seen)));
     statements(root.putArray("doubts"), subject.line().doubts());
     ArrayNode complaints = root.putArray("complaints");
-    answers.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
+    subject.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
     return root;
   }
 
@@ -70,8 +70,7 @@ public final class AnswersFile {
     ObjectNode json = Json.object();
     json.put("finding", placed.finding().label()).put("kind", placed.finding().kind());
     Json.place(json, "at", placed.from());
-    return json.put("sentence", words.finding(placed))
-        .put("order", words.word("report.stop.do"));
+    return json.put("sentence", words.finding(placed)).put("order", words.word("report.stop.do"));
   }
 
   private ObjectNode line(Answers.LineAnswers line) {

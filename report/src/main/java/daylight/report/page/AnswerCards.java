@@ -53,8 +53,7 @@ final class AnswerCards {
         "care",
         answer.cautions().stream().map(Caution::key).map(words::word).toList());
     EvidenceWords evidence = new EvidenceWords(words, subject::distance);
-    block(
-        card, "report.evidence", "basis", answer.evidence().stream().map(evidence::say).toList());
+    block(card, "report.evidence", "basis", answer.evidence().stream().map(evidence::say).toList());
     block(
         card, "report.shares", "basis", answer.contributions().stream().map(this::share).toList());
     return card;

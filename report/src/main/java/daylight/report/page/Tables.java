@@ -41,8 +41,7 @@ final class Tables {
     Tag section = Html.section(id, words.word("report." + id));
     return rows.isEmpty()
         ? section.add(Tag.of("p", words.word("report." + id + ".none")))
-        : section.add(
-            Html.table(caption(id), heads.stream().map(words::word).toList(), rows));
+        : section.add(Html.table(caption(id), heads.stream().map(words::word).toList(), rows));
   }
 
   private String caption(String id) {
@@ -50,8 +49,7 @@ final class Tables {
   }
 
   private Tag findings() {
-    List<List<String>> rows =
-        Captions.findings(subject).stream().map(this::finding).toList();
+    List<List<String>> rows = Captions.findings(subject).stream().map(this::finding).toList();
     return table(
         "findings",
         List.of(
