@@ -21,7 +21,13 @@ public final class Report {
   public static SortedMap<String, byte[]> files(Handout handout) {
     Words words = Words.of(handout.language(), handout.shown());
     Subject subject =
-        new Subject(handout.book(), handout.line(), handout.answers(), handout.rules(), words);
+        new Subject(
+            handout.book(),
+            handout.line(),
+            handout.answers(),
+            handout.rules(),
+            handout.complaints(),
+            words);
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));

@@ -9,6 +9,7 @@ import daylight.line.answer.Evidence;
 import daylight.line.answer.StopOrder;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Complaint;
@@ -61,7 +62,7 @@ public final class AnswersFile {
     answers.fall().water().forEach(seen -> water.add(water(seen)));
     statements(root.putArray("doubts"), subject.line().doubts());
     ArrayNode complaints = root.putArray("complaints");
-    answers.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
+    subject.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
     return root;
   }
 
@@ -70,8 +71,7 @@ public final class AnswersFile {
     ObjectNode json = Json.object();
     json.put("finding", placed.finding().label()).put("kind", placed.finding().kind());
     Json.place(json, "at", placed.from());
-    return json.put("sentence", words.finding(placed))
-        .put("order", words.word("report.stop.do"));
+    return json.put("sentence", words.finding(placed)).put("order", words.word("report.stop.do"));
   }
 
   private ObjectNode line(Answers.LineAnswers line) {
@@ -155,14 +155,20 @@ public final class AnswersFile {
     json.put("whole", stretch.whole());
     Json.measured(json, "drop", stretch.drop());
     Json.measured(json, "slope", stretch.slope());
-    json.putObject("limit")
-        .put("rules", stretch.limit().rules())
-        .put("clause", stretch.limit().clause())
-        .put("slope", Json.number(stretch.limit().slope()))
-        .put("source", stretch.limit().source())
-        .put("mark", lower(stretch.limit().mark()));
-    return json.put("belowLimit", Json.number(stretch.belowLimit()))
-        .put("adverse", Json.number(stretch.adverse()));
+    FallLimit limit = stretch.limit();
+    if (limit == null) {
+      json.putNull("limit");
+    } else {
+      json.putObject("limit")
+          .put("rules", limit.rules())
+          .put("clause", limit.clause())
+          .put("slope", Json.number(limit.slope()))
+          .put("source", limit.source())
+          .put("mark", lower(limit.mark()));
+    }
+    Double below = stretch.belowLimit();
+    json.put("belowLimit", below == null ? null : Json.number(below));
+    return json.put("adverse", Json.number(stretch.adverse()));
   }
 
   private static ObjectNode water(WaterSeen seen) {

@@ -42,9 +42,7 @@ final class Json {
     if (measured == null) {
       into.putNull(key);
     } else {
-      into.putObject(key)
-          .put("value", number(measured.value()))
-          .put("sd", number(measured.sd()));
+      into.putObject(key).put("value", number(measured.value())).put("sd", number(measured.sd()));
     }
   }
 
@@ -52,9 +50,7 @@ final class Json {
     if (place == null) {
       into.putNull(key);
     } else {
-      into.putObject(key)
-          .put("reach", place.reach())
-          .put("distance", number(place.distance()));
+      into.putObject(key).put("reach", place.reach()).put("distance", number(place.distance()));
     }
   }
 
@@ -62,9 +58,7 @@ final class Json {
   static byte[] bytes(JsonNode node) {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
-        new DefaultPrettyPrinter()
-            .withObjectIndenter(indenter)
-            .withArrayIndenter(indenter);
+        new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
     try {
       return (MAPPER.writer(printer).writeValueAsString(node) + "\n")
           .getBytes(StandardCharsets.UTF_8);

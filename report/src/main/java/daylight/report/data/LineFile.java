@@ -74,7 +74,8 @@ public final class LineFile {
     properties.put("line", run.reach().line());
     properties.put("use", lower(run.reach().use()));
     properties.put("material", lower(run.reach().material()));
-    properties.put("bore", run.reach().bore() == null ? null : Json.number(run.reach().bore().value()));
+    properties.put(
+        "bore", run.reach().bore() == null ? null : Json.number(run.reach().bore().value()));
     Json.measured(properties, "length", run.length());
     ArrayNode across = properties.putArray("acrossSd");
     run.stations().forEach(station -> across.add(Json.number(station.across(), METRE_DECIMALS)));
@@ -98,8 +99,7 @@ public final class LineFile {
           .book()
           .site()
           .findNode(label)
-          .ifPresent(
-              node -> properties.put("kind", lower(node.kind())).put("what", node.what()));
+          .ifPresent(node -> properties.put("kind", lower(node.kind())).put("what", node.what()));
       position(properties, station);
     }
   }

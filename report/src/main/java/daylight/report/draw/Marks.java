@@ -7,9 +7,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Labels of one drawing: each with its sign, beside its anchor where there is room, else as a number
- * whose meaning stands in the side column. What found no room, or only a bad one, is tried earlier in
- * the next round; the cheapest round is drawn.
+ * Labels of one drawing: each with its sign, beside its anchor where there is room, else as a
+ * number whose meaning stands in the side column. What found no room, or only a bad one, is tried
+ * earlier in the next round; the cheapest round is drawn.
  */
 final class Marks {
   private static final int ROUNDS = 12;
@@ -123,8 +123,7 @@ final class Marks {
     if (one.sign() != null) {
       one.into().add(moved(one.sign(), box.x() + Symbols.RADIUS, box.middleY()));
     }
-    one.into()
-        .add(Pen.rimmed(box.x() + one.indent(), baseline(box), one.text(), SIZE, one.bold()));
+    one.into().add(Pen.rimmed(box.x() + one.indent(), baseline(box), one.text(), SIZE, one.bold()));
   }
 
   private void number(Labeller labels, Wanted one) {
@@ -135,8 +134,7 @@ final class Marks {
         .ifPresent(
             spot -> {
               lead(one.into(), spot);
-              one.into()
-                  .add(Pen.rimmed(spot.box().x(), baseline(spot.box()), number, SIZE, true));
+              one.into().add(Pen.rimmed(spot.box().x(), baseline(spot.box()), number, SIZE, true));
             });
     numbers.add(number);
     meanings.add(one.text());

@@ -24,8 +24,7 @@ final class ProfileAxes {
     double step = Scale.round(70 / frame.scale().pointsPerMetre(), words.shown());
     int last = (int) Math.floor(route.length() / step + 1e-9);
     sheet.add(
-        Pen.line(
-            new Stroke(plot.x(), plot.bottom(), plot.right(), plot.bottom()), Ink.DARK, 1));
+        Pen.line(new Stroke(plot.x(), plot.bottom(), plot.right(), plot.bottom()), Ink.DARK, 1));
     for (int i = 0; i <= last; i++) {
       double x = frame.x(i * step);
       sheet.add(Pen.line(new Stroke(x, plot.bottom(), x, plot.bottom() + 4), Ink.DARK, 1));
@@ -40,8 +39,7 @@ final class ProfileAxes {
     double perMetre = frame.scale().pointsPerMetre() * frame.exaggeration();
     Shown shown = words.shown();
     double step = Scale.round(Math.max(45 / perMetre, 0.01), shown);
-    double low =
-        profile.samples().stream().mapToDouble(s -> s.bottom().value()).min().orElse(0);
+    double low = profile.samples().stream().mapToDouble(s -> s.bottom().value()).min().orElse(0);
     int first = (int) Math.floor(low / step);
     int last = (int) Math.ceil(frame.highest() / step);
     for (int i = first; i <= last; i++) {
@@ -62,15 +60,13 @@ final class ProfileAxes {
     if (profile.known() != Profile.Known.NOTHING) {
       text.append(" · ")
           .append(
-              words.word(
-                  profile.known() == Profile.Known.HEIGHTS ? "draw.height" : "draw.below"));
+              words.word(profile.known() == Profile.Known.HEIGHTS ? "draw.height" : "draw.below"));
     }
     text.append(" · ").append(frame.scale().say(words)).append(", ");
     text.append(
         frame.exaggeration() == 1
             ? words.word("draw.heights_true")
-            : words.say(
-                "draw.exaggeration", new Argument.Number(frame.exaggeration())));
+            : words.say("draw.exaggeration", new Argument.Number(frame.exaggeration())));
     String cut = Pen.cut(text.toString(), SIZE, false, plot.width() + 44);
     sheet.add(Pen.text(plot.x() - 44, plot.bottom() + 27, cut, SIZE, false, Ink.SOFT));
   }

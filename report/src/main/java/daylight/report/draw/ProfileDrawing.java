@@ -44,12 +44,11 @@ public final class ProfileDrawing {
     this.legend = new Legend(words);
     Box body = sheet.body();
     double left = body.x() + 44;
-    this.plot =
-        new Box(
-            left, body.y(), body.right() - left, body.height() - AXIS - FALL);
+    this.plot = new Box(left, body.y(), body.right() - left, body.height() - AXIS - FALL);
     Box inner =
         new Box(plot.x() + 14, plot.y() + LABELS, plot.width() - 28, plot.height() - LABELS - 52);
-    this.frame = ProfileFrame.of(profile, Math.max(1, route.length()), deepest(), inner, words.shown());
+    this.frame =
+        ProfileFrame.of(profile, Math.max(1, route.length()), deepest(), inner, words.shown());
     this.labeller = new Labeller(plot);
     this.marks = new Marks(labeller);
   }
@@ -89,7 +88,8 @@ public final class ProfileDrawing {
       sheet.add(
           Pen.path(
               Pen.through(
-                  List.of(new Point(frame.x(0), middle), new Point(frame.x(route.length()), middle)),
+                  List.of(
+                      new Point(frame.x(0), middle), new Point(frame.x(route.length()), middle)),
                   false),
               Ink.DRAIN,
               3));
@@ -100,7 +100,8 @@ public final class ProfileDrawing {
     nodes();
     labels();
     sheet.add(marks.settled());
-    ProfileFall.draw(subject, route, sheet, frame, new Box(plot.x(), plot.bottom() + AXIS, plot.width(), FALL));
+    ProfileFall.draw(
+        subject, route, sheet, frame, new Box(plot.x(), plot.bottom() + AXIS, plot.width(), FALL));
     side();
     return sheet.finished();
   }
@@ -135,9 +136,7 @@ public final class ProfileDrawing {
   }
 
   private double ground(double x) {
-    return profile.known() == Profile.Known.NOTHING
-        ? frame.y(0)
-        : frame.y(profile.at(x).ground());
+    return profile.known() == Profile.Known.NOTHING ? frame.y(0) : frame.y(profile.at(x).ground());
   }
 
   private void nodes() {
@@ -150,8 +149,7 @@ public final class ProfileDrawing {
   }
 
   private void node(String label, double x) {
-    Node.Kind kind =
-        subject.book().site().findNode(label).map(Node::kind).orElse(Node.Kind.END);
+    Node.Kind kind = subject.book().site().findNode(label).map(Node::kind).orElse(Node.Kind.END);
     Point at = new Point(frame.x(x), ground(x));
     if (kind != Node.Kind.OUTLET && kind != Node.Kind.END) {
       sheet.add(
@@ -206,7 +204,8 @@ public final class ProfileDrawing {
     }
     List<String> others = route.others(subject);
     if (!others.isEmpty()) {
-      List<Argument> labels = others.stream().map(Argument.Label::new).map(Argument.class::cast).toList();
+      List<Argument> labels =
+          others.stream().map(Argument.Label::new).map(Argument.class::cast).toList();
       sheet.note(words.say("draw.branches", new Argument.Several(labels)));
     }
     sheet.key(words, marks);

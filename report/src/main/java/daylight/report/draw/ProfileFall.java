@@ -1,7 +1,7 @@
 package daylight.report.draw;
 
+import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
-import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Printed;
 import daylight.report.words.Words;
@@ -17,13 +17,18 @@ final class ProfileFall {
   static void draw(Subject subject, Route route, Sheet sheet, ProfileFrame frame, Box strip) {
     Words words = subject.words();
     sheet.add(
-        Pen.text(strip.x() - 44, strip.y() + 15, words.word("draw.fall.head"), SIZE, true, Ink.DARK));
+        Pen.text(
+            strip.x() - 44, strip.y() + 15, words.word("draw.fall.head"), SIZE, true, Ink.DARK));
     for (FallStretch stretch : shown(subject)) {
       OptionalDouble from = route.distance(stretch.from());
       OptionalDouble to = route.distance(stretch.to());
       if (from.isPresent() && to.isPresent()) {
         double left = frame.x(from.getAsDouble());
-        one(words, sheet, stretch, new Box(left, strip.y(), frame.x(to.getAsDouble()) - left, strip.height()));
+        one(
+            words,
+            sheet,
+            stretch,
+            new Box(left, strip.y(), frame.x(to.getAsDouble()) - left, strip.height()));
       }
     }
   }
@@ -46,9 +51,7 @@ final class ProfileFall {
   private static void one(Words words, Sheet sheet, FallStretch stretch, Box box) {
     sheet.add(
         Pen.path(
-            "M%s %sv4H%sv-4"
-                .formatted(
-                    n(box.x() + 1.5), n(box.y() + 1), n(box.right() - 1.5)),
+            "M%s %sv4H%sv-4".formatted(n(box.x() + 1.5), n(box.y() + 1), n(box.right() - 1.5)),
             Ink.SOFT,
             1));
     Printed slope = words.slope(stretch.slope());
@@ -59,15 +62,19 @@ final class ProfileFall {
   }
 
   /** What can be said of the fall; an interval about the limit decides nothing. */
-  public static String verdict(FallStretch stretch) {
+  private static String verdict(FallStretch stretch) {
     Measured slope = stretch.slope();
+    FallLimit limit = stretch.limit();
     if (slope.upper95() < 0) {
       return "draw.fall.backward";
     }
-    if (slope.upper95() < stretch.limit().slope()) {
+    if (limit == null) {
+      return "draw.fall.no_rule";
+    }
+    if (slope.upper95() < limit.slope()) {
       return "draw.fall.flat";
     }
-    return slope.lower95() >= stretch.limit().slope() ? "draw.fall.enough" : "draw.fall.unsure";
+    return slope.lower95() >= limit.slope() ? "draw.fall.enough" : "draw.fall.unsure";
   }
 
   private static void centred(Sheet sheet, Box box, double baseline, String text, boolean bold) {

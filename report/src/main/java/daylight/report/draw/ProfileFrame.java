@@ -16,11 +16,9 @@ record ProfileFrame(Scale scale, int exaggeration, double left, double top, doub
    *
    * @param deepest height of the deepest reading to be shown, metres
    */
-  static ProfileFrame of(
-      Profile profile, double length, double deepest, Box box, Shown shown) {
+  static ProfileFrame of(Profile profile, double length, double deepest, Box box, Shown shown) {
     Scale scale = Scale.fitting(length, box.width(), shown);
-    double highest =
-        profile.samples().stream().mapToDouble(Profile.Sample::ground).max().orElse(0);
+    double highest = profile.samples().stream().mapToDouble(Profile.Sample::ground).max().orElse(0);
     double lowest =
         profile.samples().stream()
             .mapToDouble(s -> s.bottom().value() - Measured.Z95 * s.bottom().sd())

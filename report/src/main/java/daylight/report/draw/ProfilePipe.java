@@ -95,7 +95,8 @@ final class ProfilePipe {
   private void crown() {
     List<Profile.Sample> bored = profile.samples().stream().filter(s -> s.bore() != null).toList();
     if (bored.size() > 1) {
-      List<Point> crown = points(bored, s -> s.bottom().value() + (s.bore() == null ? 0 : s.bore()));
+      List<Point> crown =
+          points(bored, s -> s.bottom().value() + (s.bore() == null ? 0 : s.bore()));
       sheet.add(Pen.path(Pen.through(crown, false), Ink.DRAIN, 1));
       Pen.strokes(crown).forEach(labeller::avoid);
       legend.use(Legend.Entry.CROWN);

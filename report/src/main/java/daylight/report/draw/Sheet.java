@@ -81,8 +81,7 @@ final class Sheet {
               + words.say(
                   "report.stop.what",
                   new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
-                  new Argument.Text(
-                      Captions.distance(words, route, stop.finding().from())),
+                  new Argument.Text(Captions.distance(words, route, stop.finding().from())),
                   new Argument.Label(route.start()));
       Box box = new Box(MARGIN, y, WIDTH - 2 * MARGIN, 36);
       svg.add(Pen.box(box, Ink.STOP, Ink.DARK).with("stroke-width", 2));

@@ -6,15 +6,30 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.course.Line;
+import daylight.line.measure.Complaint;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.PlanPoint;
 import daylight.report.words.Words;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 
-/** What is drawn and told, and in whose words. */
-public record Subject(FieldBook book, Line line, Answers answers, Rules rules, Words words) {
+/**
+ * What is drawn and told, and in whose words.
+ *
+ * @param complaints about the book, in its order
+ */
+public record Subject(
+    FieldBook book,
+    Line line,
+    Answers answers,
+    Rules rules,
+    List<Complaint> complaints,
+    Words words) {
+  public Subject {
+    complaints = List.copyOf(complaints);
+  }
 
   /** The visit that was judged; empty when the book holds none of that label. */
   public Optional<Visit> visit() {

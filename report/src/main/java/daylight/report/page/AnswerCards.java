@@ -53,8 +53,7 @@ final class AnswerCards {
         "care",
         answer.cautions().stream().map(Caution::key).map(words::word).toList());
     EvidenceWords evidence = new EvidenceWords(words, subject::distance);
-    block(
-        card, "report.evidence", "basis", answer.evidence().stream().map(evidence::say).toList());
+    block(card, "report.evidence", "basis", answer.evidence().stream().map(evidence::say).toList());
     block(
         card, "report.shares", "basis", answer.contributions().stream().map(this::share).toList());
     return card;
@@ -89,7 +88,7 @@ final class AnswerCards {
   }
 
   private String source(Contribution contribution) {
-    String prior = "priors.kind." + contribution.source().toLowerCase(Locale.ROOT);
+    String prior = "priors." + contribution.source().toLowerCase(Locale.ROOT);
     return contribution.assumed() && words.has(prior) ? words.word(prior) : contribution.source();
   }
 }

@@ -36,10 +36,7 @@ final class Html {
       }
       body.add(line);
     }
-    return Tag.of("table")
-        .add(Tag.of("caption", caption))
-        .add(Tag.of("thead").add(head))
-        .add(body);
+    return Tag.of("table").add(Tag.of("caption", caption)).add(Tag.of("thead").add(head)).add(body);
   }
 
   /** On a phone, where its head stands beside it, a cell that says nothing is left out. */

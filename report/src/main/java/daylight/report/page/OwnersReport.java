@@ -155,7 +155,7 @@ public final class OwnersReport {
   }
 
   private Tag book() {
-    List<Complaint> complaints = answers.complaints();
+    List<Complaint> complaints = subject.complaints();
     return Html.section("book", words.word("report.book"))
         .add(
             complaints.isEmpty()
@@ -174,8 +174,7 @@ public final class OwnersReport {
         .add(Tag.of("p", words.word("report.method.seen")))
         .add(
             Tag.of(
-                "p",
-                words.say("report.source", new Argument.Text(subject.rules().fall().title()))))
+                "p", words.say("report.source", new Argument.Text(subject.rules().fall().title()))))
         .add(Tag.of("p", words.word("report.fall.note")));
   }
 }

@@ -4,6 +4,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Finding;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -41,8 +42,7 @@ final class Tables {
     Tag section = Html.section(id, words.word("report." + id));
     return rows.isEmpty()
         ? section.add(Tag.of("p", words.word("report." + id + ".none")))
-        : section.add(
-            Html.table(caption(id), heads.stream().map(words::word).toList(), rows));
+        : section.add(Html.table(caption(id), heads.stream().map(words::word).toList(), rows));
   }
 
   private String caption(String id) {
@@ -50,8 +50,7 @@ final class Tables {
   }
 
   private Tag findings() {
-    List<List<String>> rows =
-        Captions.findings(subject).stream().map(this::finding).toList();
+    List<List<String>> rows = Captions.findings(subject).stream().map(this::finding).toList();
     return table(
         "findings",
         List.of(
@@ -160,13 +159,21 @@ final class Tables {
         subject.distance(stretch.to()),
         uncertain(stretch.drop()),
         slope.value() + " " + slope.plusMinus(),
-        words.figure(new Argument.Quantity(Dimension.SLOPE, stretch.limit().slope()))
-            + ", "
-            + stretch.limit().rules()
-            + " "
-            + stretch.limit().clause(),
-        words.figure(new Argument.Probability(stretch.belowLimit())),
+        limit(stretch.limit()),
+        stretch.belowLimit() == null
+            ? Html.EMPTY
+            : words.figure(new Argument.Probability(stretch.belowLimit())),
         words.figure(new Argument.Probability(stretch.adverse())));
+  }
+
+  private String limit(@Nullable FallLimit limit) {
+    return limit == null
+        ? Html.EMPTY
+        : words.figure(new Argument.Quantity(Dimension.SLOPE, limit.slope()))
+            + ", "
+            + limit.rules()
+            + " "
+            + limit.clause();
   }
 
   private String uncertain(@Nullable Measured metres) {

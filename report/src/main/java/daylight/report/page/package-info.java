@@ -3,8 +3,8 @@
  *
  * <p>In: a {@link daylight.report.draw.Subject}. Out: HTML that is well-formed XML, with style,
  * drawings and typeface inside, without a script; for a phone, a laptop and paper. Stop orders come
- * first, then the complaint and its probable cause, the seven answers, the drawings, and what all of
- * it rests on. Every sentence is {@code daylight.report.words}'. Start with {@link
+ * first, then the complaint and its probable cause, the seven answers, the drawings, and what all
+ * of it rests on. Every sentence is {@code daylight.report.words}'. Start with {@link
  * daylight.report.page.OwnersReport}.
  */
 @NullMarked
