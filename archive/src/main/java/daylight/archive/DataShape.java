@@ -21,6 +21,8 @@ final class DataShape {
           .with("a", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
           .amount("b", Dimension.SLOPE)
           .amount("correlation-length", Dimension.LENGTH)
+          .with("typical", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
+          .with("typical-sd", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
           .plain("fair", Shape.Kind.NUMBER)
           .plain("poor", Shape.Kind.NUMBER)
           .words("source")

@@ -15,7 +15,7 @@ import java.util.List;
  * @param line estimated from the book
  * @param answers judged from both
  * @param rules by which they were judged
- * @param complaints about the book, in its order
+ * @param complaints about the book that do not stand in the way of answering it
  * @param language of the reader
  * @param shown the reader's units
  */

@@ -18,7 +18,7 @@ import java.util.SortedMap;
 /**
  * What is drawn and told, and in whose words.
  *
- * @param complaints about the book, in its order
+ * @param complaints about the book that do not stand in the way of answering it
  */
 public record Subject(
     FieldBook book,
