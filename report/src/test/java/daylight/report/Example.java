@@ -1,12 +1,12 @@
 package daylight.report;
 
+import daylight.line.book.FieldBook;
 import daylight.line.book.Id;
+import daylight.line.book.Site;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Shown;
-import daylight.line.survey.SiteTie;
 import daylight.report.words.Language;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -14,9 +14,6 @@ import java.util.UUID;
  * locates, ten findings, a pond. Its figures are plausible, not computed.
  */
 public final class Example {
-  static final SiteTie TIE =
-      new SiteTie(StrictMath.toRadians(44.97), StrictMath.toRadians(-93.26), 0, 0, 0.3, 0.002);
-
   private static final UUID SITE = UUID.fromString("00000000-0000-5000-8000-000000000001");
 
   private Example() {}
@@ -25,7 +22,7 @@ public final class Example {
   public static Handout usual() {
     return new Handout(
         ExampleBook.book(),
-        ExampleLine.line(Optional.empty(), false),
+        ExampleLine.line(false, false),
         ExampleAnswers.answers(false),
         ExampleAnswers.rules(),
         List.of(),
@@ -44,12 +41,40 @@ public final class Example {
   public static Handout deadly() {
     return new Handout(
         ExampleBook.book(),
-        ExampleLine.line(Optional.of(TIE), true),
+        ExampleLine.line(true, true),
         ExampleAnswers.answers(true),
         ExampleAnswers.rules(),
         List.of(),
         Language.EN,
         Shown.FEET_INCHES);
+  }
+
+  /** The usual property under another name. */
+  public static Handout named(String name) {
+    Handout usual = usual();
+    Site site = usual.book().site();
+    Site renamed =
+        new Site(
+            site.id(),
+            name,
+            site.address(),
+            site.zone(),
+            site.invented(),
+            site.landmarks(),
+            site.boundaries(),
+            site.nodes(),
+            site.reaches(),
+            site.surroundings());
+    FieldBook book =
+        new FieldBook(usual.book().id(), usual.book().units(), renamed, usual.book().visits());
+    return new Handout(
+        book,
+        usual.line(),
+        usual.answers(),
+        usual.rules(),
+        List.of(),
+        usual.language(),
+        usual.shown());
   }
 
   static Id id(String label) {

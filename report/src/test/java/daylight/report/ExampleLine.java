@@ -11,6 +11,7 @@ import daylight.line.book.Reach;
 import daylight.line.book.Where;
 import daylight.line.course.CableGap;
 import daylight.line.course.Contribution;
+import daylight.line.course.CourseKey;
 import daylight.line.course.Joint;
 import daylight.line.course.Line;
 import daylight.line.course.LocateFit;
@@ -23,9 +24,10 @@ import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.LevelAdjustment;
-import daylight.line.survey.Placed;
 import daylight.line.survey.PlanPoint;
-import daylight.line.survey.SiteTie;
+import daylight.line.survey.PlaneNetwork;
+import daylight.line.survey.Sighting;
+import daylight.line.survey.Surveyor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +40,7 @@ import org.jspecify.annotations.Nullable;
 final class ExampleLine {
   private ExampleLine() {}
 
-  static Line line(Optional<SiteTie> tie, boolean deadly) {
+  static Line line(boolean tied, boolean deadly) {
     SortedMap<String, PlanPoint> points = new TreeMap<>();
     points.put("A", new PlanPoint(0, 0));
     points.put("B", new PlanPoint(0, 9.2));
@@ -52,19 +54,13 @@ final class ExampleLine {
     points.put("L4", new PlanPoint(17.3, 2.1));
     points.put("L5", new PlanPoint(22.1, 1.0));
     points.put("L6", new PlanPoint(12.7, 6.8));
-    Map<String, Double> sds = new TreeMap<>();
-    for (String label : points.keySet()) {
-      if (label.startsWith("L")) {
-        sds.put(label, 0.09);
-      }
-    }
     List<Run> runs =
         List.of(
             run("R1", "CO1", "J1", new PlanPoint(1.1, 3.0), new PlanPoint(15.2, 3.0), 0.9),
             run("R2", "J1", "OUT", new PlanPoint(15.2, 3.0), new PlanPoint(26.4, 0.1), 1.1),
             run("R3", "DL1", "J1", new PlanPoint(11.7, 9.9), new PlanPoint(15.2, 3.0), 0.7));
     return new Line(
-        Placed.survey(points, sds, tie),
+        Surveyor.adjust(new PlaneNetwork(sightings(points, tied), List.of())),
         new LevelAdjustment.Unadjustable(LevelAdjustment.Reason.NOTHING_TO_ADJUST, List.of()),
         runs,
         findings(deadly),
@@ -88,11 +84,35 @@ final class ExampleLine {
                 new Measured(4.4, 0.1),
                 new Measured(0.5, 0.11))),
         List.of(
-            Statement.of(
-                () -> "course.locate_off",
-                new Argument.Label("L4"),
-                new Argument.UncertainLength(new Measured(0.3, 0.09)))),
+            Statement.of(CourseKey.SPOT_OFF, new Argument.Label("L4"), new Argument.Length(0.3))),
         new SetDown());
+  }
+
+  /** Landmarks are held; locates are dropped on a sketch; satellite fixes tie two corners. */
+  private static List<Sighting> sightings(SortedMap<String, PlanPoint> points, boolean tied) {
+    List<Sighting> sightings = new ArrayList<>();
+    points.forEach(
+        (label, at) ->
+            sightings.add(
+                label.startsWith("L")
+                    ? new Sighting.Sketched("spot " + label, label, at.x(), at.y(), 0.09)
+                    : new Sighting.Fixed(label, at.x(), at.y())));
+    if (tied) {
+      sightings.add(fix("A", 44.97, -93.26));
+      sightings.add(fix("B", 44.97 + 9.2 / 111_132, -93.26));
+    }
+    return sightings;
+  }
+
+  private static Sighting fix(String label, double latitude, double longitude) {
+    return new Sighting.Gnss(
+        "fix " + label,
+        label,
+        StrictMath.toRadians(latitude),
+        StrictMath.toRadians(longitude),
+        0.02,
+        0.02,
+        0);
   }
 
   static Run run(
@@ -132,17 +152,17 @@ final class ExampleLine {
         new ArrayList<>(
             List.of(
                 finding("F1", "joint", "R1", 1.2, null, "share", null),
-                finding("F2", "offset_joint", "R1", 4.6, null, "offset", 0.008),
+                finding("F2", "displaced-joint", "R1", 4.6, null, "offset", 0.008),
                 finding("F3", "crack", "R1", 6.4, null, "width", 0.0015),
                 finding("F4", "roots", "R1", 9.75, null, "share", 0.35),
-                finding("F5", "deposit", "R1", 10.6, 12.4, "share", 0.15),
-                finding("F6", "connection", "R1", 14.0, null, "share", null),
-                finding("F7", "standing_water", "R2", 3.6, 6.6, "depth", 0.06),
-                finding("F8", "broken", "R2", 7.9, null, "length", 0.05),
-                finding("F9", "material_change", "R2", 8.3, null, "share", null),
+                finding("F5", "deposit-loose", "R1", 10.6, 12.4, "share", 0.15),
+                finding("F6", "junction", "R1", 14.0, null, "share", null),
+                finding("F7", "standing-water", "R2", 3.6, 6.6, "depth", 0.06),
+                finding("F8", "break", "R2", 7.9, null, "length", 0.05),
+                finding("F9", "material-change", "R2", 8.3, null, "share", null),
                 finding("F10", "roots", "R2", 10.9, null, "share", 0.1)));
     if (deadly) {
-      findings.add(finding("F11", "foreign_pipe", "R1", 8.2, null, "share", null));
+      findings.add(finding("F11", "foreign-pipe", "R1", 8.2, null, "share", null));
     }
     return findings;
   }
@@ -164,8 +184,8 @@ final class ExampleLine {
             new Where.AtCable(reading(from)),
             Finding.Moving.PUSHING,
             new Finding.Clock(Math.PI / 2, Math.PI / 2),
-            size == null ? Map.of() : Map.of(quantity, reading(size)),
-            Map.of(),
+            size == null ? new TreeMap<>() : new TreeMap<>(Map.of(quantity, reading(size))),
+            new TreeMap<>(),
             null,
             List.of(),
             label.equals("F4") ? "fine roots, all round" : null),

@@ -9,6 +9,7 @@ import daylight.line.answer.Evidence;
 import daylight.line.answer.StopOrder;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Complaint;
@@ -154,14 +155,20 @@ public final class AnswersFile {
     json.put("whole", stretch.whole());
     Json.measured(json, "drop", stretch.drop());
     Json.measured(json, "slope", stretch.slope());
-    json.putObject("limit")
-        .put("rules", stretch.limit().rules())
-        .put("clause", stretch.limit().clause())
-        .put("slope", Json.number(stretch.limit().slope()))
-        .put("source", stretch.limit().source())
-        .put("mark", lower(stretch.limit().mark()));
-    return json.put("belowLimit", Json.number(stretch.belowLimit()))
-        .put("adverse", Json.number(stretch.adverse()));
+    FallLimit limit = stretch.limit();
+    if (limit == null) {
+      json.putNull("limit");
+    } else {
+      json.putObject("limit")
+          .put("rules", limit.rules())
+          .put("clause", limit.clause())
+          .put("slope", Json.number(limit.slope()))
+          .put("source", limit.source())
+          .put("mark", lower(limit.mark()));
+    }
+    Double below = stretch.belowLimit();
+    json.put("belowLimit", below == null ? null : Json.number(below));
+    return json.put("adverse", Json.number(stretch.adverse()));
   }
 
   private static ObjectNode water(WaterSeen seen) {

@@ -1,5 +1,6 @@
 package daylight.report.draw;
 
+import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Printed;
@@ -61,15 +62,19 @@ final class ProfileFall {
   }
 
   /** What can be said of the fall; an interval about the limit decides nothing. */
-  public static String verdict(FallStretch stretch) {
+  private static String verdict(FallStretch stretch) {
     Measured slope = stretch.slope();
+    FallLimit limit = stretch.limit();
     if (slope.upper95() < 0) {
       return "draw.fall.backward";
     }
-    if (slope.upper95() < stretch.limit().slope()) {
+    if (limit == null) {
+      return "draw.fall.no_rule";
+    }
+    if (slope.upper95() < limit.slope()) {
       return "draw.fall.flat";
     }
-    return slope.lower95() >= stretch.limit().slope() ? "draw.fall.enough" : "draw.fall.unsure";
+    return slope.lower95() >= limit.slope() ? "draw.fall.enough" : "draw.fall.unsure";
   }
 
   private static void centred(Sheet sheet, Box box, double baseline, String text, boolean bold) {

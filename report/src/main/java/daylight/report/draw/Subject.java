@@ -15,7 +15,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 
-/** What is drawn and told, and in whose words. */
+/**
+ * What is drawn and told, and in whose words.
+ *
+ * @param complaints about the book that do not stand in the way of answering it
+ */
 public record Subject(
     FieldBook book,
     Line line,

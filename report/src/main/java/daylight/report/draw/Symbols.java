@@ -79,15 +79,26 @@ final class Symbols {
                       .with("stroke", Ink.DARK)
                       .with("stroke-width", 1.1));
       case "join" -> ring(sign).add(Pen.path("M-3.6 1.6H3.6M0 1.6L-2.6 -2.6", Ink.DARK, 1.2));
+      case "bend" -> ring(sign).add(Pen.path("M-3 3V0Q-3 -2 -1 -2H3", Ink.DARK, 1.3));
       case "change" -> ring(sign).add(Pen.filled("M0 -4.2A4.2 4.2 0 0 1 0 4.2Z", Ink.DARK));
       default -> ring(sign).add(Pen.circle(0, 0, 1.7, Ink.DARK, "none", 0));
     };
   }
 
-  /** Letters of the catalogue's symbols that have a sign and words of their own. */
+  /** The sign that stands for a symbol of the catalogue; several kinds share one. */
   static String known(String symbol) {
     return switch (symbol) {
-      case "stop", "roots", "dirt", "water", "crack", "joint", "shape", "join", "change" -> symbol;
+      case "foreign-pipe", "foreign-cable", "gas-smell" -> "stop";
+      case "roots" -> "roots";
+      case "deposit-loose", "deposit-hard", "grease", "obstruction", "soil-entering", "vermin" ->
+          "dirt";
+      case "standing-water", "flowing-water", "inflow", "infiltration", "exfiltration" -> "water";
+      case "crack", "break", "collapse", "hole", "void-seen", "soil-seen" -> "crack";
+      case "joint", "displaced-joint", "open-joint", "angled-joint", "intruding-seal" -> "joint";
+      case "deformation", "surface-wear", "corrosion", "porous-wall", "lining-defect" -> "shape";
+      case "junction", "intruding-connection", "defective-connection" -> "join";
+      case "material-change", "bore-change", "lining", "repair", "defective-repair" -> "change";
+      case "bend" -> "bend";
       default -> "other";
     };
   }

@@ -88,7 +88,7 @@ final class AnswerCards {
   }
 
   private String source(Contribution contribution) {
-    String prior = "priors.kind." + contribution.source().toLowerCase(Locale.ROOT);
+    String prior = "priors." + contribution.source().toLowerCase(Locale.ROOT);
     return contribution.assumed() && words.has(prior) ? words.word(prior) : contribution.source();
   }
 }

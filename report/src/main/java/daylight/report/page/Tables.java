@@ -4,6 +4,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Finding;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -158,13 +159,21 @@ final class Tables {
         subject.distance(stretch.to()),
         uncertain(stretch.drop()),
         slope.value() + " " + slope.plusMinus(),
-        words.figure(new Argument.Quantity(Dimension.SLOPE, stretch.limit().slope()))
-            + ", "
-            + stretch.limit().rules()
-            + " "
-            + stretch.limit().clause(),
-        words.figure(new Argument.Probability(stretch.belowLimit())),
+        limit(stretch.limit()),
+        stretch.belowLimit() == null
+            ? Html.EMPTY
+            : words.figure(new Argument.Probability(stretch.belowLimit())),
         words.figure(new Argument.Probability(stretch.adverse())));
+  }
+
+  private String limit(@Nullable FallLimit limit) {
+    return limit == null
+        ? Html.EMPTY
+        : words.figure(new Argument.Quantity(Dimension.SLOPE, limit.slope()))
+            + ", "
+            + limit.rules()
+            + " "
+            + limit.clause();
   }
 
   private String uncertain(@Nullable Measured metres) {

@@ -12,6 +12,8 @@ import java.util.Locale;
 
 /** Shows one argument of a sentence. */
 final class Figures {
+  private static final String KIND = "kind.";
+
   private final Messages messages;
   private final Shown shown;
 
@@ -31,7 +33,7 @@ final class Figures {
       case Argument.Small(double metres) -> Print.small(metres, shown);
       case Argument.UncertainSlope(Measured slope) -> giveOrTake(slope(slope));
       case Argument.Probability(double value) -> probability(value);
-      case Argument.Term(String key) -> messages.get(key);
+      case Argument.Term(String key) -> term(key);
       case Argument.Day(LocalDate date) -> day(date);
       case Argument.Several(List<Argument> items) ->
           join(items.stream().map(this::show).toList(), "join.and");
@@ -41,6 +43,13 @@ final class Figures {
       case Argument.Reason(var refusal) ->
           messages.get("refusal." + refusal.name().toLowerCase(Locale.ROOT));
     };
+  }
+
+  /** A kind of finding that no message knows is shown by its id; it came from a company's table. */
+  private String term(String key) {
+    return key.startsWith(KIND)
+        ? messages.find(key).orElse(key.substring(KIND.length()))
+        : messages.get(key);
   }
 
   /** A slope and half of its 95 % interval, rounded up, to a tenth per cent. */

@@ -23,6 +23,7 @@ import java.util.regex.Pattern;
  */
 public final class Words {
   private static final Pattern FIELD = Pattern.compile("\\{(\\d+)}");
+  private static final Pattern PART = Pattern.compile("\\[([^]]*)]");
 
   private final Language language;
   private final Shown shown;
@@ -75,8 +76,9 @@ public final class Words {
   }
 
   /**
-   * The word for a value of an enum that is no {@link Key}: {@code material.cast_iron}, {@code
-   * node.kind.access}.
+   * The word for a value of an enum that is no {@link Key}: its type and its name, as in {@code
+   * material.cast_iron}. A type that is only called a kind or a reason goes by the one around it:
+   * {@code node.access}.
    */
   public String name(Enum<?> value) {
     return messages.get(keyOf(value));
@@ -85,8 +87,9 @@ public final class Words {
   static String keyOf(Enum<?> value) {
     Class<?> type = value.getDeclaringClass();
     Class<?> outer = type.getEnclosingClass();
-    String prefix = outer == null ? "" : outer.getSimpleName() + ".";
-    return (prefix + type.getSimpleName() + "." + value.name()).toLowerCase(Locale.ROOT);
+    boolean bare = type.getSimpleName().equals("Kind") || type.getSimpleName().equals("Reason");
+    String prefix = bare && outer != null ? outer.getSimpleName() : type.getSimpleName();
+    return (prefix + "." + value.name()).toLowerCase(Locale.ROOT);
   }
 
   /** One argument by itself, as it stands in a sentence. */
@@ -184,7 +187,7 @@ public final class Words {
   }
 
   private String fill(String key, List<Argument> arguments) {
-    String template = template(key, arguments);
+    String template = withoutEmptyParts(template(key, arguments), arguments);
     Matcher fields = FIELD.matcher(template);
     return fields.replaceAll(
         field -> {
@@ -193,6 +196,24 @@ public final class Words {
           boolean opens = opensSentence(template, field.start()) && isWord(argument);
           return Matcher.quoteReplacement(opens ? capitalised(shown) : shown);
         });
+  }
+
+  /** A part in square brackets is said only when none of its lists is empty. */
+  private static String withoutEmptyParts(String template, List<Argument> arguments) {
+    return PART.matcher(template)
+        .replaceAll(
+            part -> {
+              boolean silent =
+                  FIELD.matcher(part.group(1)).results().anyMatch(field -> empty(arguments, field));
+              return silent ? "" : Matcher.quoteReplacement(part.group(1));
+            });
+  }
+
+  private static boolean empty(List<Argument> arguments, MatchResult field) {
+    int at = Integer.parseInt(field.group(1));
+    return at >= arguments.size()
+        || (arguments.get(at) instanceof Argument.Choices choices && choices.choices().isEmpty())
+        || (arguments.get(at) instanceof Argument.Several several && several.items().isEmpty());
   }
 
   private static boolean opensSentence(String template, int at) {

@@ -1,5 +1,0 @@
-/** Positions set down by hand. */
-@NullMarked
-package daylight.line.survey;
-
-import org.jspecify.annotations.NullMarked;
