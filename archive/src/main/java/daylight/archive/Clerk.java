@@ -4,6 +4,7 @@ import daylight.archive.form.Desk;
 import daylight.archive.form.Fields;
 import daylight.archive.form.Mark;
 import daylight.archive.form.Tree;
+import daylight.line.book.BookFault;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Entry;
 import daylight.line.book.Fault;
@@ -11,6 +12,8 @@ import daylight.line.book.Id;
 import daylight.line.measure.Argument;
 import daylight.line.measure.FilePlace;
 import java.time.ZoneId;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -29,6 +32,7 @@ final class Clerk {
   private final Set<String> labels = new HashSet<>();
   private final Map<String, Integer> ordinals = new HashMap<>();
   private final Map<UUID, Map<String, FilePlace>> places = new HashMap<>();
+  private final Map<UUID, Deque<Map<String, FilePlace>>> repeats = new HashMap<>();
   private final Set<String> dropped = new HashSet<>();
   private @Nullable UUID site;
   private @Nullable ZoneId zone;
@@ -85,7 +89,7 @@ final class Clerk {
   /** The identity of an entry that the book does not write as a row, told by its label. */
   Id name(String kind, String label, FilePlace place) {
     String free = label;
-    for (int i = 2; !labels.add(kind + "/" + free); i++) {
+    for (int i = 2; labels.contains(free) || !labels.add(kind + "/" + free); i++) {
       free = label + " (" + i + ")";
     }
     Id id = derived(kind, free);
@@ -115,9 +119,11 @@ final class Clerk {
     return Id.derived(site, kind, label);
   }
 
-  /** Remembers where the fields of an entry stand. */
+  /** Remembers where the fields of an entry stand; entries of one identity are kept apart. */
   void register(Id id, Map<String, FilePlace> standsAt) {
-    places.putIfAbsent(id.uuid(), standsAt);
+    if (places.putIfAbsent(id.uuid(), standsAt) != null) {
+      repeats.computeIfAbsent(id.uuid(), again -> new ArrayDeque<>()).add(standsAt);
+    }
   }
 
   /** Keeps a row that is sound; the label of another is remembered as left out. */
@@ -139,13 +145,18 @@ final class Clerk {
         fault.arguments().stream()
             .anyMatch(a -> a instanceof Argument.Label(String label) && dropped.contains(label));
     if (!follows) {
-      desk.complain(fault.code(), place(fault.entry(), fault.field()), fault.arguments());
+      desk.complain(fault.code(), place(fault), fault.arguments());
     }
   }
 
-  private FilePlace place(Id entry, String field) {
+  private FilePlace place(Fault fault) {
+    Id entry = fault.entry();
     Map<String, FilePlace> known = places.getOrDefault(entry.uuid(), Map.of());
-    String within = field;
+    if (fault.code() == BookFault.DUPLICATE_LABEL || fault.code() == BookFault.DUPLICATE_ID) {
+      Map<String, FilePlace> repeat = repeats.getOrDefault(entry.uuid(), new ArrayDeque<>()).poll();
+      known = repeat == null ? known : repeat;
+    }
+    String within = fault.field();
     while (!known.containsKey(within) && !within.isEmpty()) {
       within = within.substring(0, Math.max(0, within.lastIndexOf('.')));
     }

@@ -34,7 +34,7 @@ public enum FileTrouble implements ComplaintCode {
   VISIT_TWICE,
   /** Something of a single pass stands in the visit although it has several: the key. */
   WHICH_PASS,
-  /** Cable readings but no pass, in a book with its own pipes. */
+  /** What was met on a push but no pass, in a book with its own pipes. */
   PASS_NEEDED,
   /** Not two landmarks of the book, as in A-B: the text. */
   NOT_A_WALL,

@@ -60,8 +60,11 @@ final class PassReader {
   private List<Pass> supplied(Fields visit) {
     Reach reach = site.onlyReach();
     if (reach == null) {
-      String key = PUSHED.stream().filter(visit::has).findFirst().orElse("locates");
-      visit.complain(FileTrouble.PASS_NEEDED, key);
+      // Cable readings without a pass are found later, each in its place.
+      PUSHED.stream()
+          .filter(visit::has)
+          .findFirst()
+          .ifPresent(key -> visit.complain(FileTrouble.PASS_NEEDED, key));
       return List.of();
     }
     String entry = site.onlyAccess();

@@ -30,6 +30,7 @@ final class SiteDraft {
   static final String LINE = "line";
 
   private final Id id;
+  private final String name;
   private final @Nullable String address;
   private final @Nullable ZoneId zone;
   private final boolean invented;
@@ -39,8 +40,9 @@ final class SiteDraft {
   final List<Reach> reaches = new ArrayList<>();
   Surroundings surroundings = Surroundings.UNRECORDED;
 
-  SiteDraft(Id id, @Nullable String address, @Nullable ZoneId zone, boolean invented) {
+  SiteDraft(Id id, String name, @Nullable String address, @Nullable ZoneId zone, boolean invented) {
     this.id = id;
+    this.name = name;
     this.address = address;
     this.zone = zone;
     this.invented = invented;
@@ -143,7 +145,7 @@ final class SiteDraft {
   Site finished() {
     return new Site(
         id,
-        id.label(),
+        name,
         address,
         zone == null ? ZoneId.of("UTC") : zone,
         invented,

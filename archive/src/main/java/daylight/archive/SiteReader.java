@@ -29,7 +29,7 @@ final class SiteReader {
     if (site == null) {
       Id id = Id.ofSite(UNNAMED, "");
       clerk.on(id.uuid(), null);
-      return new SiteDraft(id, null, null, false);
+      return new SiteDraft(id, UNNAMED, null, null, false);
     }
     return new SiteReader(clerk).site(site);
   }
@@ -37,10 +37,11 @@ final class SiteReader {
   private SiteDraft site(Fields site) {
     String address = site.words("address");
     ZoneId zone = Scalars.zone(site, "zone");
-    Id id = identity(site, address == null ? "" : address);
+    String name = site.words("name", UNNAMED);
+    Id id = identity(site, name, address == null ? "" : address);
     clerk.on(id.uuid(), zone);
     clerk.register(id, site.places());
-    SiteDraft draft = new SiteDraft(id, address, zone, site.yes("invented", false));
+    SiteDraft draft = new SiteDraft(id, name, address, zone, site.yes("invented", false));
     site.rows("landmarks").forEach(row -> draft.landmarks.add(landmark(row)));
     site.rows("nodes").forEach(row -> clerk.keep(draft.nodes, row, node(row)));
     site.rows("reaches").forEach(row -> clerk.keep(draft.reaches, row, reach(row)));
@@ -52,10 +53,10 @@ final class SiteReader {
     return draft;
   }
 
-  private static Id identity(Fields site, String address) {
-    String name = site.words("name", UNNAMED);
+  private static Id identity(Fields site, String name, String address) {
     UUID uuid = site.uuid("id");
-    return uuid == null ? Id.ofSite(name, address) : new Id(uuid, name);
+    UUID known = uuid == null ? Id.ofSite(name, address).uuid() : uuid;
+    return new Id(known, site.words("label", name));
   }
 
   private Landmark landmark(Fields row) {

@@ -283,7 +283,7 @@ public final class Fields {
     if (text == null) {
       return null;
     }
-    if (text.matches("[-+]?\\d{1,9}(\\.\\d{1,17})?")) {
+    if (text.matches("[-+]?\\d{1,9}(\\.\\d{1,40})?")) {
       double number = Double.parseDouble(text);
       if (number >= least && number <= most) {
         return number;

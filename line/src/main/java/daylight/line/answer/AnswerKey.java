@@ -63,9 +63,9 @@ public enum AnswerKey implements Key {
   DRAIN_WATER_STANDS_AT,
   /** It stands up to {0} deep. */
   DRAIN_WATER_DEPTH,
-  /** It falls {0} over all, and the rule asks for {1}. */
+  /** The reach {2} falls {0} over all, and the rule asks for {1}. */
   DRAIN_FALLS,
-  /** It falls {0} over all; no rule was found for its bore. */
+  /** The reach {1} falls {0} over all; no rule was found for its bore. */
   DRAIN_FALLS_NO_RULE,
   /** It is flatter than the {1} that the rule asks for: {0} from {2} to {3} from {4}. */
   DRAIN_TOO_FLAT,

@@ -77,6 +77,9 @@ final class Drain {
         overall(stretch);
       }
     }
+    if (stretches.stream().anyMatch(s -> s.limit() != null)) {
+      tell.reason(AnswerKey.DRAIN_RULE_NEW_WORK);
+    }
     tell.noted(water.finding(), new Argument.Term("kind.standing-water"));
     Place to = water.to();
     if (to == null) {
@@ -100,11 +103,11 @@ final class Drain {
     FallLimit limit = stretch.limit();
     Argument slope = slope(stretch);
     if (limit == null) {
-      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope);
+      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope, new Argument.Label(stretch.from().reach()));
       tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(stretch.from().reach()));
     } else {
-      tell.reason(AnswerKey.DRAIN_FALLS, slope, limit(limit));
-      tell.reason(AnswerKey.DRAIN_RULE_NEW_WORK);
+      tell.reason(
+          AnswerKey.DRAIN_FALLS, slope, limit(limit), new Argument.Label(stretch.from().reach()));
     }
   }
 
@@ -158,7 +161,8 @@ final class Drain {
           Sureness.of(1 - below),
           AnswerKey.DRAIN_FALLS,
           slope(whole),
-          limit(limit));
+          limit(limit),
+          new Argument.Label(whole.from().reach()));
     }
     tell.reason(
         AnswerKey.DRAIN_CHANCE,

@@ -48,7 +48,13 @@ final class CableEquations {
 
   private void visitEquations(Visit visit) {
     Kit kit = visit.kit();
-    boolean behind = model.marks().stream().anyMatch(m -> m.visit().equals(visit.label()));
+    boolean behind =
+        model.marks().stream()
+            .anyMatch(
+                m ->
+                    m.visit().equals(visit.label())
+                        && m.position() instanceof Mark.Position.ByCable by
+                        && by.behind() >= 0);
     if (behind) {
       carried(
           Priors.Kind.SONDE_BEHIND_LENS,

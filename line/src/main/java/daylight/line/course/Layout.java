@@ -20,6 +20,7 @@ final class Layout {
   private final int[] stretches;
   private final Map<String, Integer> named = new LinkedHashMap<>();
   private int size;
+  private boolean closed;
 
   /**
    * @param lengths first guess of the length of each limb, metres
@@ -82,10 +83,18 @@ final class Layout {
     return stretches[limb];
   }
 
+  /** From here on the vector of unknowns keeps its size. */
+  void close() {
+    closed = true;
+  }
+
   /** The unknown of that name, made at the first call. */
   int named(String name) {
     Integer index = named.get(name);
     if (index == null) {
+      if (closed) {
+        throw new IllegalStateException("no unknown was laid out for " + name);
+      }
       index = size++;
       named.put(name, index);
     }

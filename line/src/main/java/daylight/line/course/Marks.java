@@ -49,8 +49,27 @@ final class Marks {
       visit.exposures().forEach(exposure -> gatherer.take(visit, exposure));
     }
     gatherer.takeNodes();
+    gatherer.nameShared();
+    layout.close();
     gatherer.marks.sort((a, b) -> a.id().compareTo(b.id()));
     return new Gathered(List.copyOf(gatherer.marks), List.copyOf(gatherer.doubts));
+  }
+
+  /** Lays out the unknowns that several marks share: surfaces, and the instruments of a visit. */
+  private void nameShared() {
+    if (!layout.heights()) {
+      return;
+    }
+    for (Mark mark : marks) {
+      String surface = mark.surface();
+      if (surface != null) {
+        layout.named("surface/" + surface);
+      }
+      if (mark.depth() instanceof Mark.DepthRead.ByReceiver) {
+        layout.named("receiver/" + mark.visit());
+        layout.named("above/" + mark.visit());
+      }
+    }
   }
 
   private void take(Visit visit, Locate locate) {

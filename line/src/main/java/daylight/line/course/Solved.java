@@ -6,6 +6,7 @@ import daylight.line.measure.Measured;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.PlanPoint;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.jspecify.annotations.Nullable;
@@ -137,63 +138,96 @@ final class Solved {
   /** Height of the ground, between the marks on either side or level with the nearest. */
   Figure ground(Place place) {
     Walk.Reached at = at(place);
-    GroundMark before = null;
-    GroundMark after = null;
-    for (GroundMark mark : grounds) {
-      if (mark.limb() == at.limb()) {
-        if (mark.t() <= at.t() && (before == null || mark.t() > before.t())) {
-          before = mark;
-        }
-        if (mark.t() >= at.t() && (after == null || mark.t() < after.t())) {
-          after = mark;
-        }
-      }
-    }
-    if (before == null && after == null) {
-      before = nearestElsewhere(at);
-    }
-    double[] gradient = new double[fit.x().length];
+    Neighbour before = toRoot(at);
+    Neighbour after = fromRoot(at.limb(), at.t(), 0);
     if (before != null && after != null) {
-      double span = after.t() - before.t();
-      double share = span > 0 ? (at.t() - before.t()) / span : 0;
-      gradient[before.unknown()] += 1 - share;
-      gradient[after.unknown()] += share;
-      double value = (1 - share) * fit.x()[before.unknown()] + share * fit.x()[after.unknown()];
-      // Between two known heights the ground bulges most half-way.
-      double loose = 4 * share * (1 - share) * variance(before.unevenness());
-      return new Figure(value, gradient, loose, before.unevenness().id());
+      return between(before, after);
     }
-    GroundMark only = before != null ? before : after;
-    if (only == null) {
-      throw new IllegalStateException("heights are estimated only where the ground has a mark");
-    }
-    gradient[only.unknown()] = 1;
-    boolean here = only.limb() == at.limb() && Math.abs(only.t() - at.t()) < 1e-6;
+    Neighbour only = before != null ? before : after != null ? after : nearestElsewhere(at);
+    double[] gradient = new double[fit.x().length];
+    gradient[only.mark().unknown()] = 1;
+    Priors.Kind kind = only.mark().unevenness();
     return new Figure(
-        fit.x()[only.unknown()],
-        gradient,
-        here ? 0 : 2 * variance(only.unevenness()),
-        only.unevenness().id());
+        fit.x()[only.mark().unknown()], gradient, loose(kind, only.away()), kind.id());
   }
 
-  private GroundMark nearestElsewhere(Walk.Reached at) {
-    Shape.Point here = shape.at(at.limb(), at.t());
-    GroundMark best = grounds.getFirst();
-    double nearest = Double.POSITIVE_INFINITY;
-    for (GroundMark mark : grounds) {
-      Shape.Point there = shape.at(mark.limb(), mark.t());
-      double apart = StrictMath.hypot(there.east() - here.east(), there.north() - here.north());
-      if (apart < nearest) {
-        nearest = apart;
-        best = mark;
+  private Figure between(Neighbour before, Neighbour after) {
+    double span = before.away() + after.away();
+    double share = span > 0 ? before.away() / span : 0;
+    int one = before.mark().unknown();
+    int other = after.mark().unknown();
+    double[] gradient = new double[fit.x().length];
+    gradient[one] += 1 - share;
+    gradient[other] += share;
+    double value = (1 - share) * fit.x()[one] + share * fit.x()[other];
+    Priors.Kind kind = before.mark().unevenness();
+    double nearer = Math.min(before.away(), after.away());
+    return new Figure(value, gradient, loose(kind, nearer), kind.id());
+  }
+
+  /** A mark and how far away along the pipe it is, metres. */
+  private record Neighbour(GroundMark mark, double away) {}
+
+  private @Nullable Neighbour toRoot(Walk.Reached at) {
+    double from = at.t();
+    double passed = 0;
+    for (int limb = at.limb(); limb >= 0; limb = layout.tree().limbs().get(limb).parent()) {
+      double here = from;
+      int of = limb;
+      GroundMark nearest =
+          grounds.stream()
+              .filter(mark -> mark.limb() == of && mark.t() <= here)
+              .max(Comparator.comparingDouble(GroundMark::t))
+              .orElse(null);
+      if (nearest != null) {
+        return new Neighbour(nearest, passed + here - nearest.t());
+      }
+      passed += here;
+      int parent = layout.tree().limbs().get(limb).parent();
+      from = parent < 0 ? 0 : shape.length(parent);
+    }
+    return null;
+  }
+
+  private @Nullable Neighbour fromRoot(int limb, double from, double passed) {
+    GroundMark nearest =
+        grounds.stream()
+            .filter(mark -> mark.limb() == limb && mark.t() >= from)
+            .min(Comparator.comparingDouble(GroundMark::t))
+            .orElse(null);
+    if (nearest != null) {
+      return new Neighbour(nearest, passed + nearest.t() - from);
+    }
+    for (int child = limb + 1; child < layout.tree().limbs().size(); child++) {
+      if (layout.tree().limbs().get(child).parent() == limb) {
+        Neighbour beyond = fromRoot(child, 0, passed + shape.length(limb) - from);
+        if (beyond != null) {
+          return beyond;
+        }
       }
     }
-    return best;
+    return null;
   }
 
-  private double variance(Priors.Kind kind) {
+  private Neighbour nearestElsewhere(Walk.Reached at) {
+    GroundMark nearest =
+        grounds.stream()
+            .min(Comparator.comparingDouble(mark -> apart(at, mark)))
+            .orElseThrow(() -> new IllegalStateException("asked only where the ground has a mark"));
+    return new Neighbour(nearest, apart(at, nearest));
+  }
+
+  private double apart(Walk.Reached at, GroundMark mark) {
+    Shape.Point here = shape.at(at.limb(), at.t());
+    Shape.Point there = shape.at(mark.limb(), mark.t());
+    return StrictMath.hypot(there.east() - here.east(), there.north() - here.north());
+  }
+
+  /** The ground strays from what is known of it nearby, the more the further away that is. */
+  private double loose(Priors.Kind kind, double away) {
     double sd = model.priors().sd(kind, 0);
-    return sd * sd;
+    double length = model.priors().of(kind).correlationLength();
+    return length > 0 ? sd * sd * (1 - StrictMath.exp(-away / length)) : sd * sd;
   }
 
   /** Depth of the invert below the ground. */
