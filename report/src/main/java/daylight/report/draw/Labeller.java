@@ -65,6 +65,9 @@ final class Labeller {
     Spot best = null;
     double least = Double.POSITIVE_INFINITY;
     for (double reach : REACHES) {
+      if (reach >= least) {
+        break;
+      }
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         Spot spot = spot(x, y, clearance + GAP + reach, direction, width, height, reach);
         double cost = reach + (direction == 0 ? 0 : 0.5) + cost(spot);

@@ -14,6 +14,7 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -100,8 +101,7 @@ public final class PlanDrawing {
 
   private void boundaries() {
     for (Boundary boundary : subject.book().site().boundaries()) {
-      List<Point> path =
-          boundary.points().stream().filter(points::containsKey).map(this::point).toList();
+      List<Point> path = path(boundary);
       if (path.size() < 2) {
         continue;
       }
@@ -117,8 +117,7 @@ public final class PlanDrawing {
 
   private void boundaryLabels() {
     for (Boundary boundary : subject.book().site().boundaries()) {
-      List<Point> path =
-          boundary.points().stream().filter(points::containsKey).map(this::point).toList();
+      List<Point> path = path(boundary);
       if (path.size() > 1) {
         Point a = path.getFirst();
         Point b = path.get(1);
@@ -126,6 +125,13 @@ public final class PlanDrawing {
         marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false);
       }
     }
+  }
+
+  private List<Point> path(Boundary boundary) {
+    return boundary.points().stream()
+        .filter(label -> points.containsKey(label))
+        .map(this::point)
+        .toList();
   }
 
   private Point point(String label) {
@@ -233,7 +239,7 @@ public final class PlanDrawing {
   }
 
   private void locate(LocateFit fit) {
-    Point at = frame.at(java.util.Objects.requireNonNull(fit.spot()));
+    Point at = frame.at(Objects.requireNonNull(fit.spot()));
     String text =
         fit.depth() == null
             ? fit.entry().label()

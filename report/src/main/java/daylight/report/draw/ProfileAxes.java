@@ -62,11 +62,14 @@ final class ProfileAxes {
           .append(
               words.word(profile.known() == Profile.Known.HEIGHTS ? "draw.height" : "draw.below"));
     }
-    text.append(" · ").append(frame.scale().say(words)).append(", ");
-    text.append(
-        frame.exaggeration() == 1
-            ? words.word("draw.heights_true")
-            : words.say("draw.exaggeration", new Argument.Number(frame.exaggeration())));
+    text.append(" · ").append(frame.scale().say(words));
+    if (profile.known() != Profile.Known.NOTHING) {
+      text.append(", ")
+          .append(
+              frame.exaggeration() == 1
+                  ? words.word("draw.heights_true")
+                  : words.say("draw.exaggeration", new Argument.Number(frame.exaggeration())));
+    }
     String cut = Pen.cut(text.toString(), SIZE, false, plot.width() + 44);
     sheet.add(Pen.text(plot.x() - 44, plot.bottom() + 27, cut, SIZE, false, Ink.SOFT));
   }

@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 final class ProfileFall {
   private static final double SIZE = 8;
 
+  /** A stretch drawn shorter than this has no bracket. */
+  private static final double BRACKET = 4;
+
   private ProfileFall() {}
 
   static void draw(Subject subject, Route route, Sheet sheet, ProfileFrame frame, Box strip) {
@@ -19,16 +22,17 @@ final class ProfileFall {
     sheet.add(
         Pen.text(
             strip.x() - 44, strip.y() + 15, words.word("draw.fall.head"), SIZE, true, Ink.DARK));
+    double free = strip.x();
     for (FallStretch stretch : shown(subject)) {
       OptionalDouble from = route.distance(stretch.from());
       OptionalDouble to = route.distance(stretch.to());
       if (from.isPresent() && to.isPresent()) {
-        double left = frame.x(from.getAsDouble());
-        one(
-            words,
-            sheet,
-            stretch,
-            new Box(left, strip.y(), frame.x(to.getAsDouble()) - left, strip.height()));
+        double left = Math.max(free, frame.x(from.getAsDouble()));
+        double right = Math.min(strip.right(), frame.x(to.getAsDouble()));
+        if (right - left > BRACKET) {
+          one(words, sheet, stretch, new Box(left, strip.y(), right - left, strip.height()));
+          free = right;
+        }
       }
     }
   }

@@ -3,6 +3,8 @@ package daylight.report.page;
 import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
+import daylight.line.answer.Evidence;
+import daylight.line.answer.FigureKey;
 import daylight.line.answer.State;
 import daylight.line.course.Contribution;
 import daylight.line.measure.Argument;
@@ -53,10 +55,23 @@ final class AnswerCards {
         "care",
         answer.cautions().stream().map(Caution::key).map(words::word).toList());
     EvidenceWords evidence = new EvidenceWords(words, subject::distance);
-    block(card, "report.evidence", "basis", answer.evidence().stream().map(evidence::say).toList());
+    block(
+        card,
+        "report.evidence",
+        "basis",
+        answer.evidence().stream()
+            .filter(AnswerCards::tellsMore)
+            .map(evidence::say)
+            .distinct()
+            .toList());
     block(
         card, "report.shares", "basis", answer.contributions().stream().map(this::share).toList());
     return card;
+  }
+
+  /** A distance along the pipe says nothing that the sentence has not said; it is in the data. */
+  private static boolean tellsMore(Evidence evidence) {
+    return !(evidence instanceof Evidence.Figure figure && figure.what() == FigureKey.STATION);
   }
 
   private Tag badges(Answer answer) {

@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
  * The door of the room: everything that is said to people, in one language and one choice of units.
  */
 public final class Words {
-  private static final Pattern FIELD = Pattern.compile("\\{(\\d+)}");
+  private static final Pattern FIELD = Pattern.compile("\\{(\\d+)(?:\\.(\\d+))?}");
   private static final Pattern PART = Pattern.compile("\\[([^]]*)]");
 
   private final Language language;
@@ -230,7 +230,11 @@ public final class Words {
       throw new IllegalArgumentException(
           key + ": the message needs figure " + at + ", given were " + arguments.size());
     }
-    return arguments.get(at);
+    Argument argument = arguments.get(at);
+    String item = field.group(2);
+    return item != null && argument instanceof Argument.Several(List<Argument> items)
+        ? items.get(Integer.parseInt(item))
+        : argument;
   }
 
   private String template(String key, List<Argument> arguments) {

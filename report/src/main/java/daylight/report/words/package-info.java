@@ -7,9 +7,9 @@
  * bug and throws. Start with {@link daylight.report.words.Words}.
  *
  * <p>A message holds its figures as {@code {0}}, {@code {1}} in the order of the statement's
- * arguments; the kind of argument decides how it is shown. Uncertain figures say "give or take"
- * half of the interval that holds 95 %, rounded up. A message with a {@code .one} and an {@code
- * .other} form is chosen by its first count.
+ * arguments, and one of several things as {@code {0.1}}; the kind of argument decides how it is
+ * shown. Uncertain figures say "give or take" half of the interval that holds 95 %, rounded up. A
+ * message with a {@code .one} and an {@code .other} form is chosen by its first count.
  */
 @NullMarked
 package daylight.report.words;

@@ -54,7 +54,7 @@ class DrawingsTest {
 
     for (Tag svg : List.of(PlanDrawing.draw(subject), ProfileDrawing.draw(subject))) {
       assertThat(LabelOverlaps.words(svg).getFirst())
-          .isEqualTo("STOP: another pipe through the bore, 26' 11\" along the pipe from CO1.");
+          .isEqualTo("STOP: Another pipe through the bore, 26' 11\" along the pipe from CO1.");
       assertThat(LabelOverlaps.of(svg)).isEmpty();
     }
   }

@@ -33,7 +33,7 @@ final class LabelOverlaps {
   /** Every pair of texts that overlap, and every text that the sheet cuts. */
   static List<String> of(Tag svg) {
     Document document = parsed(svg);
-    String[] view = document.getDocumentElement().getAttribute("viewBox").split(" ");
+    String[] view = document.getDocumentElement().getAttribute("viewBox").split(" ", -1);
     Box sheet = new Box(0, 0, Double.parseDouble(view[2]), Double.parseDouble(view[3]));
     List<Text> texts = texts(document);
     List<String> wrong = new ArrayList<>();
@@ -67,7 +67,7 @@ final class LabelOverlaps {
           up = up.getParentNode()) {
         String move = group.getAttribute("transform");
         if (move.startsWith("translate(")) {
-          String[] by = move.substring(10, move.indexOf(')')).split(" ");
+          String[] by = move.substring(10, move.indexOf(')')).split(" ", -1);
           dx += Double.parseDouble(by[0]);
           dy += Double.parseDouble(by[1]);
         }
