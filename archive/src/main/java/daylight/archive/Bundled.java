@@ -1,5 +1,6 @@
 package daylight.archive;
 
+import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
 import daylight.line.fall.FallRules;
@@ -34,6 +35,11 @@ public final class Bundled {
   /** The catalogue. */
   public static Catalogue catalogue() {
     return Held.CATALOGUE;
+  }
+
+  /** The thresholds of the judgement. */
+  public static Rules.Limits limits() {
+    return read("limits.yaml", (name, bytes) -> DataReader.limits(name, bytes, null));
   }
 
   /** The ids of the tables of smallest slopes. */

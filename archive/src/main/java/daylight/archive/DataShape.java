@@ -12,6 +12,7 @@ import daylight.line.measure.Dimension;
 final class DataShape {
   static final String PRIORS_KEY = "daylight-priors";
   static final String CATALOGUE_KEY = "daylight-catalogue";
+  static final String LIMITS_KEY = "daylight-limits";
   static final String FALL_RULES_KEY = "daylight-fall-rules";
 
   /** A prior's a and b have the dimension of its kind; their shape is given where they are read. */
@@ -21,6 +22,8 @@ final class DataShape {
           .with("a", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
           .amount("b", Dimension.SLOPE)
           .amount("correlation-length", Dimension.LENGTH)
+          .with("typical", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
+          .with("typical-sd", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
           .plain("fair", Shape.Kind.NUMBER)
           .plain("poor", Shape.Kind.NUMBER)
           .words("source")
@@ -55,6 +58,16 @@ final class DataShape {
       Section.named("fall-rules")
           .words(FALL_RULES_KEY, "id", "title", "edition", "note")
           .rows("rows", FALL_ROW);
+
+  static final Section LIMIT =
+      Section.named("limit")
+          .oneOf("what", LimitsReader.What.class)
+          .amount("share", Dimension.SHARE)
+          .amount("depth", Dimension.LENGTH)
+          .words("source")
+          .oneOf("mark", FallLimit.Mark.class)
+          .words("note");
+  static final Section LIMITS = Section.named("limits").words(LIMITS_KEY).rows("limits", LIMIT);
 
   private DataShape() {}
 }

@@ -10,9 +10,9 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Reading;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -31,8 +31,8 @@ final class FindingReader {
 
   void read(Fields row, List<Finding> kept) {
     String kind = row.wantedWords("kind");
-    Map<String, Reading> quantities = new TreeMap<>();
-    Map<String, String> words = new TreeMap<>();
+    SortedMap<String, Reading> quantities = new TreeMap<>();
+    SortedMap<String, String> words = new TreeMap<>();
     Optional<Catalogue.Kind> known = clerk.catalogue().find(kind);
     for (String key : row.written()) {
       if (!OWN.contains(key)) {
@@ -58,8 +58,8 @@ final class FindingReader {
       Fields row,
       String key,
       Optional<Catalogue.Kind> kind,
-      Map<String, Reading> quantities,
-      Map<String, String> words) {
+      SortedMap<String, Reading> quantities,
+      SortedMap<String, String> words) {
     Dimension dimension = kind.map(k -> k.quantities().get(key)).orElse(null);
     if (dimension != null) {
       Reading reading = row.reading(key, new Shape.Amount(dimension, Bare.NONE));

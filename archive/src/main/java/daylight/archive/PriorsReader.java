@@ -53,11 +53,25 @@ final class PriorsReader {
     double correlation = size(row, "correlation-length", Dimension.LENGTH);
     double fair = multiplier(row, "fair");
     double poor = multiplier(row, "poor");
+    Priors.Typical typical = typical(row, dimension(kind));
     String source = row.wantedWords("source");
     if (row.sound() && a + b == 0) {
       row.complain(FormTrouble.MISSING, "a", new Argument.Text("a"));
     }
-    return row.sound() ? new Priors.Prior(kind, a, b, correlation, fair, poor, source) : null;
+    return row.sound()
+        ? new Priors.Prior(kind, a, b, correlation, fair, poor, typical, source)
+        : null;
+  }
+
+  /** What is usual where nothing was recorded; both its value and its sd, or neither. */
+  private static Priors.@Nullable Typical typical(Fields row, Dimension dimension) {
+    Reading value = row.reading("typical", new Shape.Amount(dimension, Bare.NONE));
+    Reading sd = row.reading("typical-sd", new Shape.Amount(dimension, Bare.NONE));
+    if ((value == null) != (sd == null)) {
+      String lacking = value == null ? "typical" : "typical-sd";
+      row.complain(FormTrouble.MISSING, lacking, new Argument.Text(lacking));
+    }
+    return value == null || sd == null ? null : new Priors.Typical(value.value(), sd.value());
   }
 
   private static double size(Fields row, String key, Dimension dimension) {
@@ -82,7 +96,8 @@ final class PriorsReader {
           STRAIGHT_RIGID,
           STRAIGHT_FLEXIBLE,
           GRADE_RIGID,
-          GRADE_FLEXIBLE ->
+          GRADE_FLEXIBLE,
+          JUNCTION_TURN ->
           Dimension.ANGLE;
       case COUNTER_SCALE, RECEIVER_SCALE, FALL -> Dimension.SLOPE;
       case TAPE,
@@ -102,6 +117,7 @@ final class PriorsReader {
           LEVEL,
           GROUND_YARD,
           GROUND_SLAB,
+          GROUND_STEP,
           WATER_DEPTH,
           BORE ->
           Dimension.LENGTH;

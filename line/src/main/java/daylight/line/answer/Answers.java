@@ -1,7 +1,6 @@
 package daylight.line.answer;
 
 import daylight.line.fall.Fall;
-import daylight.line.measure.Complaint;
 import java.util.List;
 
 /**
@@ -13,7 +12,6 @@ import java.util.List;
  * @param lines the seven answers for each line
  * @param cautions that go with all of it
  * @param fall the figures of the fall that the answers rest on
- * @param complaints about the book, in its order
  */
 public record Answers(
     String visit,
@@ -21,13 +19,11 @@ public record Answers(
     Opening opening,
     List<LineAnswers> lines,
     List<Caution> cautions,
-    Fall fall,
-    List<Complaint> complaints) {
+    Fall fall) {
   public Answers {
     stops = List.copyOf(stops);
     lines = List.copyOf(lines);
     cautions = List.copyOf(cautions);
-    complaints = List.copyOf(complaints);
   }
 
   /** The answers for one line. */

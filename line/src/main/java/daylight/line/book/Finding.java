@@ -3,7 +3,7 @@ package daylight.line.book;
 import daylight.line.measure.Reading;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -26,15 +26,15 @@ public record Finding(
     Where where,
     Moving moving,
     @Nullable Clock clock,
-    Map<String, Reading> quantities,
-    Map<String, String> words,
+    SortedMap<String, Reading> quantities,
+    SortedMap<String, String> words,
     @Nullable String node,
     List<String> stills,
     @Nullable String remark)
     implements Entry {
   public Finding {
-    quantities = Collections.unmodifiableMap(new TreeMap<>(quantities));
-    words = Collections.unmodifiableMap(new TreeMap<>(words));
+    quantities = Collections.unmodifiableSortedMap(new TreeMap<>(quantities));
+    words = Collections.unmodifiableSortedMap(new TreeMap<>(words));
     stills = List.copyOf(stills);
   }
 

@@ -1,7 +1,11 @@
 package daylight.line.book;
 
+import daylight.line.measure.Measured;
+import daylight.line.measure.Reading;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -38,13 +42,25 @@ public final class Priors {
   }
 
   /** The stated standard uncertainty where there is one, else the prior's. */
-  public double sd(Kind kind, daylight.line.measure.Reading reading) {
+  public double sd(Kind kind, Reading reading) {
     @Nullable Double stated = reading.sd();
     return stated != null ? stated : sd(kind, reading.value());
   }
 
+  /** What was recorded with its uncertainty, else what is usual. Refuses a kind with no usual. */
+  public Measured recordedOrTypical(Kind kind, @Nullable Reading recorded) {
+    if (recorded != null) {
+      return new Measured(recorded.value(), sd(kind, recorded));
+    }
+    Typical typical = of(kind).typical();
+    if (typical == null) {
+      throw new IllegalArgumentException("nothing is usual for " + kind);
+    }
+    return new Measured(typical.value(), typical.sd());
+  }
+
   /** Every row, by kind. */
-  public java.util.List<Prior> rows() {
+  public List<Prior> rows() {
     return rows.values().stream().sorted(Comparator.comparing(Prior::kind)).toList();
   }
 
@@ -107,8 +123,24 @@ public final class Priors {
     /** A depth of water judged from the picture. */
     WATER_DEPTH,
     /** How far the bore may be from the size written. */
-    BORE
+    BORE,
+    /** How far a pipe may turn where it goes on beyond a junction, radians. */
+    JUNCTION_TURN,
+    /** How much higher or lower one surface may lie than another that no level ties to it. */
+    GROUND_STEP;
+
+    /** The id under which a share of variance names it. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
   }
+
+  /**
+   * What is usual where nothing was recorded, with its uncertainty.
+   *
+   * @param value in the unit of the measurement
+   */
+  public record Typical(double value, double sd) {}
 
   /**
    * One row: sd = multiplier × √(a² + (b × size)²).
@@ -118,6 +150,7 @@ public final class Priors {
    * @param correlationLength over which neighbours share it, in metres; 0 for none
    * @param fair multiplier where the crew called the signal fair
    * @param poor multiplier where the crew called it poor
+   * @param typical what is usual where nothing was recorded; null where nothing can be taken
    * @param source id in the list of sources
    */
   public record Prior(
@@ -127,6 +160,7 @@ public final class Priors {
       double correlationLength,
       double fair,
       double poor,
+      @Nullable Typical typical,
       String source) {
     public Prior {
       if (!(a >= 0) || !(b >= 0) || !(a + b > 0) || !Double.isFinite(a + b)) {

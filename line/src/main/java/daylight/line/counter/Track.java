@@ -1,6 +1,7 @@
 package daylight.line.counter;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the counter in a piece of footage showed over time: time from the first frame in seconds,
@@ -17,6 +18,22 @@ public record Track(String media, List<Sample> samples) {
         throw new IllegalArgumentException(media + ": samples must rise in time, sample " + i);
       }
     }
+  }
+
+  /** The counter reading at a moment, between its neighbours; empty outside or where not known. */
+  public Optional<Double> counterAt(double seconds) {
+    for (int i = 1; i < samples.size(); i++) {
+      Sample a = samples.get(i - 1);
+      Sample b = samples.get(i);
+      if (a.seconds() <= seconds && seconds <= b.seconds()) {
+        if (a.state() == State.UNKNOWN || b.state() == State.UNKNOWN) {
+          return Optional.empty();
+        }
+        double share = (seconds - a.seconds()) / (b.seconds() - a.seconds());
+        return Optional.of(a.counter() + share * (b.counter() - a.counter()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** How a sample came about. */

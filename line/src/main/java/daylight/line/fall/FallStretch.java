@@ -2,6 +2,7 @@ package daylight.line.fall;
 
 import daylight.line.book.Place;
 import daylight.line.measure.Measured;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The fall of one stretch of a reach.
@@ -11,8 +12,9 @@ import daylight.line.measure.Measured;
  * @param whole true for the reach from end to end, false for a part of it
  * @param drop how much lower the downstream end lies, metres
  * @param slope drop over length along the pipe, positive when it falls with the water
- * @param limit the smallest slope the rule asks of it
- * @param belowLimit probability that the slope is below that limit
+ * @param limit the smallest slope the rule asks of it; null where the rule has none, or the bore is
+ *     not known
+ * @param belowLimit probability that the slope is below that limit; null without a limit
  * @param adverse probability that it falls against the water
  */
 public record FallStretch(
@@ -21,6 +23,6 @@ public record FallStretch(
     boolean whole,
     Measured drop,
     Measured slope,
-    FallLimit limit,
-    double belowLimit,
+    @Nullable FallLimit limit,
+    @Nullable Double belowLimit,
     double adverse) {}

@@ -32,6 +32,9 @@ record Phrase(boolean negative, List<Term> terms) {
     }
   }
 
+  /** Keeps the work on a hostile text small. */
+  private static final int LONGEST = 1000;
+
   /** A mixed or simple fraction, or a decimal number without exponent. */
   private static final Pattern NUMBER =
       Pattern.compile("(?:([0-9]+)[ -])?([0-9]+)/([0-9]+)|[0-9]+(?:\\.[0-9]+)?|\\.[0-9]+");
@@ -61,6 +64,9 @@ record Phrase(boolean negative, List<Term> terms) {
   static Parsed<Phrase> of(String plain) {
     if (plain.isEmpty()) {
       return Parsed.refused(Refusal.EMPTY);
+    }
+    if (plain.length() > LONGEST) {
+      return Parsed.refused(Refusal.TOO_LONG);
     }
     boolean signed = plain.startsWith("-") || plain.startsWith("+");
     String unsigned = signed ? plain.substring(1).strip() : plain;

@@ -4,6 +4,8 @@ package daylight.line.measure;
 public enum Refusal {
   /** Nothing but blanks. */
   EMPTY,
+  /** Far longer than any quantity, so not looked into. */
+  TOO_LONG,
   /** No number where one was expected, or one that is malformed, such as {@code 5.5.5}. */
   NOT_A_NUMBER,
   /** A number that must be whole is not. */

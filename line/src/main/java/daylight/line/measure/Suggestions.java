@@ -45,7 +45,7 @@ final class Suggestions {
 
   private Stream<String> candidates(Refusal reason) {
     return switch (reason) {
-      case EMPTY, OUT_OF_RANGE, UNIT_OF_ANOTHER_DIMENSION -> Stream.empty();
+      case EMPTY, TOO_LONG, OUT_OF_RANGE, UNIT_OF_ANOTHER_DIMENSION -> Stream.empty();
       case AMBIGUOUS_COMMA -> withoutComma();
       case AMBIGUOUS_COLON -> withoutColon();
       case INCHES_NOT_BELOW_TWELVE, PARTS_DO_NOT_FIT -> carried();

@@ -16,6 +16,7 @@ public final class Adjusted implements Adjustment {
   private final Map<String, Slots> slots;
   private final Solution solution;
   private final List<Undetermined> undetermined;
+  private final List<String> contradicted;
   private final Optional<SiteTie> siteTie;
 
   /** Where the coordinates of a point stand among the unknowns; −1 for a held coordinate. */
@@ -26,11 +27,13 @@ public final class Adjusted implements Adjustment {
       Map<String, Slots> slots,
       Solution solution,
       List<Undetermined> undetermined,
+      List<String> contradicted,
       Optional<SiteTie> siteTie) {
     this.points = Collections.unmodifiableSortedMap(new TreeMap<>(points));
     this.slots = Map.copyOf(slots);
     this.solution = solution;
     this.undetermined = List.copyOf(undetermined);
+    this.contradicted = List.copyOf(contradicted);
     this.siteTie = siteTie;
   }
 
@@ -104,6 +107,11 @@ public final class Adjusted implements Adjustment {
   /** The points that could not be determined, in order of label. */
   public List<Undetermined> undetermined() {
     return undetermined;
+  }
+
+  /** Entries of side hints that the adjusted positions contradict, in order. */
+  public List<String> contradictedSides() {
+    return contradicted;
   }
 
   /** How the grid lies on the earth; empty when satellite fixes do not tie it. */

@@ -28,6 +28,10 @@ final class Solution {
     return state[unknown];
   }
 
+  double[] state() {
+    return state.clone();
+  }
+
   Fit fit() {
     return fit;
   }

@@ -13,8 +13,8 @@ import java.util.List;
  * @param statistic the standardised residual
  * @param inseparable other entries that explain the misfit about as well: their statistics
  *     correlate above 0.9 with this one
- * @param setAside whether the result was computed without it; only a suspect that stands alone is
- *     set aside
+ * @param setAside whether the result was computed without this component of the entry (its other
+ *     component stays in); only a suspect that stands alone is set aside
  */
 public record Suspect(
     String entry,

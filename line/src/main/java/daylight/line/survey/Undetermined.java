@@ -17,14 +17,15 @@ public sealed interface Undetermined {
   }
 
   /**
-   * Two positions fit alike. To be asked, not guessed: a side, or a third tie, decides.
+   * Two positions (or more, where one mirror hangs on another) fit alike. To be asked, not guessed:
+   * a side, or a third tie, decides.
    *
-   * @param one the position with the smaller x, then the smaller y
-   * @param other the other one
+   * @param candidates where it may be, by x, then by y
    */
-  record Mirror(String point, PlanPoint one, PlanPoint other, List<String> entries)
+  record Mirror(String point, List<PlanPoint> candidates, List<String> entries)
       implements Undetermined {
     public Mirror {
+      candidates = List.copyOf(candidates);
       entries = List.copyOf(entries);
     }
   }

@@ -83,8 +83,7 @@ class LawsTest {
       double value = Reads.value(Quantities.length(printed.value(), null)).value();
       double trueHalf = 1.959963985 * sd;
       assertThat(half).as(printed.toString()).isGreaterThanOrEqualTo(trueHalf * (1 - 1e-9));
-      // Never finer than a thirtieth of the half-width, never coarser than a third of it or an
-      // inch.
+      // Half a step is at most a fifth of the half-width, save where the inch is the finest step.
       assertThat(Math.abs(value - length.value()))
           .as(printed.toString())
           .isLessThanOrEqualTo(Math.max(trueHalf * 0.2, 0.0127) * SLACK);

@@ -148,4 +148,12 @@ class LengthTest {
     assertThat(Reads.refusal(Quantities.length(digits + "/" + digits + " ft", null)).reason())
         .isEqualTo(Refusal.OUT_OF_RANGE);
   }
+
+  @Test
+  void refusesEndlessTextsWithoutLookingIntoThem() {
+    for (String shard : new String[] {"1,234", ",234", "4 ft ", "1 ", "e", "1/", "½"}) {
+      assertThat(Reads.refusal(Quantities.length("4" + shard.repeat(100_000), null)).reason())
+          .isEqualTo(Refusal.TOO_LONG);
+    }
+  }
 }

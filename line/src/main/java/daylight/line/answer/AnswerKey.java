@@ -1,0 +1,137 @@
+package daylight.line.answer;
+
+import daylight.line.measure.Key;
+import java.util.Locale;
+
+/** What the answers say; the arguments of each sentence are given in braces. */
+public enum AnswerKey implements Key {
+  /** The line runs {0} from {1} to {2}, {3} to {4} below the ground. */
+  WHERE_FOUND,
+  /** The line runs {0} from {1} to {2}; how deep is not known. */
+  WHERE_FOUND_FLAT,
+  /** Its course is not known yet. */
+  WHERE_NOT_FOUND,
+  /** At its least certain, {0} from {1}, it lies within {2} to either side. */
+  WHERE_CORRIDOR,
+  /** It comes out at {0}. */
+  WHERE_OUTLET,
+  /** Where it comes out was not seen. */
+  WHERE_OUTLET_NOT_SEEN,
+  /** It crosses {0} about {1} from {2}, give or take {3}. */
+  WHERE_CROSSES,
+  /** The course of {0} is not known: it was not located. */
+  WHERE_REACH_OPEN,
+  /** Find the spot of the transmitter at two places at least. */
+  MISSING_LOCATES,
+  /** Read the depth where the transmitter is found. */
+  MISSING_DEPTHS,
+  /** Locate {0} at one place beyond its start. */
+  MISSING_LOCATE_ON,
+  /** Run the camera through to {0}. */
+  MISSING_PASS_TO,
+  /** Run the camera through the line. */
+  MISSING_PASS,
+  /** Look again from {0} to {1} from {2}, after cleaning or emptying. */
+  MISSING_SIGHT,
+  /** It was clear all the way seen, {0} of its length. */
+  CLEAR_YES,
+  /** It was clear for the part seen, {0} of its length. */
+  CLEAR_FOR_PART,
+  /** It is not clear: {0}, {1} from {2}. */
+  CLEAR_NO,
+  /** It is not clear: {0}, {1} from {2}, fills {3} of the bore. */
+  CLEAR_NO_SHARE,
+  /** The camera was stopped {0} from {1}: {2}. */
+  CLEAR_STOPPED,
+  /** Also {0}, {1} from {2}. */
+  ALSO_FOUND,
+  /** From {0} to {1} from {2} the sight was {3}. */
+  SIGHT_STRETCH,
+  /** No camera went through it. */
+  NOT_SEEN,
+  /** No defect was seen in {0} of its length. */
+  SOUND_NONE_SEEN,
+  /** Defects were seen: {0} of them; the first is {1}, {2} from {3}. */
+  SOUND_DEFECTS,
+  /** They are not graded here. */
+  SOUND_UNGRADED,
+  /** A camera alone does not prove that a pipe is tight. */
+  SOUND_NOT_TIGHT,
+  /** Water stands from {0} to {1} from {2}. */
+  DRAIN_WATER_STANDS,
+  /** Water stands {0} from {1}. */
+  DRAIN_WATER_STANDS_AT,
+  /** It stands up to {0} deep. */
+  DRAIN_WATER_DEPTH,
+  /** The reach {2} falls {0} over all, and the rule asks for {1}. */
+  DRAIN_FALLS,
+  /** The reach {1} falls {0} over all; no rule was found for its bore. */
+  DRAIN_FALLS_NO_RULE,
+  /** It is flatter than the {1} that the rule asks for: {0} from {2} to {3} from {4}. */
+  DRAIN_TOO_FLAT,
+  /** It runs backward: {0} from {1} to {2} from {3}. */
+  DRAIN_BACKWARD,
+  /** Whether it falls enough cannot be said: {0} where the rule asks for {1}. */
+  DRAIN_OPEN,
+  /** Whether it falls cannot be said: its depth is not known. */
+  DRAIN_NO_HEIGHTS,
+  /** The chance that it is flatter than the rule from {0} to {1} from {2} is {3}. */
+  DRAIN_CHANCE,
+  /** The rule is for new work; an existing drain may be lawful with less. */
+  DRAIN_RULE_NEW_WORK,
+  /** Water put in at {0} came out at {1} after {2}. */
+  TEST_ARRIVED_AFTER,
+  /** Water put in at {0} came out at {1}. */
+  TEST_ARRIVED,
+  /** Water put in at {0} did not come out at {1}. */
+  TEST_DID_NOT_ARRIVE,
+  /** That water came out does not prove that all of it drains. */
+  TEST_PROVES_LITTLE,
+  /** Level the ground at {0} against each other. */
+  MISSING_LEVELS,
+  /** Level the invert at {0}. */
+  MISSING_INVERT_LEVEL,
+  /** Measure the bore of {0}. */
+  MISSING_BORE,
+  /** A pumped line has no smallest slope. */
+  DRAIN_PUMPED,
+  /** Whether it copes was not computed. */
+  COPE_OPEN,
+  /** Measure the roof and paved area that drains into it. */
+  MISSING_AREA,
+  /** Find the design rain of the place. */
+  MISSING_RAIN,
+  /** Read the plate of the pump or time the pit's rise. */
+  MISSING_PUMP,
+  /** Whether it freezes was not computed. */
+  FREEZE_OPEN,
+  /** Find the freezing index of the place. */
+  MISSING_FROST,
+  /** Note the soil it lies in. */
+  MISSING_SOIL,
+  /** Do first: {0}, {1} from {2}. */
+  NOW_FIRST,
+  /** Do first: {0}, {1} from {2}, {3} below the ground. */
+  NOW_FIRST_DEEP,
+  /** Then: {0}, {1} from {2}. */
+  NOW_THEN,
+  /** Stop work on this line and call the utility. */
+  NOW_STOP,
+  /** Nothing seen asks for work; the next thing to measure is named above. */
+  NOW_MEASURE,
+  /** Nothing seen asks for work. */
+  NOW_NOTHING,
+  /** A probable cause is {0}, {1} from {2}. */
+  CAUSE_FINDING,
+  /** A probable cause is standing water from {0} to {1} from {2}. */
+  CAUSE_WATER,
+  /** Nothing found explains it yet. */
+  CAUSE_NONE,
+  /** Against it speaks that water put in at {0} came out at {1}. */
+  AGAINST_TEST;
+
+  @Override
+  public String key() {
+    return "answer." + name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,142 @@
+package daylight.line.answer;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.Pass;
+import daylight.line.book.Place;
+import daylight.line.course.PlacedFinding;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
+import daylight.line.measure.Reading;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Is it clear? */
+final class Clear {
+  /** Water is judged by whether the line drains, not by whether it is clear. */
+  private static final Set<String> WATER = Set.of("standing-water", "flowing-water");
+
+  private final Case one;
+  private final Telling tell;
+
+  private Clear(Case one) {
+    this.one = one;
+    this.tell = new Telling(Question.CLEAR, one);
+  }
+
+  static Answer answer(Case one) {
+    return new Clear(one).answer();
+  }
+
+  private Answer answer() {
+    Coverage coverage = Coverage.of(one);
+    if (coverage.share() <= 0) {
+      tell.missing(AnswerKey.MISSING_PASS);
+      return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.NOT_SEEN);
+    }
+    unseen(tell, coverage);
+    List<PlacedFinding> inTheWay = inTheWay();
+    boolean stopped = stopped();
+    if (!inTheWay.isEmpty()) {
+      tell.caution(Caution.SEWAGE);
+      for (PlacedFinding also : inTheWay.subList(1, inTheWay.size())) {
+        tell.reason(
+            AnswerKey.ALSO_FOUND,
+            tell.finding(also),
+            tell.station(also.from()),
+            tell.from(also.from()));
+      }
+      return no(inTheWay.getFirst());
+    }
+    Argument share = seen(tell, coverage);
+    boolean whole = coverage.share() >= one.rules().limits().seenShare() && !stopped;
+    return tell.answer(
+        State.WITHIN_LIMITS,
+        whole ? Sureness.SURE : Sureness.LIKELY,
+        whole ? AnswerKey.CLEAR_YES : AnswerKey.CLEAR_FOR_PART,
+        share);
+  }
+
+  static Argument seen(Telling tell, Coverage coverage) {
+    return tell.figure(
+        FigureKey.SEEN_SHARE, new Argument.Quantity(Dimension.SHARE, coverage.share()), null);
+  }
+
+  /** Tells what was not seen clearly, and asks for it. */
+  static void unseen(Telling tell, Coverage coverage) {
+    for (Coverage.Stretch stretch : coverage.unseen()) {
+      Pass.Clarity clarity = stretch.clarity();
+      String word = clarity == null ? "none" : clarity.name().toLowerCase(Locale.ROOT);
+      Argument from = tell.station(stretch.from());
+      Argument to = tell.station(stretch.to());
+      Argument node = tell.from(stretch.from());
+      tell.reason(AnswerKey.SIGHT_STRETCH, from, to, node, new Argument.Term("clarity." + word));
+      tell.missing(AnswerKey.MISSING_SIGHT, from, to, node);
+    }
+  }
+
+  /** What lies in the way, the largest share of the bore first. */
+  private List<PlacedFinding> inTheWay() {
+    double from = one.rules().limits().obstruction();
+    return one.findings(Catalogue.Bears.OPERATION).stream()
+        .filter(placed -> !WATER.contains(placed.finding().kind()))
+        .filter(placed -> share(placed) >= from)
+        .sorted((a, b) -> Double.compare(share(b), share(a)))
+        .toList();
+  }
+
+  /** The share of the bore a finding fills; one that nobody sized counts as filling it. */
+  private static double share(PlacedFinding placed) {
+    Reading share = placed.finding().quantities().get("share");
+    return share == null ? 1 : share.value();
+  }
+
+  private Answer no(PlacedFinding worst) {
+    Place place = worst.from();
+    Reading share = worst.finding().quantities().get("share");
+    if (share == null) {
+      return tell.answer(
+          State.NO,
+          Sureness.SURE,
+          AnswerKey.CLEAR_NO,
+          tell.finding(worst),
+          tell.station(place),
+          tell.from(place));
+    }
+    return tell.answer(
+        State.NO,
+        Sureness.SURE,
+        AnswerKey.CLEAR_NO_SHARE,
+        tell.finding(worst),
+        tell.station(place),
+        tell.from(place),
+        tell.figure(
+            FigureKey.FILLED, new Argument.Quantity(Dimension.SHARE, share.value()), place));
+  }
+
+  /** Tells of every pass that could not go on; true if there was one. */
+  private boolean stopped() {
+    boolean stopped = false;
+    for (Pass pass : one.visit().passes()) {
+      Pass.End end = pass.end();
+      boolean here = pass.walk().stream().anyMatch(leg -> one.has(leg.reach()));
+      if (end != null && here && hindered(end.why())) {
+        stopped = true;
+        tell.noted(pass.label(), new Argument.Length(end.cable().value()));
+        tell.reason(
+            AnswerKey.CLEAR_STOPPED,
+            tell.figure(FigureKey.STATION, new Argument.Length(end.cable().value()), null),
+            tell.node(pass.entry()),
+            new Argument.Term("why." + end.why().name().toLowerCase(Locale.ROOT)));
+      }
+    }
+    return stopped;
+  }
+
+  private static boolean hindered(Pass.Why why) {
+    return switch (why) {
+      case OBSTRUCTION, FRICTION, BEND, TRAP, UNDER_WATER, HEAD_STUCK -> true;
+      case END_OF_CABLE, MAIN_REACHED, OUTLET_REACHED, ENOUGH, UNKNOWN -> false;
+    };
+  }
+}

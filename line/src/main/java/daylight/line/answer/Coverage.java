@@ -1,0 +1,73 @@
+package daylight.line.answer;
+
+import daylight.line.book.Pass;
+import daylight.line.book.Place;
+import daylight.line.course.PlacedSight;
+import daylight.line.course.Route;
+import daylight.line.course.Run;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How much of a line was seen with clear sight on one visit.
+ *
+ * @param share of the length that is known, from 0 to 1
+ * @param unseen stretches that were not seen clearly, in order along each reach
+ */
+record Coverage(double share, List<Stretch> unseen) {
+  /** Stretches shorter than this are not worth telling, metres. */
+  private static final double WORTH_TELLING = 0.3;
+
+  /** A stretch of one reach; {@code clarity} is null where no pass judged it. */
+  record Stretch(Place from, Place to, Pass.@org.jspecify.annotations.Nullable Clarity clarity) {}
+
+  static Coverage of(Case one) {
+    double length = 0;
+    double seen = 0;
+    List<Stretch> unseen = new ArrayList<>();
+    for (Run run : one.runs()) {
+      double extent = Route.extent(run);
+      length += extent;
+      List<PlacedSight> clear = sights(one, run, Pass.Clarity.CLEAR);
+      double at = 0;
+      for (PlacedSight sight : clear) {
+        double from = Math.max(at, sight.from().distance());
+        double to = Math.min(extent, sight.to().distance());
+        if (from - at > WORTH_TELLING) {
+          unseen.add(stretch(one, run, at, from));
+        }
+        if (to > from) {
+          seen += to - from;
+        }
+        at = Math.max(at, to);
+      }
+      if (extent - at > WORTH_TELLING) {
+        unseen.add(stretch(one, run, at, extent));
+      }
+    }
+    return new Coverage(length > 0 ? seen / length : 0, unseen);
+  }
+
+  private static Stretch stretch(Case one, Run run, double from, double to) {
+    double middle = (from + to) / 2;
+    Pass.Clarity clarity = null;
+    for (Pass.Clarity candidate : List.of(Pass.Clarity.BLIND, Pass.Clarity.POOR)) {
+      for (PlacedSight sight : sights(one, run, candidate)) {
+        if (sight.from().distance() <= middle && middle <= sight.to().distance()) {
+          clarity = candidate;
+        }
+      }
+    }
+    return new Stretch(run.at(from), run.at(to), clarity);
+  }
+
+  private static List<PlacedSight> sights(Case one, Run run, Pass.Clarity clarity) {
+    return one.line().sights().stream()
+        .filter(s -> s.visit().equals(one.visit().label()))
+        .filter(s -> s.clarity() == clarity)
+        .filter(s -> s.from().reach().equals(run.reach().label()))
+        .sorted(Comparator.comparingDouble(s -> s.from().distance()))
+        .toList();
+  }
+}

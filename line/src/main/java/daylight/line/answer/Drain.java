@@ -1,0 +1,231 @@
+package daylight.line.answer;
+
+import daylight.line.book.Place;
+import daylight.line.book.Reach;
+import daylight.line.book.Test;
+import daylight.line.course.Run;
+import daylight.line.fall.FallLimit;
+import daylight.line.fall.FallStretch;
+import daylight.line.fall.WaterSeen;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
+import daylight.line.measure.Measured;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Does it drain? */
+final class Drain {
+  private static final double SURE = 0.95;
+
+  private final Case one;
+  private final Telling tell;
+
+  private Drain(Case one) {
+    this.one = one;
+    this.tell = new Telling(Question.DRAIN, one);
+  }
+
+  static Answer answer(Case one) {
+    return new Drain(one).answer();
+  }
+
+  private Answer answer() {
+    if (one.runs().stream().allMatch(run -> run.reach().use() == Reach.Use.PUMPED)) {
+      return tell.answer(State.DOES_NOT_APPLY, Sureness.SURE, AnswerKey.DRAIN_PUMPED);
+    }
+    tests();
+    List<FallStretch> stretches =
+        one.fall().stretches().stream().filter(s -> one.has(s.from().reach())).toList();
+    rest(stretches);
+    Optional<WaterSeen> water =
+        one.fall().water().stream().filter(w -> one.has(w.from().reach())).findFirst();
+    if (water.isPresent()) {
+      return standing(water.get(), stretches);
+    }
+    if (stretches.isEmpty()) {
+      tell.missing(AnswerKey.MISSING_DEPTHS);
+      return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_NO_HEIGHTS);
+    }
+    return byFall(stretches);
+  }
+
+  private void rest(List<FallStretch> stretches) {
+    worst(stretches).ifPresent(worst -> tell.restsOn(one.line().whyFall(worst.from(), worst.to())));
+  }
+
+  private static Optional<FallStretch> worst(List<FallStretch> stretches) {
+    return stretches.stream().max(Comparator.comparingDouble(Drain::doubt));
+  }
+
+  /** How likely it is that a stretch fails its rule, or runs backward where it has none. */
+  private static double doubt(FallStretch stretch) {
+    Double below = stretch.belowLimit();
+    return below == null ? stretch.adverse() : below;
+  }
+
+  private Answer standing(WaterSeen water, List<FallStretch> stretches) {
+    tell.caution(Caution.SEWAGE);
+    Measured depth = water.depth();
+    if (depth != null) {
+      tell.reason(
+          AnswerKey.DRAIN_WATER_DEPTH,
+          tell.figure(FigureKey.WATER_DEPTH, new Argument.Small(depth.value()), water.from()));
+    }
+    for (FallStretch stretch : stretches) {
+      if (stretch.whole()) {
+        overall(stretch);
+      }
+    }
+    if (stretches.stream().anyMatch(s -> s.limit() != null)) {
+      tell.reason(AnswerKey.DRAIN_RULE_NEW_WORK);
+    }
+    tell.noted(water.finding(), new Argument.Term("kind.standing-water"));
+    Place to = water.to();
+    if (to == null) {
+      return tell.answer(
+          State.NO,
+          Sureness.SURE,
+          AnswerKey.DRAIN_WATER_STANDS_AT,
+          tell.station(water.from()),
+          tell.from(water.from()));
+    }
+    return tell.answer(
+        State.NO,
+        Sureness.SURE,
+        AnswerKey.DRAIN_WATER_STANDS,
+        tell.station(water.from()),
+        tell.station(to),
+        tell.from(water.from()));
+  }
+
+  private void overall(FallStretch stretch) {
+    FallLimit limit = stretch.limit();
+    Argument slope = slope(stretch);
+    if (limit == null) {
+      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope, new Argument.Label(stretch.from().reach()));
+      tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(stretch.from().reach()));
+    } else {
+      tell.reason(
+          AnswerKey.DRAIN_FALLS, slope, limit(limit), new Argument.Label(stretch.from().reach()));
+    }
+  }
+
+  private Argument slope(FallStretch stretch) {
+    return tell.figure(FigureKey.SLOPE, Telling.slope(stretch.slope()), stretch.from());
+  }
+
+  private Argument limit(FallLimit limit) {
+    tell.rule(limit);
+    return new Argument.Quantity(Dimension.SLOPE, limit.slope());
+  }
+
+  private Answer byFall(List<FallStretch> stretches) {
+    Optional<FallStretch> backward =
+        stretches.stream()
+            .filter(s -> s.adverse() >= SURE)
+            .max(Comparator.comparingDouble(FallStretch::adverse));
+    if (backward.isPresent()) {
+      FallStretch s = backward.get();
+      return tell.answer(
+          State.NO,
+          Sureness.SURE,
+          AnswerKey.DRAIN_BACKWARD,
+          slope(s),
+          tell.station(s.from()),
+          tell.station(s.to()),
+          tell.from(s.from()));
+    }
+    FallStretch worst = worst(stretches).orElseThrow();
+    FallLimit limit = worst.limit();
+    if (limit == null) {
+      return noRule(worst);
+    }
+    tell.reason(AnswerKey.DRAIN_RULE_NEW_WORK);
+    double below = doubt(worst);
+    if (below >= SURE) {
+      return tell.answer(
+          State.NO,
+          Sureness.SURE,
+          AnswerKey.DRAIN_TOO_FLAT,
+          slope(worst),
+          limit(limit),
+          tell.station(worst.from()),
+          tell.station(worst.to()),
+          tell.from(worst.from()));
+    }
+    if (below <= 1 - SURE) {
+      FallStretch whole = stretches.stream().filter(FallStretch::whole).findFirst().orElse(worst);
+      return tell.answer(
+          State.WITHIN_LIMITS,
+          Sureness.of(1 - below),
+          AnswerKey.DRAIN_FALLS,
+          slope(whole),
+          limit(limit),
+          new Argument.Label(whole.from().reach()));
+    }
+    tell.reason(
+        AnswerKey.DRAIN_CHANCE,
+        tell.station(worst.from()),
+        tell.station(worst.to()),
+        tell.from(worst.from()),
+        tell.figure(FigureKey.CHANCE, new Argument.Probability(below), worst.from()));
+    askForLevels();
+    return tell.answer(
+        State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_OPEN, slope(worst), limit(limit));
+  }
+
+  private Answer noRule(FallStretch worst) {
+    tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(worst.from().reach()));
+    askForLevels();
+    return tell.answer(
+        State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_FALLS_NO_RULE, slope(worst));
+  }
+
+  /** Heights of both ends of the worst stretch are what a fall hangs on. */
+  private void askForLevels() {
+    for (Run run : one.main().runs()) {
+      boolean levelled =
+          one.book().visits().stream()
+              .flatMap(v -> v.levels().stream())
+              .anyMatch(level -> Levelled.invertAt(level, run.reach().downstream()));
+      if (!levelled) {
+        tell.missing(AnswerKey.MISSING_INVERT_LEVEL, tell.node(run.reach().downstream()));
+      }
+    }
+    tell.missing(AnswerKey.MISSING_LEVELS, new Argument.Several(Levelled.notLevelled(one)));
+  }
+
+  private void tests() {
+    for (Test test : one.visit().tests()) {
+      boolean here =
+          one.runs().stream()
+              .anyMatch(
+                  r -> r.reach().from().equals(test.at()) || r.reach().to().equals(test.at()));
+      if (here && (test.kind() == Test.Kind.WATER_RUN || test.kind() == Test.Kind.DYE)) {
+        test.seen().forEach(seen -> told(test, seen));
+      }
+    }
+  }
+
+  private void told(Test test, Test.Seen seen) {
+    Argument at = tell.node(test.at());
+    Argument where = tell.node(seen.where());
+    var after = seen.after();
+    tell.noted(test.label(), new Argument.Term("test." + seen.arrived()));
+    if (!seen.arrived()) {
+      tell.reason(AnswerKey.TEST_DID_NOT_ARRIVE, at, where);
+    } else if (after == null) {
+      tell.reason(AnswerKey.TEST_ARRIVED, at, where);
+      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
+    } else {
+      tell.reason(
+          AnswerKey.TEST_ARRIVED_AFTER,
+          at,
+          where,
+          tell.figure(
+              FigureKey.AFTER, new Argument.Quantity(Dimension.DURATION, after.value()), null));
+      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
+    }
+  }
+}

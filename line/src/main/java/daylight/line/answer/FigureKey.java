@@ -1,0 +1,27 @@
+package daylight.line.answer;
+
+import daylight.line.measure.Key;
+import java.util.Locale;
+
+/** What a computed figure is a figure of. */
+public enum FigureKey implements Key {
+  LENGTH,
+  DEPTH_LEAST,
+  DEPTH_MOST,
+  DEPTH,
+  CORRIDOR,
+  STATION,
+  CROSSING,
+  SEEN_SHARE,
+  FILLED,
+  COUNT,
+  SLOPE,
+  CHANCE,
+  WATER_DEPTH,
+  AFTER;
+
+  @Override
+  public String key() {
+    return "figure." + name().toLowerCase(Locale.ROOT);
+  }
+}

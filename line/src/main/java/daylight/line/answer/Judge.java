@@ -1,0 +1,87 @@
+package daylight.line.answer;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Reach;
+import daylight.line.book.Visit;
+import daylight.line.course.Line;
+import daylight.line.course.PlacedFinding;
+import daylight.line.fall.Fall;
+import daylight.line.fall.Faller;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The door of this room: what a field book and its estimated line mean to the owner.
+ *
+ * <p>Each line of the site is asked the seven questions. An answer never says more than was
+ * measured; where it cannot say, it names the measurement that would.
+ */
+public final class Judge {
+  private Judge() {}
+
+  /** Judges the last visit of a book that has one. */
+  public static Answers judge(FieldBook book, Line line, Rules rules) {
+    if (book.visits().isEmpty()) {
+      throw new IllegalArgumentException("a book without a visit has nothing to judge");
+    }
+    return judge(book, line, rules, book.visits().getLast());
+  }
+
+  /** Judges one visit: its findings and its water, on geometry from every visit. */
+  public static Answers judge(FieldBook book, Line line, Rules rules, Visit visit) {
+    Fall fall = Faller.of(line, visit.label(), rules.fall());
+    List<StopOrder> stops = stops(line, rules);
+    List<Case> cases =
+        book.site().reaches().stream()
+            .map(Reach::line)
+            .distinct()
+            .map(name -> Case.of(book, line, rules, fall, visit, name))
+            .toList();
+    List<Answers.LineAnswers> lines = new ArrayList<>();
+    for (Case one : cases) {
+      lines.add(new Answers.LineAnswers(one.name(), answers(one, stops)));
+    }
+    return new Answers(
+        visit.label(), stops, Openings.of(visit, cases), lines, cautions(lines, stops), fall);
+  }
+
+  private static List<Answer> answers(Case one, List<StopOrder> stops) {
+    List<Answer> answers = new ArrayList<>();
+    answers.add(Where.answer(one));
+    answers.add(Clear.answer(one));
+    answers.add(Sound.answer(one));
+    answers.add(Drain.answer(one));
+    answers.add(Later.cope(one));
+    answers.add(Later.freeze(one));
+    answers.add(WhatNow.answer(one, answers, stops));
+    return answers;
+  }
+
+  /** A foreign pipe seen on any visit stops the work until somebody writes that it is gone. */
+  private static List<StopOrder> stops(Line line, Rules rules) {
+    List<StopOrder> stops = new ArrayList<>();
+    for (PlacedFinding placed : line.findings()) {
+      Optional<Catalogue.Kind> kind = rules.catalogue().find(placed.finding().kind());
+      if (kind.filter(k -> k.hazard() == Catalogue.Hazard.STOP).isPresent()) {
+        stops.add(new StopOrder(placed));
+      }
+    }
+    return stops;
+  }
+
+  private static List<Caution> cautions(List<Answers.LineAnswers> lines, List<StopOrder> stops) {
+    List<Caution> cautions = new ArrayList<>();
+    for (Caution caution : Caution.values()) {
+      boolean called =
+          lines.stream()
+              .flatMap(line -> line.answers().stream())
+              .anyMatch(answer -> answer.cautions().contains(caution));
+      if (called || (caution == Caution.GAS && !stops.isEmpty())) {
+        cautions.add(caution);
+      }
+    }
+    return cautions;
+  }
+}

@@ -1,0 +1,76 @@
+package daylight.line.answer;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.Place;
+import daylight.line.book.Test;
+import daylight.line.book.Visit;
+import daylight.line.course.PlacedFinding;
+import daylight.line.fall.WaterSeen;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The complaint, and what of the findings may lie behind it. */
+final class Openings {
+  private Openings() {}
+
+  static Opening of(Visit visit, List<Case> cases) {
+    List<Statement> causes = new ArrayList<>();
+    List<Statement> against = new ArrayList<>();
+    for (Case one : cases) {
+      causes(one, causes);
+      against(one, against);
+    }
+    if (causes.isEmpty()) {
+      causes.add(Statement.of(AnswerKey.CAUSE_NONE));
+    }
+    return new Opening(visit.complaint(), causes, against);
+  }
+
+  /** What is in the way first, then standing water, then defects. */
+  private static void causes(Case one, List<Statement> causes) {
+    for (PlacedFinding placed : one.findings(Catalogue.Bears.OPERATION)) {
+      if (!placed.finding().kind().endsWith("-water")) {
+        causes.add(cause(one, placed));
+      }
+    }
+    for (WaterSeen water : one.fall().water()) {
+      Place to = water.to();
+      if (one.has(water.from().reach()) && to != null) {
+        causes.add(
+            Statement.of(
+                AnswerKey.CAUSE_WATER,
+                new Argument.Length(one.station(water.from())),
+                new Argument.Length(one.station(to)),
+                new Argument.Text(one.named(one.route(water.from()).from()))));
+      }
+    }
+    for (PlacedFinding placed : one.findings(Catalogue.Bears.STRUCTURE)) {
+      causes.add(cause(one, placed));
+    }
+  }
+
+  private static Statement cause(Case one, PlacedFinding placed) {
+    return Statement.of(
+        AnswerKey.CAUSE_FINDING,
+        new Argument.Term("kind." + placed.finding().kind()),
+        new Argument.Length(one.station(placed.from())),
+        new Argument.Text(one.named(one.route(placed.from()).from())));
+  }
+
+  private static void against(Case one, List<Statement> against) {
+    for (Test test : one.visit().tests()) {
+      for (Test.Seen seen : test.seen()) {
+        boolean here = one.runs().stream().anyMatch(r -> r.reach().upstream().equals(test.at()));
+        if (here && seen.arrived() && test.kind() == Test.Kind.WATER_RUN) {
+          against.add(
+              Statement.of(
+                  AnswerKey.AGAINST_TEST,
+                  new Argument.Text(one.named(test.at())),
+                  new Argument.Text(one.named(seen.where()))));
+        }
+      }
+    }
+  }
+}

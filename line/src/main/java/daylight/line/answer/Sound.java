@@ -1,0 +1,51 @@
+package daylight.line.answer;
+
+import daylight.line.book.Catalogue;
+import daylight.line.course.PlacedFinding;
+import daylight.line.measure.Argument;
+import java.util.List;
+
+/** Is it sound? Defects are told as seen, not graded. */
+final class Sound {
+  private Sound() {}
+
+  static Answer answer(Case one) {
+    Telling tell = new Telling(Question.SOUND, one);
+    Coverage coverage = Coverage.of(one);
+    if (coverage.share() <= 0) {
+      tell.missing(AnswerKey.MISSING_PASS);
+      return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.NOT_SEEN);
+    }
+    tell.caution(Caution.CAMERA_PROVES_NO_TIGHTNESS);
+    Argument share = Clear.seen(tell, coverage);
+    Clear.unseen(tell, coverage);
+    List<PlacedFinding> defects = one.findings(Catalogue.Bears.STRUCTURE);
+    if (defects.isEmpty()) {
+      tell.reason(AnswerKey.SOUND_NOT_TIGHT);
+      boolean whole = coverage.share() >= one.rules().limits().seenShare();
+      return tell.answer(
+          State.WITHIN_LIMITS,
+          whole ? Sureness.LIKELY : Sureness.OPEN,
+          AnswerKey.SOUND_NONE_SEEN,
+          share);
+    }
+    tell.caution(Caution.SEWAGE);
+    for (PlacedFinding defect : defects.subList(1, defects.size())) {
+      tell.reason(
+          AnswerKey.ALSO_FOUND,
+          tell.finding(defect),
+          tell.station(defect.from()),
+          tell.from(defect.from()));
+    }
+    tell.reason(AnswerKey.SOUND_UNGRADED);
+    PlacedFinding first = defects.getFirst();
+    return tell.answer(
+        State.NO,
+        Sureness.SURE,
+        AnswerKey.SOUND_DEFECTS,
+        tell.figure(FigureKey.COUNT, new Argument.Count(defects.size()), null),
+        tell.finding(first),
+        tell.station(first.from()),
+        tell.from(first.from()));
+  }
+}

@@ -1,0 +1,156 @@
+package daylight.line.answer;
+
+import daylight.line.book.Boundary;
+import daylight.line.book.Node;
+import daylight.line.book.Place;
+import daylight.line.course.Route;
+import daylight.line.course.Run;
+import daylight.line.course.Station;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Measured;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Where does it run? */
+final class Where {
+  /**
+   * A line known to this much is known as well as a tolerance zone of 24 in either side asks
+   * (Florida, as published by its notification centre; looked up), metres.
+   */
+  private static final double TIGHT = 0.61;
+
+  private static final double LOOSE = 1.5;
+
+  private final Case one;
+  private final Telling tell;
+
+  private Where(Case one) {
+    this.one = one;
+    this.tell = new Telling(Question.WHERE, one);
+  }
+
+  static Answer answer(Case one) {
+    return new Where(one).answer();
+  }
+
+  private Answer answer() {
+    List<Station> stations = new ArrayList<>();
+    for (Run run : one.runs()) {
+      stations.addAll(run.stations());
+      if (run.path() instanceof Run.Path.NotFound) {
+        open(run);
+      }
+    }
+    if (stations.isEmpty()) {
+      tell.missing(AnswerKey.MISSING_LOCATES);
+      return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.WHERE_NOT_FOUND);
+    }
+    tell.caution(
+        Caution.NOTIFY_BEFORE_DIGGING,
+        Caution.HAND_DIG,
+        Caution.LOCATES_APPROXIMATE,
+        Caution.LOCAL_CODES);
+    Station worst =
+        stations.stream().max(Comparator.comparingDouble(Station::across)).orElseThrow();
+    double halfWidth = Measured.Z95 * worst.across();
+    tell.restsOn(one.line().whySpot(worst.place()));
+    tell.reason(
+        AnswerKey.WHERE_CORRIDOR,
+        tell.station(worst.place()),
+        tell.from(worst.place()),
+        tell.figure(FigureKey.CORRIDOR, new Argument.Length(halfWidth), worst.place()));
+    outlet();
+    crossings();
+    Sureness sure =
+        halfWidth <= TIGHT ? Sureness.SURE : halfWidth <= LOOSE ? Sureness.LIKELY : Sureness.OPEN;
+    return headline(stations, sure);
+  }
+
+  private void open(Run run) {
+    tell.reason(AnswerKey.WHERE_REACH_OPEN, new Argument.Label(run.reach().label()));
+    tell.missing(AnswerKey.MISSING_LOCATE_ON, new Argument.Label(run.reach().label()));
+  }
+
+  private Answer headline(List<Station> stations, Sureness sure) {
+    Route main = one.main();
+    Argument length = tell.figure(FigureKey.LENGTH, new Argument.Length(main.length()), null);
+    List<Station> deep = stations.stream().filter(s -> s.depth() != null).toList();
+    if (deep.isEmpty()) {
+      tell.missing(AnswerKey.MISSING_DEPTHS);
+      return tell.answer(
+          State.ANSWERED,
+          sure,
+          AnswerKey.WHERE_FOUND_FLAT,
+          length,
+          tell.node(main.from()),
+          tell.node(main.to()));
+    }
+    Station least = deep.stream().min(Comparator.comparingDouble(Where::depth)).orElseThrow();
+    Station most = deep.stream().max(Comparator.comparingDouble(Where::depth)).orElseThrow();
+    if (upper(deep) >= one.rules().limits().trenchNotice()) {
+      tell.caution(Caution.TRENCH);
+    }
+    return tell.answer(
+        State.ANSWERED,
+        sure,
+        AnswerKey.WHERE_FOUND,
+        length,
+        tell.node(main.from()),
+        tell.node(main.to()),
+        tell.figure(FigureKey.DEPTH_LEAST, depthOf(least), least.place()),
+        tell.figure(FigureKey.DEPTH_MOST, depthOf(most), most.place()));
+  }
+
+  private static double depth(Station station) {
+    Measured depth = station.depth();
+    return depth == null ? 0 : depth.value();
+  }
+
+  private static Argument depthOf(Station station) {
+    Measured depth = station.depth();
+    return depth == null ? new Argument.Text("") : new Argument.UncertainLength(depth);
+  }
+
+  private static double upper(List<Station> stations) {
+    double upper = 0;
+    for (Station station : stations) {
+      Measured depth = station.depth();
+      if (depth != null) {
+        upper = Math.max(upper, depth.upper95());
+      }
+    }
+    return upper;
+  }
+
+  private void outlet() {
+    Optional<Node> end =
+        one.book().site().findNode(one.main().to()).filter(n -> n.kind() == Node.Kind.OUTLET);
+    if (end.isPresent()) {
+      tell.reason(AnswerKey.WHERE_OUTLET, tell.node(end.get().label()));
+    } else {
+      tell.reason(AnswerKey.WHERE_OUTLET_NOT_SEEN);
+    }
+  }
+
+  private void crossings() {
+    for (Boundary boundary : one.book().site().boundaries()) {
+      for (Run run : one.runs()) {
+        for (Crossing.At crossing : Crossing.of(run, boundary, one.line().survey())) {
+          Place place = crossing.place();
+          String kind = "boundary." + boundary.kind().name().toLowerCase(Locale.ROOT);
+          tell.reason(
+              AnswerKey.WHERE_CROSSES,
+              new Argument.Several(
+                  List.of(new Argument.Term(kind), new Argument.Label(boundary.label()))),
+              tell.station(place),
+              tell.from(place),
+              tell.figure(
+                  FigureKey.CROSSING, new Argument.Length(Measured.Z95 * crossing.sd()), place));
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package daylight.line.course;
+
+import daylight.line.book.FieldBook;
+import daylight.line.book.Priors;
+import daylight.line.book.Reach;
+import daylight.line.counter.Tracks;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Statement;
+import daylight.line.survey.Adjusted;
+import daylight.line.survey.Adjustment;
+import daylight.line.survey.LevelAdjusted;
+import daylight.line.survey.LevelAdjustment;
+import daylight.line.survey.Surveyor;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The door of this room: from a field book to the line.
+ *
+ * <p>Each line of the site is a tree of chains of straight steps. What is known of it is put into
+ * one nonlinear least-squares adjustment: spots of locates, exposures and nodes with the full
+ * covariance of the survey; depth readings with a receiver scale for the visit, distortion that
+ * neighbours share and noise of their own; levels of ground and invert; counter readings with
+ * scale, slack and zero; bends seen; and that pipes are straight and about level where nothing says
+ * otherwise. Everything comes out with covariance and with the entries it rests on.
+ */
+public final class Estimator {
+  private final FieldBook book;
+  private final Tracks tracks;
+  private final Priors priors;
+  private final List<Statement> doubts = new ArrayList<>();
+
+  private Estimator(FieldBook book, Tracks tracks, Priors priors) {
+    this.book = book;
+    this.tracks = tracks;
+    this.priors = priors;
+  }
+
+  /**
+   * Estimates every line of a site from all its visits.
+   *
+   * @param book what was measured
+   * @param tracks what the counter in the footage showed, where it was read
+   * @param priors how good each kind of measurement is where the book does not say
+   * @return the line; what could not be estimated says why
+   */
+  public static Line estimate(FieldBook book, Tracks tracks, Priors priors) {
+    return new Estimator(book, tracks, priors).estimate();
+  }
+
+  private Line estimate() {
+    Adjustment survey = Surveyor.adjust(PlaneOfBook.network(book, priors));
+    LevelAdjustment levels = Surveyor.adjust(LevelsOfBook.network(book, priors));
+    doubts.addAll(SurveyDoubts.of(survey, levels));
+    @Nullable Adjusted plan = survey instanceof Adjusted adjusted ? adjusted : null;
+    @Nullable LevelAdjusted heights = levels instanceof LevelAdjusted adjusted ? adjusted : null;
+    List<Solved> solved = new ArrayList<>();
+    Map<String, Run> runs = new LinkedHashMap<>();
+    List<PlacedFinding> findings = new ArrayList<>();
+    List<PlacedSight> sights = new ArrayList<>();
+    List<LocateFit> locates = new ArrayList<>();
+    List<CableGap> gaps = new ArrayList<>();
+    for (String label : lines()) {
+      Prepared prepared = prepare(label, plan, heights);
+      Placing placing = new Placing(book, tracks, prepared.model(), prepared.solved());
+      runs.putAll(placing.runs(prepared.missing()));
+      findings.addAll(placing.findings());
+      sights.addAll(placing.sights());
+      Solved line = prepared.solved();
+      if (line != null) {
+        solved.add(line);
+        Fits fits = new Fits(line);
+        locates.addAll(fits.locates());
+        Reckoning reckoning = new Reckoning(line);
+        gaps.addAll(reckoning.gaps());
+        doubts.addAll(fits.doubts());
+        doubts.addAll(reckoning.doubts());
+      }
+    }
+    List<Run> inOrder =
+        book.site().reaches().stream().map(r -> required(runs.get(r.label()))).toList();
+    return new Line(
+        survey, levels, inOrder, findings, sights, locates, gaps, doubts, new JointOfLines(solved));
+  }
+
+  private List<String> lines() {
+    return book.site().reaches().stream().map(Reach::line).distinct().toList();
+  }
+
+  /**
+   * A line ready to be placed.
+   *
+   * @param solved its estimate; null where its course is not known
+   * @param missing what is missing then; null otherwise
+   */
+  private record Prepared(Model model, @Nullable Solved solved, @Nullable Statement missing) {}
+
+  private Prepared prepare(String label, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
+    Tree tree = Tree.grow(book, label);
+    Lengths lengths = Lengths.guess(book, tree, priors);
+    boolean heights = Enough.forHeights(book, tree) || Enough.levelled(tree, levels);
+    Layout layout = new Layout(tree, lengths.metres(), heights);
+    Walks walks = new Walks(book, layout, priors);
+    Marks.Gathered gathered = Marks.gather(book, layout, walks, priors, levels);
+    Model model =
+        new Model(book, layout, lengths, walks, gathered.marks(), List.of(), plan, levels, priors);
+    double[] start = Start.values(model);
+    Model whole =
+        new Model(
+            book,
+            layout,
+            lengths,
+            walks,
+            gathered.marks(),
+            Turn.of(book, layout, walks, priors, start),
+            plan,
+            levels,
+            priors);
+    doubts.addAll(gathered.doubts());
+    Statement missing = missing(label, whole);
+    if (missing != null) {
+      return new Prepared(whole, null, missing);
+    }
+    DenseFit.Fitted fitted = DenseFit.fit(whole, start);
+    if (!fitted.settled()) {
+      doubts.add(Statement.of(CourseKey.NOT_SETTLED, new Argument.Label(label)));
+    }
+    return new Prepared(whole, new Solved(whole, fitted), null);
+  }
+
+  /** A course needs two spots; it says which measurement is missing where there are fewer. */
+  private static @Nullable Statement missing(String label, Model model) {
+    List<Mark> spotted = model.marks().stream().filter(model::spotted).toList();
+    if (spotted.isEmpty()) {
+      return Statement.of(CourseKey.NO_SPOTS, new Argument.Label(label));
+    }
+    if (Enough.spanOf(model, spotted) < Enough.SHORTEST_BASE) {
+      return Statement.of(
+          CourseKey.ONE_SPOT,
+          new Argument.Label(spotted.getFirst().label()),
+          new Argument.Label(label));
+    }
+    return null;
+  }
+
+  private static Run required(@Nullable Run run) {
+    if (run == null) {
+      throw new IllegalStateException("every reach of a book is on a tree of its line");
+    }
+    return run;
+  }
+}

@@ -1,0 +1,54 @@
+package daylight.line.course;
+
+import daylight.line.book.Place;
+import daylight.line.measure.Measured;
+import java.util.List;
+import java.util.Optional;
+
+/** The figures of every solved line of a site. */
+final class JointOfLines implements Joint {
+  private final List<Solved> lines;
+
+  JointOfLines(List<Solved> lines) {
+    this.lines = List.copyOf(lines);
+  }
+
+  private Optional<Solved> of(Place place) {
+    return lines.stream()
+        .filter(line -> line.model().layout().tree().indexOf(place.reach()) >= 0)
+        .findFirst();
+  }
+
+  private Optional<Solved> both(Place from, Place to) {
+    return of(from)
+        .filter(Solved::hasHeights)
+        .filter(line -> line.model().layout().tree().indexOf(to.reach()) >= 0);
+  }
+
+  @Override
+  public Optional<Measured> fall(Place from, Place to) {
+    return both(from, to).map(line -> line.measured(fall(line, from, to)));
+  }
+
+  private static Solved.Figure fall(Solved line, Place from, Place to) {
+    return Solved.difference(line.invert(from), line.invert(to));
+  }
+
+  @Override
+  public List<Contribution> whyFall(Place from, Place to) {
+    return both(from, to).map(line -> line.why(fall(line, from, to))).orElse(List.of());
+  }
+
+  @Override
+  public List<Contribution> whySpot(Place place) {
+    return of(place).map(line -> line.why(line.plan(place))).orElse(List.of());
+  }
+
+  @Override
+  public List<Contribution> whyDepth(Place place) {
+    return of(place)
+        .filter(Solved::hasGround)
+        .map(line -> line.why(line.depth(place)))
+        .orElse(List.of());
+  }
+}

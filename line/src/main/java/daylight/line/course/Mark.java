@@ -1,0 +1,73 @@
+package daylight.line.course;
+
+import daylight.line.book.Finding;
+import daylight.line.book.Id;
+import daylight.line.measure.Reading;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place in the pipe of which something is known from above: where it lies in plan, how deep it
+ * is, how high the ground or the invert is there.
+ *
+ * @param id the locate, exposure or node
+ * @param visit the label of the visit; empty for a node
+ * @param position how it is placed along the pipe
+ * @param surface the surface it was measured from; null for a node
+ * @param depth what was read of its depth; null when nothing was
+ * @param noise the unknown for the error of its counter reading; −1 for none
+ * @param ground the unknown for the height of the ground there; −1 when heights are not estimated
+ */
+record Mark(
+    Id id,
+    String visit,
+    Position position,
+    @Nullable String surface,
+    @Nullable DepthRead depth,
+    int noise,
+    int ground) {
+
+  /** How a mark is placed along the pipe. */
+  sealed interface Position {
+    /** By a counter reading of a pass; {@code behind} is the unknown it trails the lens by. */
+    record ByCable(Walk walk, Reading cable, Finding.Moving moving, int behind)
+        implements Position {}
+
+    /** At an end of a limb. */
+    record AtEnd(int limb, boolean far) implements Position {}
+  }
+
+  /** What was read of the depth of a mark, all in metres. */
+  sealed interface DepthRead {
+    /**
+     * A receiver's depth to the transmitter.
+     *
+     * @param raised how far the receiver was above the named surface, cover included
+     */
+    record ByReceiver(double shown, double raised, double noise, double distortion)
+        implements DepthRead {}
+
+    /** A tape to the pipe: {@code above} is how far what was touched lies above the invert. */
+    record ByTape(double below, double above, double sd) implements DepthRead {}
+  }
+
+  String label() {
+    return id.label();
+  }
+
+  /** Where it is for these unknowns. */
+  Walk.Reached place(Layout layout, double[] x) {
+    return switch (position) {
+      case Position.ByCable(Walk walk, Reading cable, Finding.Moving moving, int behind) ->
+          walk.at(x, cable.value(), moving, noise, behind);
+      case Position.AtEnd(int limb, boolean far) -> {
+        double[] dt = new double[x.length];
+        int stretch = layout.stretch(limb);
+        if (far) {
+          dt[stretch] = layout.length0(limb);
+        }
+        double t = far ? layout.length0(limb) * (1 + x[stretch]) : 0;
+        yield new Walk.Reached(limb, t, dt, true);
+      }
+    };
+  }
+}

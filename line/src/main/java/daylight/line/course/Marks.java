@@ -1,0 +1,197 @@
+package daylight.line.course;
+
+import daylight.line.book.Exposure;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Finding;
+import daylight.line.book.Id;
+import daylight.line.book.Level;
+import daylight.line.book.Locate;
+import daylight.line.book.Node;
+import daylight.line.book.Priors;
+import daylight.line.book.Visit;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Reading;
+import daylight.line.measure.Statement;
+import daylight.line.survey.LevelAdjusted;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Gathers what is known from above of the places of one tree. */
+final class Marks {
+  private final FieldBook book;
+  private final Layout layout;
+  private final Walks walks;
+  private final Priors priors;
+  private final @Nullable LevelAdjusted levels;
+  private final List<Mark> marks = new ArrayList<>();
+  private final List<Statement> doubts = new ArrayList<>();
+
+  private Marks(
+      FieldBook book, Layout layout, Walks walks, Priors priors, @Nullable LevelAdjusted levels) {
+    this.book = book;
+    this.layout = layout;
+    this.walks = walks;
+    this.priors = priors;
+    this.levels = levels;
+  }
+
+  /** Marks by label, and what could not be used. */
+  record Gathered(List<Mark> marks, List<Statement> doubts) {}
+
+  static Gathered gather(
+      FieldBook book, Layout layout, Walks walks, Priors priors, @Nullable LevelAdjusted levels) {
+    Marks gatherer = new Marks(book, layout, walks, priors, levels);
+    for (Visit visit : book.visits()) {
+      visit.locates().forEach(locate -> gatherer.take(visit, locate));
+      visit.exposures().forEach(exposure -> gatherer.take(visit, exposure));
+    }
+    gatherer.takeNodes();
+    gatherer.nameShared();
+    layout.close();
+    gatherer.marks.sort((a, b) -> a.id().compareTo(b.id()));
+    return new Gathered(List.copyOf(gatherer.marks), List.copyOf(gatherer.doubts));
+  }
+
+  /** Lays out the unknowns that several marks share: surfaces, and the instruments of a visit. */
+  private void nameShared() {
+    if (!layout.heights()) {
+      return;
+    }
+    for (Mark mark : marks) {
+      String surface = mark.surface();
+      if (surface != null) {
+        layout.named("surface/" + surface);
+      }
+      if (mark.depth() instanceof Mark.DepthRead.ByReceiver) {
+        layout.named("receiver/" + mark.visit());
+        layout.named("above/" + mark.visit());
+      }
+    }
+  }
+
+  private void take(Visit visit, Locate locate) {
+    Walk walk = walk(visit, locate.pass());
+    if (walk == null) {
+      return;
+    }
+    Reading cable = locate.cable();
+    if (cable == null) {
+      doubts.add(Statement.of(CourseKey.NO_CABLE, new Argument.Label(locate.label())));
+      return;
+    }
+    marks.add(
+        new Mark(
+            locate.id(),
+            visit.label(),
+            new Mark.Position.ByCable(
+                walk, cable, locate.moving(), layout.named("behind/" + visit.label())),
+            locate.surface(),
+            receiver(locate),
+            layout.named("reading/" + locate.id().uuid()),
+            ground(locate.id())));
+  }
+
+  private Mark.@Nullable DepthRead receiver(Locate locate) {
+    Reading depth = locate.depth();
+    if (depth == null || !layout.heights()) {
+      return null;
+    }
+    double multiplier = multiplier(priors.of(Priors.Kind.DEPTH_READING), locate.signal());
+    double raised = value(locate.receiverHeight()) + value(locate.cover());
+    return new Mark.DepthRead.ByReceiver(
+        depth.value(),
+        raised,
+        multiplier * priors.sd(Priors.Kind.DEPTH_READING, depth),
+        priors.sd(Priors.Kind.DEPTH_DISTORTION, depth.value()));
+  }
+
+  static double multiplier(Priors.Prior prior, Locate.Signal signal) {
+    return switch (signal) {
+      case GOOD -> 1;
+      case FAIR -> prior.fair();
+      case POOR -> prior.poor();
+    };
+  }
+
+  private void take(Visit visit, Exposure exposure) {
+    Walk walk = walk(visit, exposure.pass());
+    Reading cable = exposure.cable();
+    if (walk == null) {
+      return;
+    }
+    if (cable == null) {
+      doubts.add(Statement.of(CourseKey.NO_CABLE, new Argument.Label(exposure.label())));
+      return;
+    }
+    marks.add(
+        new Mark(
+            exposure.id(),
+            visit.label(),
+            new Mark.Position.ByCable(walk, cable, Finding.Moving.PUSHING, -1),
+            exposure.surface(),
+            tape(exposure, walk),
+            layout.named("reading/" + exposure.id().uuid()),
+            ground(exposure.id())));
+  }
+
+  private Mark.@Nullable DepthRead tape(Exposure exposure, Walk walk) {
+    if (!layout.heights()) {
+      return null;
+    }
+    Reading invert = exposure.invert();
+    if (invert != null) {
+      return new Mark.DepthRead.ByTape(invert.value(), 0, priors.sd(Priors.Kind.EXPOSURE, invert));
+    }
+    Reading crown = exposure.crown();
+    Reading bore = layout.tree().limbs().get(walk.limbs().getFirst()).reach().bore();
+    if (crown == null || bore == null) {
+      return null;
+    }
+    double sd =
+        StrictMath.hypot(priors.sd(Priors.Kind.EXPOSURE, crown), priors.sd(Priors.Kind.BORE, bore));
+    return new Mark.DepthRead.ByTape(crown.value(), bore.value(), sd);
+  }
+
+  /** Every end of a limb counts as a mark: its spot, its ground and its invert may be known. */
+  private void takeNodes() {
+    Set<String> seen = new HashSet<>();
+    List<Tree.Limb> limbs = layout.tree().limbs();
+    for (int limb = 0; limb < limbs.size(); limb++) {
+      takeNode(limbs.get(limb).near(), limb, false, seen);
+      takeNode(limbs.get(limb).far(), limb, true, seen);
+    }
+  }
+
+  private void takeNode(String label, int limb, boolean far, Set<String> seen) {
+    Node node = book.site().findNode(label).orElse(null);
+    if (node != null && seen.add(label)) {
+      int ground = levelled(label, Level.Part.GROUND) ? ground(node.id()) : -1;
+      marks.add(
+          new Mark(node.id(), "", new Mark.Position.AtEnd(limb, far), null, null, -1, ground));
+    }
+  }
+
+  private boolean levelled(String label, Level.Part part) {
+    return levels != null && levels.heights().containsKey(LevelsOfBook.name(label, part));
+  }
+
+  private int ground(Id id) {
+    return layout.heights() ? layout.named("ground/" + id.uuid()) : -1;
+  }
+
+  private @Nullable Walk walk(Visit visit, @Nullable String pass) {
+    if (pass != null) {
+      return walks.find(visit.label(), pass);
+    }
+    return visit.passes().size() == 1
+        ? walks.find(visit.label(), visit.passes().getFirst().label())
+        : null;
+  }
+
+  private static double value(@Nullable Reading reading) {
+    return reading == null ? 0 : reading.value();
+  }
+}

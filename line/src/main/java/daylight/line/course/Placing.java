@@ -1,0 +1,244 @@
+package daylight.line.course;
+
+import daylight.line.book.FieldBook;
+import daylight.line.book.Finding;
+import daylight.line.book.Pass;
+import daylight.line.book.Place;
+import daylight.line.book.Visit;
+import daylight.line.book.Where;
+import daylight.line.counter.Track;
+import daylight.line.counter.Tracks;
+import daylight.line.measure.Measured;
+import daylight.line.measure.Reading;
+import daylight.line.measure.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Puts stations, findings and sight at their places on one line, solved or not. */
+final class Placing {
+  /** Without a solved line a place is as sure as the counter, by its scale alone. */
+  private final FieldBook book;
+
+  private final Tracks tracks;
+  private final Model model;
+  private final @Nullable Solved solved;
+  private final double[] x;
+
+  Placing(FieldBook book, Tracks tracks, Model model, @Nullable Solved solved) {
+    this.book = book;
+    this.tracks = tracks;
+    this.model = model;
+    this.solved = solved;
+    this.x = solved != null ? solved.fit().x() : unsolved(model);
+  }
+
+  /** Scale and slack at their expectation, everything else as first guessed. */
+  private static double[] unsolved(Model model) {
+    double[] x = Start.values(model);
+    for (Walk walk : model.walks().all()) {
+      x[walk.scale()] = walk.counter().scale().value() - 1;
+      x[walk.slack()] = walk.counter().slack().value();
+    }
+    return x;
+  }
+
+  /**
+   * The runs of this line by reach.
+   *
+   * @param missing what is missing where the line is not solved
+   */
+  Map<String, Run> runs(@Nullable Statement missing) {
+    Map<String, Run> runs = new LinkedHashMap<>();
+    List<Tree.Limb> limbs = model.layout().tree().limbs();
+    for (int limb = 0; limb < limbs.size(); limb++) {
+      runs.put(limbs.get(limb).reach().label(), run(limb, missing));
+    }
+    return runs;
+  }
+
+  private Run run(int limb, @Nullable Statement missing) {
+    Tree.Limb of = model.layout().tree().limbs().get(limb);
+    Run.Path path;
+    Measured length = null;
+    boolean measured = model.lengths().measured()[limb];
+    if (solved == null) {
+      if (measured) {
+        double metres = model.layout().length0(limb);
+        length = new Measured(metres, 0.02 * metres + 0.05);
+      }
+      path = new Run.Path.NotFound(missing == null ? unlocated(of) : missing);
+    } else {
+      length = measured ? solved.length(limb) : null;
+      boolean known = located(limb) || (measured && model.lengths().entered()[limb] && limb == 0);
+      path = known ? new Run.Path.Found(stations(limb)) : new Run.Path.NotFound(unlocated(of));
+    }
+    return new Run(of.reach(), length, path);
+  }
+
+  private static Statement unlocated(Tree.Limb limb) {
+    return Statement.of(
+        CourseKey.REACH_NOT_LOCATED,
+        new daylight.line.measure.Argument.Label(limb.reach().label()));
+  }
+
+  /** Whether anything on a limb, or beyond it, has a spot of its own: else only its start is. */
+  private boolean located(int limb) {
+    for (Mark mark : model.marks()) {
+      if (model.spotted(mark)) {
+        Walk.Reached at = mark.place(model.layout(), x);
+        boolean within =
+            at.t() > Enough.SHORTEST_BASE || model.layout().tree().limbs().get(limb).parent() < 0;
+        if (model.layout().tree().path(at.limb()).contains(limb) && (at.limb() != limb || within)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private List<Station> stations(int limb) {
+    Solved line = solvedLine();
+    List<Station> stations = new ArrayList<>();
+    int steps = model.layout().steps(limb);
+    double length = line.shape().length(limb);
+    boolean downstream = model.layout().tree().limbs().get(limb).downstream();
+    for (int i = 0; i <= steps; i++) {
+      double t = length * (downstream ? i : steps - i) / steps;
+      stations.add(station(line.place(limb, t)));
+    }
+    return stations;
+  }
+
+  private Station station(Place place) {
+    Solved line = solvedLine();
+    boolean ground = line.hasHeights() && line.hasGround();
+    return new Station(
+        place,
+        line.spot(place),
+        line.spread(place),
+        line.bearing(place),
+        line.hasHeights() ? line.measured(line.invert(place)) : null,
+        ground ? line.measured(line.ground(place)) : null,
+        ground ? line.measured(line.depth(place)) : null);
+  }
+
+  private Solved solvedLine() {
+    if (solved == null) {
+      throw new IllegalStateException("asked only of a solved line");
+    }
+    return solved;
+  }
+
+  /** Every finding that a counter reading or a track places on this line. */
+  List<PlacedFinding> findings() {
+    List<PlacedFinding> placed = new ArrayList<>();
+    for (Visit visit : book.visits()) {
+      for (Pass pass : visit.passes()) {
+        Walk walk = model.walks().find(visit.label(), pass.label());
+        if (walk != null) {
+          for (Finding finding : pass.findings()) {
+            PlacedFinding here = place(visit, pass, walk, finding);
+            if (here != null) {
+              placed.add(here);
+            }
+          }
+        }
+      }
+    }
+    return placed;
+  }
+
+  private @Nullable PlacedFinding place(Visit visit, Pass pass, Walk walk, Finding finding) {
+    return switch (finding.where()) {
+      case Where.AtCable(Reading cable) ->
+          placed(visit, pass, walk, finding, cable.value(), cable.value());
+      case Where.FromTo(Reading from, Reading to) ->
+          placed(visit, pass, walk, finding, from.value(), to.value());
+      case Where.AtMoment(String media, double seconds) -> {
+        Double counter = counterAt(media, seconds);
+        yield counter == null ? null : placed(visit, pass, walk, finding, counter, counter);
+      }
+    };
+  }
+
+  private @Nullable Double counterAt(String media, double seconds) {
+    Track track = tracks.find(media).orElse(null);
+    return track == null ? null : track.counterAt(seconds).orElse(null);
+  }
+
+  private PlacedFinding placed(
+      Visit visit, Pass pass, Walk walk, Finding finding, double from, double to) {
+    Walk.Reached a = walk.at(x, from, finding.moving(), -1, -1);
+    Walk.Reached b = walk.at(x, to, finding.moving(), -1, -1);
+    Place start = place(a);
+    Place end = from == to ? null : place(b);
+    double sd = sd(walk, a, from);
+    if (end != null && end.reach().equals(start.reach()) && end.distance() < start.distance()) {
+      return new PlacedFinding(visit.label(), pass.label(), finding, end, start, sd);
+    }
+    return new PlacedFinding(visit.label(), pass.label(), finding, start, end, sd);
+  }
+
+  private double sd(Walk walk, Walk.Reached at, double reading) {
+    double own = model.priors().sd(daylight.line.book.Priors.Kind.COUNTER_READING, reading);
+    if (solved == null) {
+      double out = walk.counter().sinceEntry(reading);
+      double scale =
+          StrictMath.hypot(walk.counter().scale().sd(), walk.counter().slack().sd()) * out;
+      return Math.sqrt(
+          own * own + scale * scale + walk.counter().zeroSd() * walk.counter().zeroSd());
+    }
+    double variance = Equations.dot(at.dt(), solved.follows(at.dt()));
+    return Math.sqrt(own * own + Math.max(0, variance));
+  }
+
+  private Place place(Walk.Reached at) {
+    Tree.Limb limb = model.layout().tree().limbs().get(at.limb());
+    double length = model.layout().length0(at.limb()) * (1 + x[model.layout().stretch(at.limb())]);
+    double t = Math.clamp(at.t(), 0, length);
+    return new Place(limb.reach().label(), limb.downstream() ? t : length - t);
+  }
+
+  /** Every stretch of sight, cut where it runs from one reach into the next. */
+  List<PlacedSight> sights() {
+    List<PlacedSight> placed = new ArrayList<>();
+    for (Visit visit : book.visits()) {
+      for (Pass pass : visit.passes()) {
+        Walk walk = model.walks().find(visit.label(), pass.label());
+        if (walk != null) {
+          for (Pass.Sight sight : pass.sight()) {
+            cut(visit, pass, walk, sight, placed);
+          }
+        }
+      }
+    }
+    return placed;
+  }
+
+  private void cut(Visit visit, Pass pass, Walk walk, Pass.Sight sight, List<PlacedSight> placed) {
+    Walk.Reached a = walk.at(x, sight.from().value(), Finding.Moving.PUSHING, -1, -1);
+    Walk.Reached b = walk.at(x, sight.to().value(), Finding.Moving.PUSHING, -1, -1);
+    boolean within = false;
+    for (int limb : walk.limbs()) {
+      within = within || limb == a.limb();
+      if (within) {
+        double length = model.layout().length0(limb) * (1 + x[model.layout().stretch(limb)]);
+        boolean away = walk.away(limb);
+        double from = limb == a.limb() ? a.t() : away ? 0 : length;
+        double to = limb == b.limb() ? b.t() : away ? length : 0;
+        Place one = place(new Walk.Reached(limb, from, a.dt(), away));
+        Place two = place(new Walk.Reached(limb, to, a.dt(), away));
+        boolean swap = two.distance() < one.distance();
+        placed.add(
+            new PlacedSight(
+                visit.label(), pass.label(), swap ? two : one, swap ? one : two, sight.clarity()));
+      }
+      if (limb == b.limb()) {
+        return;
+      }
+    }
+  }
+}

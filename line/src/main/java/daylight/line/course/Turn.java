@@ -1,0 +1,76 @@
+package daylight.line.course;
+
+import daylight.line.book.Bend;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Pass;
+import daylight.line.book.Priors;
+import daylight.line.book.Visit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A bend that was seen, at a joint of the tree.
+ *
+ * @param label of the first entry that notes it
+ * @param limb the limb it is on
+ * @param joint the step at whose start it turns
+ * @param angle how far it turns, radians, positive
+ * @param sd standard uncertainty of the angle, radians
+ * @param sense which way, looking away from the root; UNKNOWN where the plane is free
+ */
+record Turn(String label, int limb, int joint, double angle, double sd, Bend.Sense sense) {
+  /** Two passes that note a bend within this much of each other saw the same one, metres. */
+  private static final double SAME_WITHIN = 1.0;
+
+  /** The bends of every pass on the tree, each once. */
+  static List<Turn> of(FieldBook book, Layout layout, Walks walks, Priors priors, double[] start) {
+    List<Turn> turns = new ArrayList<>();
+    for (Visit visit : book.visits()) {
+      for (Pass pass : visit.passes()) {
+        Walk walk = walks.find(visit.label(), pass.label());
+        if (walk != null) {
+          for (Bend bend : pass.bends()) {
+            Turn turn = turn(bend, pass, walk, layout, priors, start);
+            if (turns.stream().noneMatch(t -> t.sameAs(turn, layout))) {
+              turns.add(turn);
+            }
+          }
+        }
+      }
+    }
+    return turns;
+  }
+
+  private static Turn turn(
+      Bend bend, Pass pass, Walk walk, Layout layout, Priors priors, double[] start) {
+    Walk.Reached at =
+        walk.at(start, bend.cable().value(), daylight.line.book.Finding.Moving.PUSHING, -1, -1);
+    double step = layout.length0(at.limb()) / layout.steps(at.limb());
+    int joint = Math.clamp(Math.round(at.t() / step), 0, layout.steps(at.limb()) - 1);
+    @Nullable Double stated = bend.angle().sd();
+    double sd = stated != null ? stated : priors.sd(Priors.Kind.BEND_ANGLE, bend.angle().value());
+    return new Turn(
+        bend.label(), at.limb(), joint, bend.angle().value(), sd, sense(bend, pass, at.away()));
+  }
+
+  /**
+   * Left and right mean something only while the head stays upright; seen on the way toward the
+   * root they swap, up and down do not.
+   */
+  private static Bend.Sense sense(Bend bend, Pass pass, boolean away) {
+    if (pass.head() != Pass.Head.SELF_RIGHTING) {
+      return Bend.Sense.UNKNOWN;
+    }
+    return switch (bend.sense()) {
+      case LEFT -> away ? Bend.Sense.LEFT : Bend.Sense.RIGHT;
+      case RIGHT -> away ? Bend.Sense.RIGHT : Bend.Sense.LEFT;
+      case UP, DOWN, UNKNOWN -> bend.sense();
+    };
+  }
+
+  private boolean sameAs(Turn other, Layout layout) {
+    double step = layout.length0(limb) / layout.steps(limb);
+    return limb == other.limb && Math.abs(joint - other.joint) * step <= SAME_WITHIN;
+  }
+}

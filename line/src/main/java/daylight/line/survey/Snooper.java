@@ -1,0 +1,125 @@
+package daylight.line.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.hipparchus.special.Erf;
+
+/**
+ * Adjusts and looks for blunders (data snooping, Baarda 1968): the worst reading beyond the
+ * family's threshold is named; if no other reading explains the misfit as well it is set aside and
+ * the rest adjusted again, at most three times.
+ */
+final class Snooper {
+  private static final int SET_ASIDE_AT_MOST = 3;
+
+  /** Two readings whose statistics correlate above this are not told apart. */
+  private static final double INSEPARABLE = 0.9;
+
+  private final Snooping snooping;
+
+  Snooper(Snooping snooping) {
+    this.snooping = snooping;
+  }
+
+  /** Empty when the iteration does not settle. */
+  Optional<Solution> adjust(List<Equation> all, double[] start) {
+    List<Equation> equations = all;
+    List<Suspect> suspects = new ArrayList<>();
+    double[] state = start;
+    while (true) {
+      Optional<double[]> settled = LeastSquares.settle(equations, state);
+      if (settled.isEmpty()) {
+        return Optional.empty();
+      }
+      state = settled.get();
+      Linearised linearised = Linearised.of(equations, state);
+      Factored factored = Factored.of(linearised.design());
+      var diagnosis = new Diagnosis(equations, linearised, factored);
+      int worst = worst(equations, diagnosis);
+      boolean another = worst >= 0 && suspects.size() < SET_ASIDE_AT_MOST;
+      if (another) {
+        suspects.add(suspect(equations, diagnosis, worst));
+      }
+      if (!another || !suspects.getLast().setAside()) {
+        return Optional.of(solution(state, equations, linearised, factored, diagnosis, suspects));
+      }
+      equations = without(equations, worst);
+    }
+  }
+
+  private Solution solution(
+      double[] state,
+      List<Equation> equations,
+      Linearised linearised,
+      Factored factored,
+      Diagnosis diagnosis,
+      List<Suspect> suspects) {
+    var residuals =
+        IntStream.range(0, equations.size())
+            .mapToObj(i -> diagnosis.residual(i, snooping.noncentrality()))
+            .toList();
+    int dof = equations.size() - factored.rank();
+    var fit = new Fit(residuals, dof, linearised.sumOfSquares(), suspects);
+    return new Solution(state, equations, factored.gain(), fit);
+  }
+
+  /** The checked reading with the largest statistic beyond the threshold, or −1. */
+  private int worst(List<Equation> equations, Diagnosis diagnosis) {
+    int[] checked = IntStream.range(0, equations.size()).filter(diagnosis::checked).toArray();
+    int worst = -1;
+    double beyond = checked.length == 0 ? 0 : threshold(snooping.familyRate(), checked.length);
+    for (int i : checked) {
+      double size = Math.abs(diagnosis.statistic(i));
+      if (size > beyond) {
+        worst = i;
+        beyond = size;
+      }
+    }
+    return worst;
+  }
+
+  /**
+   * The bound on |w| that m standard normal statistics all keep with probability 1 − rate: each is
+   * tested at 1 − (1−rate)^(1/m) (Šidák 1967), which is on the safe side for correlated ones.
+   */
+  static double threshold(double rate, int m) {
+    double each = -StrictMath.expm1(StrictMath.log1p(-rate) / m);
+    return StrictMath.sqrt(2) * Erf.erfcInv(each);
+  }
+
+  private static Suspect suspect(List<Equation> equations, Diagnosis diagnosis, int worst) {
+    Equation equation = equations.get(worst);
+    List<String> alike =
+        IntStream.range(0, equations.size())
+            .filter(i -> i != worst && diagnosis.checked(i))
+            .filter(i -> diagnosis.alikeness(worst, i) > INSEPARABLE)
+            .mapToObj(i -> equations.get(i).entry())
+            .filter(entry -> !entry.equals(equation.entry()))
+            .distinct()
+            .sorted()
+            .toList();
+    return new Suspect(
+        equation.entry(),
+        equation.quantity(),
+        equation.observed(),
+        diagnosis.blunder(worst),
+        diagnosis.statistic(worst),
+        alike,
+        alike.isEmpty());
+  }
+
+  /** A reading that was correlated with the one left out keeps its own standard deviation. */
+  private static List<Equation> without(List<Equation> equations, int out) {
+    var rest = new ArrayList<>(equations);
+    rest.remove(out);
+    if (out < rest.size() && rest.get(out).correlation() != 0) {
+      Equation next = rest.get(out);
+      rest.set(
+          out,
+          new Equation(next.entry(), next.quantity(), next.observed(), next.sd(), next.model()));
+    }
+    return rest;
+  }
+}

@@ -1,0 +1,40 @@
+package daylight.line.survey;
+
+/**
+ * The generator of G. Steele, D. Lea and C. Flood, Fast splittable pseudorandom number generators,
+ * 2014: seeded, so that a failing law can be run again.
+ */
+final class SplitMix64 {
+  private long state;
+
+  SplitMix64(long seed) {
+    state = seed;
+  }
+
+  private long next() {
+    state += 0x9E3779B97F4A7C15L;
+    long z = state;
+    z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+    z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+    return z ^ (z >>> 31);
+  }
+
+  /** Uniform in [0, 1). */
+  double uniform() {
+    return (next() >>> 11) * 0x1.0p-53;
+  }
+
+  double between(double low, double high) {
+    return low + (high - low) * uniform();
+  }
+
+  int below(int bound) {
+    return (int) (uniform() * bound);
+  }
+
+  /** Standard normal (Box and Muller 1958). */
+  double normal() {
+    return StrictMath.sqrt(-2 * StrictMath.log1p(-uniform()))
+        * StrictMath.cos(2 * Math.PI * uniform());
+  }
+}

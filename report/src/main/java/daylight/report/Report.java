@@ -1,0 +1,46 @@
+package daylight.report;
+
+import daylight.report.data.AnswersFile;
+import daylight.report.data.LineFile;
+import daylight.report.draw.PlanDrawing;
+import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.Subject;
+import daylight.report.draw.Typeface;
+import daylight.report.markup.Tag;
+import daylight.report.page.OwnersReport;
+import daylight.report.words.Words;
+import java.nio.charset.StandardCharsets;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The door of the room: makes the files to hand over. */
+public final class Report {
+  private Report() {}
+
+  /** The files by name; the same handout gives the same bytes. */
+  public static SortedMap<String, byte[]> files(Handout handout) {
+    Words words = Words.of(handout.language(), handout.shown());
+    Subject subject =
+        new Subject(
+            handout.book(),
+            handout.line(),
+            handout.answers(),
+            handout.rules(),
+            handout.complaints(),
+            words);
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    files.put("plan.svg", alone(PlanDrawing.draw(subject)));
+    files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
+    files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
+    files.put("answers.json", AnswersFile.write(subject));
+    files.put("line.geojson", LineFile.write(subject));
+    return files;
+  }
+
+  /** A drawing as a file that brings its typeface along. */
+  private static byte[] alone(Tag svg) {
+    String xml = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+    Tag styled = svg.add(Tag.of("style", Typeface.rules()));
+    return (xml + styled.write() + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+}

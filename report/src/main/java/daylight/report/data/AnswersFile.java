@@ -1,0 +1,196 @@
+package daylight.report.data;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.line.answer.Answer;
+import daylight.line.answer.Answers;
+import daylight.line.answer.Caution;
+import daylight.line.answer.Evidence;
+import daylight.line.answer.StopOrder;
+import daylight.line.course.Contribution;
+import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallLimit;
+import daylight.line.fall.FallStretch;
+import daylight.line.fall.WaterSeen;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.Statement;
+import daylight.report.draw.Subject;
+import daylight.report.words.EvidenceWords;
+import daylight.report.words.Words;
+import java.util.List;
+import java.util.Locale;
+
+/** The door for {@code answers.json}: metres, ratios and shares, each sentence in words beside. */
+public final class AnswersFile {
+  private static final int VERSION = 1;
+
+  private final Subject subject;
+  private final Words words;
+  private final EvidenceWords evidenceWords;
+
+  private AnswersFile(Subject subject) {
+    this.subject = subject;
+    this.words = subject.words();
+    this.evidenceWords = new EvidenceWords(words, subject::distance);
+  }
+
+  /** The answers as UTF-8 text. */
+  public static byte[] write(Subject subject) {
+    return Json.bytes(new AnswersFile(subject).root());
+  }
+
+  private ObjectNode root() {
+    Answers answers = subject.answers();
+    ObjectNode root = Json.object();
+    root.put("schema", "daylight-answers").put("version", VERSION);
+    ArrayNode stops = root.putArray("stops");
+    answers.stops().forEach(stop -> stops.add(stop(stop)));
+    root.put("site", subject.book().site().name());
+    root.put("invented", subject.book().site().invented());
+    root.put("visit", answers.visit());
+    ObjectNode opening = root.putObject("opening");
+    opening.put("words", answers.opening().words());
+    statements(opening.putArray("causes"), answers.opening().causes());
+    statements(opening.putArray("against"), answers.opening().against());
+    ArrayNode lines = root.putArray("lines");
+    answers.lines().forEach(line -> lines.add(line(line)));
+    cautions(root.putArray("cautions"), answers.cautions());
+    ObjectNode fall = root.putObject("fall");
+    ArrayNode stretches = fall.putArray("stretches");
+    answers.fall().stretches().forEach(stretch -> stretches.add(stretch(stretch)));
+    ArrayNode water = fall.putArray("water");
+    answers.fall().water().forEach(seen -> water.add(water(seen)));
+    statements(root.putArray("doubts"), subject.line().doubts());
+    ArrayNode complaints = root.putArray("complaints");
+    subject.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
+    return root;
+  }
+
+  private ObjectNode stop(StopOrder stop) {
+    PlacedFinding placed = stop.finding();
+    ObjectNode json = Json.object();
+    json.put("finding", placed.finding().label()).put("kind", placed.finding().kind());
+    Json.place(json, "at", placed.from());
+    return json.put("sentence", words.finding(placed)).put("order", words.word("report.stop.do"));
+  }
+
+  private ObjectNode line(Answers.LineAnswers line) {
+    ObjectNode json = Json.object().put("line", line.line());
+    ArrayNode answers = json.putArray("answers");
+    line.answers().forEach(answer -> answers.add(answer(answer)));
+    return json;
+  }
+
+  private ObjectNode answer(Answer answer) {
+    ObjectNode json = Json.object();
+    json.put("question", lower(answer.question()));
+    json.put("state", lower(answer.state()));
+    json.put("sureness", lower(answer.sure()));
+    json.set("headline", statement(answer.headline()));
+    statements(json.putArray("reasons"), answer.reasons());
+    statements(json.putArray("missing"), answer.missing());
+    ArrayNode evidence = json.putArray("evidence");
+    answer.evidence().forEach(one -> evidence.add(evidence(one)));
+    ArrayNode shares = json.putArray("contributions");
+    answer.contributions().forEach(share -> shares.add(share(share)));
+    cautions(json.putArray("cautions"), answer.cautions());
+    return json;
+  }
+
+  private void statements(ArrayNode into, List<Statement> statements) {
+    statements.forEach(one -> into.add(statement(one)));
+  }
+
+  private ObjectNode statement(Statement statement) {
+    ObjectNode json = Json.object();
+    json.put("key", statement.key().key()).put("sentence", words.say(statement));
+    ArrayNode figures = json.putArray("figures");
+    statement.arguments().forEach(argument -> figures.add(ArgumentJson.of(argument)));
+    return json;
+  }
+
+  private void cautions(ArrayNode into, List<Caution> cautions) {
+    for (Caution caution : cautions) {
+      into.addObject().put("caution", lower(caution)).put("sentence", words.word(caution));
+    }
+  }
+
+  private ObjectNode evidence(Evidence evidence) {
+    ObjectNode json = Json.object();
+    switch (evidence) {
+      case Evidence.Figure figure -> {
+        json.put("kind", "figure").put("what", figure.what().key());
+        json.set("figure", ArgumentJson.of(figure.figure()));
+        Json.place(json, "at", figure.at());
+      }
+      case Evidence.Seen seen -> {
+        json.put("kind", "seen").put("finding", seen.finding()).put("findingKind", seen.kind());
+        Json.place(json, "at", seen.at());
+        json.set("size", seen.size() == null ? null : ArgumentJson.of(seen.size()));
+      }
+      case Evidence.Noted noted -> {
+        json.put("kind", "noted").put("entry", noted.entry());
+        json.set("what", ArgumentJson.of(noted.what()));
+      }
+      case Evidence.Rule rule -> {
+        json.put("kind", "rule").put("rules", rule.rules()).put("clause", rule.clause());
+        json.set("limit", ArgumentJson.of(rule.limit()));
+        json.put("source", rule.source());
+      }
+    }
+    return json.put("sentence", evidenceWords.say(evidence));
+  }
+
+  private static ObjectNode share(Contribution share) {
+    return Json.object()
+        .put("source", share.source())
+        .put("assumed", share.assumed())
+        .put("share", Json.number(share.share()));
+  }
+
+  private static ObjectNode stretch(FallStretch stretch) {
+    ObjectNode json = Json.object();
+    Json.place(json, "from", stretch.from());
+    Json.place(json, "to", stretch.to());
+    json.put("whole", stretch.whole());
+    Json.measured(json, "drop", stretch.drop());
+    Json.measured(json, "slope", stretch.slope());
+    FallLimit limit = stretch.limit();
+    if (limit == null) {
+      json.putNull("limit");
+    } else {
+      json.putObject("limit")
+          .put("rules", limit.rules())
+          .put("clause", limit.clause())
+          .put("slope", Json.number(limit.slope()))
+          .put("source", limit.source())
+          .put("mark", lower(limit.mark()));
+    }
+    Double below = stretch.belowLimit();
+    json.put("belowLimit", below == null ? null : Json.number(below));
+    return json.put("adverse", Json.number(stretch.adverse()));
+  }
+
+  private static ObjectNode water(WaterSeen seen) {
+    ObjectNode json = Json.object().put("finding", seen.finding());
+    Json.place(json, "from", seen.from());
+    Json.place(json, "to", seen.to());
+    Json.measured(json, "depth", seen.depth());
+    json.put("share", seen.share() == null ? null : Json.number(seen.share()));
+    return json.put("still", seen.still());
+  }
+
+  private ObjectNode complaint(Complaint complaint) {
+    ObjectNode json = Json.object();
+    json.put("code", complaint.code().key());
+    json.put("gravity", lower(complaint.code().gravity()));
+    json.put("file", complaint.place().file());
+    json.put("line", complaint.place().line()).put("column", complaint.place().column());
+    json.put("path", complaint.place().path());
+    return json.put("sentence", words.complaint(complaint));
+  }
+
+  private static String lower(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}

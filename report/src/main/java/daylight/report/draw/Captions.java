@@ -1,0 +1,76 @@
+package daylight.report.draw;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.Node;
+import daylight.line.book.Place;
+import daylight.line.course.PlacedFinding;
+import daylight.line.measure.Argument;
+import daylight.report.words.Words;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Short texts and choices that drawings, page and files share. */
+public final class Captions {
+  private Captions() {}
+
+  /** Which visit is shown, by its day where it has one. */
+  public static String visit(Subject subject) {
+    Words words = subject.words();
+    LocalDate date = subject.visit().map(visit -> visit.date()).orElse(null);
+    return date == null
+        ? words.say("report.visit_undated", new Argument.Label(subject.answers().visit()))
+        : words.say("report.visit", new Argument.Day(date));
+  }
+
+  /** The findings of the visit that was judged, by reach in the book's order and by distance. */
+  public static List<PlacedFinding> findings(Subject subject) {
+    List<String> reaches = subject.line().runs().stream().map(run -> run.reach().label()).toList();
+    return subject.line().findings().stream()
+        .filter(placed -> placed.visit().equals(subject.answers().visit()))
+        .sorted(
+            Comparator.comparingInt((PlacedFinding p) -> reaches.indexOf(p.from().reach()))
+                .thenComparingDouble(p -> p.from().distance())
+                .thenComparing(p -> p.finding().id()))
+        .toList();
+  }
+
+  /** Whether a finding may kill whoever goes on working. */
+  public static boolean isStop(Subject subject, PlacedFinding placed) {
+    return subject
+        .rules()
+        .catalogue()
+        .find(placed.finding().kind())
+        .map(kind -> kind.hazard() == Catalogue.Hazard.STOP)
+        .orElse(false);
+  }
+
+  /** A node by its label and what it is. */
+  static String node(Subject subject, String label) {
+    return subject
+        .book()
+        .site()
+        .findNode(label)
+        .map(node -> label + " " + what(subject.words(), node))
+        .orElse(label);
+  }
+
+  private static String what(Words words, Node node) {
+    return node.what() == null ? words.name(node.kind()) : node.what();
+  }
+
+  /** A finding in a word or two, and where along the route, or along its own reach off it. */
+  static String finding(Subject subject, Route route, PlacedFinding placed) {
+    Words words = subject.words();
+    return words.shortKind(placed.finding().kind()) + " " + distance(words, route, placed.from());
+  }
+
+  /** How far along the route a place is, or along its own reach where it lies off the route. */
+  public static String distance(Words words, Route route, Place place) {
+    OptionalDouble along = route.distance(place);
+    return along.isPresent()
+        ? words.length(along.getAsDouble())
+        : place.reach() + " " + words.length(place.distance());
+  }
+}

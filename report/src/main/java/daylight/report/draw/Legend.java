@@ -1,0 +1,117 @@
+package daylight.report.draw;
+
+import daylight.line.book.Landmark;
+import daylight.line.book.Node;
+import daylight.report.markup.Tag;
+import daylight.report.words.Words;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The signs that one drawing used, and what they mean. */
+final class Legend {
+  private final Words words;
+  private final Set<Entry> entries = EnumSet.noneOf(Entry.class);
+  private final Set<Node.Kind> nodes = EnumSet.noneOf(Node.Kind.class);
+  private final Set<Landmark.Kind> landmarks = EnumSet.noneOf(Landmark.Kind.class);
+  private final Set<String> symbols = new TreeSet<>();
+
+  /** What is neither a node, a landmark nor a finding. */
+  enum Entry {
+    LINE,
+    LINE_UNKNOWN,
+    BAND,
+    ELLIPSE,
+    LOCATE,
+    EXPOSURE,
+    GROUND,
+    GROUND_ASSUMED,
+    CROWN,
+    INVERT,
+    BOTTOM_BAND,
+    WATER,
+    READING
+  }
+
+  Legend(Words words) {
+    this.words = words;
+  }
+
+  void use(Entry entry) {
+    entries.add(entry);
+  }
+
+  void use(Node.Kind kind) {
+    nodes.add(kind);
+  }
+
+  void use(Landmark.Kind kind) {
+    landmarks.add(kind == Landmark.Kind.TREE ? kind : Landmark.Kind.OTHER);
+  }
+
+  void use(String symbol) {
+    symbols.add(symbol);
+  }
+
+  List<Sheet.Sign> signs() {
+    List<Sheet.Sign> signs = new ArrayList<>();
+    if (symbols.contains("stop")) {
+      signs.add(finding("stop"));
+    }
+    for (Entry entry : entries) {
+      String key = "draw.legend." + entry.name().toLowerCase(java.util.Locale.ROOT);
+      signs.add(new Sheet.Sign(sign(entry), words.word(key)));
+    }
+    nodes.forEach(kind -> signs.add(new Sheet.Sign(Symbols.node(kind, 0, 0), words.name(kind))));
+    for (Landmark.Kind kind : landmarks) {
+      String meaning =
+          kind == Landmark.Kind.TREE ? words.name(kind) : words.word("draw.legend.landmark");
+      signs.add(new Sheet.Sign(Symbols.landmark(kind, 0, 0), meaning));
+    }
+    symbols.stream()
+        .filter(symbol -> !symbol.equals("stop"))
+        .forEach(symbol -> signs.add(finding(symbol)));
+    return signs;
+  }
+
+  private Sheet.Sign finding(String symbol) {
+    return new Sheet.Sign(Symbols.finding(symbol, 0, 0), words.word("symbol." + symbol));
+  }
+
+  private static Tag sign(Entry entry) {
+    return switch (entry) {
+      case LINE ->
+          Tag.of("g")
+              .add(Pen.path("M-9 0H9", Ink.DRAIN, 3))
+              .add(Pen.path("M-2 -3.5L2 0L-2 3.5", Ink.DARK, 1.2));
+      case LINE_UNKNOWN -> Pen.path("M-9 0H9", Ink.DRAIN, 3).with("stroke-dasharray", "5 4");
+      case BAND, BOTTOM_BAND ->
+          Tag.of("g")
+              .add(Pen.filled("M-9 -4H9V4H-9Z", Ink.DRAIN).with("fill-opacity", 0.15))
+              .add(Pen.path("M-7 4L1 -4M-2 4L6 -4", Ink.DRAIN, 0.7));
+      case ELLIPSE ->
+          Tag.of("ellipse")
+              .with("rx", 7)
+              .with("ry", 4)
+              .with("fill", "none")
+              .with("stroke", Ink.SOFT)
+              .with("stroke-dasharray", "2 1.5");
+      case LOCATE -> Symbols.locate(0, 0);
+      case EXPOSURE -> Symbols.exposure(0, 0);
+      case GROUND -> Pen.path("M-9 0H9", Ink.DARK, 1.6);
+      case GROUND_ASSUMED -> Pen.path("M-9 0H9", Ink.DARK, 1.6).with("stroke-dasharray", "4 3");
+      case CROWN -> Pen.path("M-9 0H9", Ink.DRAIN, 1);
+      case INVERT -> Pen.path("M-9 0H9", Ink.DRAIN, 2.4);
+      case WATER ->
+          Tag.of("g")
+              .add(Pen.filled("M-9 -3H9V4H-9Z", Ink.WATER).with("fill-opacity", 0.3))
+              .add(Pen.path("M-9 -3H9M-6 4V-3M-1 4V-3M4 4V-3", Ink.WATER, 0.9));
+      case READING ->
+          Tag.of("g")
+              .add(Pen.path("M0 -6V6M-2.5 -6H2.5M-2.5 6H2.5", Ink.DARK, 1))
+              .add(Pen.circle(0, 0, 2, Ink.PAPER, Ink.DARK, 1.1));
+    };
+  }
+}

@@ -1,0 +1,204 @@
+package daylight.report.draw;
+
+import daylight.line.book.Place;
+import daylight.line.book.Reach;
+import daylight.line.course.PlacedFinding;
+import daylight.line.course.Run;
+import daylight.line.course.Station;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Measured;
+import daylight.line.survey.PlanPoint;
+import daylight.report.markup.Tag;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The pipes themselves on the plan: bands, strokes, arrows and stretches seen. */
+final class PlanCourse {
+  private static final double ARROW_EVERY = 70;
+  private static final double THIN = 2;
+
+  private final Subject subject;
+  private final Sheet sheet;
+  private final PlanFrame frame;
+  private final Labeller labeller;
+  private final Legend legend;
+
+  PlanCourse(Subject subject, Sheet sheet, PlanFrame frame, Labeller labeller, Legend legend) {
+    this.subject = subject;
+    this.sheet = sheet;
+    this.frame = frame;
+    this.labeller = labeller;
+    this.legend = legend;
+  }
+
+  void draw() {
+    sheet.define(Pen.stripes(sheet.unique("band"), Ink.DRAIN, 35, 6));
+    List<Run> found =
+        subject.line().runs().stream().filter(run -> !run.stations().isEmpty()).toList();
+    found.forEach(this::band);
+    found.forEach(this::stroke);
+    for (PlacedFinding placed : findings()) {
+      if (placed.to() != null) {
+        stretch(placed);
+      }
+      tick(placed);
+    }
+  }
+
+  private void band(Run run) {
+    List<Point> left = new ArrayList<>();
+    List<Point> right = new ArrayList<>();
+    for (Station station : thinned(run)) {
+      double half = Measured.Z95 * station.across();
+      left.add(beside(station, -half));
+      right.add(beside(station, half));
+    }
+    Collections.reverse(right);
+    left.addAll(right);
+    String d = Pen.through(left, true);
+    sheet.add(Pen.filled(d, Ink.DRAIN).with("fill-opacity", 0.13));
+    sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.45));
+    legend.use(Legend.Entry.BAND);
+  }
+
+  /** A point so many metres to the right of the pipe, looking downstream. */
+  private Point beside(Station station, double metres) {
+    PlanPoint spot = station.spot();
+    double across = station.bearing() + Math.PI / 2;
+    return frame.at(
+        new PlanPoint(
+            spot.x() + metres * StrictMath.sin(across),
+            spot.y() + metres * StrictMath.cos(across)));
+  }
+
+  private void stroke(Run run) {
+    List<Station> stations = thinned(run);
+    List<Point> path = stations.stream().map(station -> frame.at(station.spot())).toList();
+    boolean known = !(run.reach().water() instanceof Reach.Water.Unknown);
+    Tag group = Tag.of("g").with("data-place", run.reach().label());
+    Tag stroke = Pen.path(Pen.through(path, false), Ink.DRAIN, 3);
+    group.add(known ? stroke : stroke.with("stroke-dasharray", "7 5"));
+    Pen.strokes(path).forEach(labeller::avoid);
+    if (known) {
+      arrows(group, path);
+    }
+    sheet.add(group);
+    legend.use(known ? Legend.Entry.LINE : Legend.Entry.LINE_UNKNOWN);
+  }
+
+  private static void arrows(Tag group, List<Point> path) {
+    double since = ARROW_EVERY / 2;
+    for (Stroke s : Pen.strokes(path)) {
+      since += StrictMath.hypot(s.x2() - s.x1(), s.y2() - s.y1());
+      if (since >= ARROW_EVERY) {
+        since = 0;
+        double turn = StrictMath.toDegrees(StrictMath.atan2(s.y2() - s.y1(), s.x2() - s.x1()));
+        group.add(
+            Pen.path("M-2.5 -4.5L2.5 0L-2.5 4.5", Ink.DARK, 1.4)
+                .with(
+                    "transform",
+                    "translate(%s %s) rotate(%s)"
+                        .formatted(
+                            Tag.number((s.x1() + s.x2()) / 2),
+                            Tag.number((s.y1() + s.y2()) / 2),
+                            Tag.number(turn))));
+      }
+    }
+  }
+
+  private void stretch(PlacedFinding placed) {
+    Place to = java.util.Objects.requireNonNull(placed.to());
+    List<Point> side = new ArrayList<>();
+    for (Run run : subject.line().runs()) {
+      boolean mine = run.reach().label().equals(placed.from().reach());
+      for (Station station : mine ? run.stations() : List.<Station>of()) {
+        double s = station.place().distance();
+        if (s >= placed.from().distance() && s <= to.distance()) {
+          side.add(beside(station, 6 / frame.scale().pointsPerMetre()));
+        }
+      }
+    }
+    if (side.size() > 1) {
+      boolean water = Symbols.known(subject.symbol(placed.finding().kind())).equals("water");
+      Tag stroke =
+          Pen.path(Pen.through(side, false), water ? Ink.WATER : Ink.DARK, 2)
+              .with("stroke-dasharray", water ? "none" : "1 3");
+      sheet.add(Pen.at(placed.from()).add(stroke));
+      Pen.strokes(side).forEach(labeller::avoid);
+    }
+  }
+
+  private void tick(PlacedFinding placed) {
+    Point at = at(placed.from());
+    if (at != null) {
+      sheet.add(Pen.at(placed.from()).add(Pen.circle(at.x(), at.y(), 2.1, Ink.PAPER, Ink.DARK, 1)));
+    }
+  }
+
+  private List<Station> thinned(Run run) {
+    List<Station> kept = new ArrayList<>();
+    List<Station> all = run.stations();
+    double enough = THIN / frame.scale().pointsPerMetre();
+    for (Station station : all) {
+      boolean last = station.equals(all.getLast());
+      if (last
+          || kept.isEmpty()
+          || station.place().distance() - kept.getLast().place().distance() >= enough) {
+        kept.add(station);
+      }
+    }
+    return kept;
+  }
+
+  /** Where a place lies on the sheet; null where its reach was not found. */
+  @Nullable Point at(Place place) {
+    return subject
+        .line()
+        .findRun(place.reach())
+        .filter(run -> !run.stations().isEmpty())
+        .map(run -> frame.at(Between.spot(run, place.distance())))
+        .orElse(null);
+  }
+
+  /** The findings of the visit shown, along the reaches. */
+  List<PlacedFinding> findings() {
+    return Captions.findings(subject);
+  }
+
+  boolean isStop(PlacedFinding placed) {
+    return Captions.isStop(subject, placed);
+  }
+
+  /** Where the ends of the reaches lie, by label. */
+  SortedMap<String, Point> nodes() {
+    SortedMap<String, Point> nodes = new TreeMap<>();
+    for (Run run : subject.line().runs()) {
+      if (!run.stations().isEmpty()) {
+        nodes.put(run.reach().upstream(), frame.at(run.stations().getFirst().spot()));
+        nodes.put(run.reach().downstream(), frame.at(run.stations().getLast().spot()));
+      }
+    }
+    return nodes;
+  }
+
+  /** What is missing for the reaches that could not be drawn. */
+  List<String> missing() {
+    List<String> missing = new ArrayList<>();
+    for (Run run : subject.line().runs()) {
+      if (run.path() instanceof Run.Path.NotFound notFound) {
+        missing.add(
+            subject
+                .words()
+                .say(
+                    "draw.reach_missing",
+                    new Argument.Label(run.reach().label()),
+                    new Argument.Text(subject.words().say(notFound.missing()))));
+      }
+    }
+    return missing;
+  }
+}

@@ -1,0 +1,287 @@
+package daylight.report.draw;
+
+import daylight.line.book.Boundary;
+import daylight.line.book.Landmark;
+import daylight.line.book.Node;
+import daylight.line.course.LocateFit;
+import daylight.line.course.PlacedFinding;
+import daylight.line.course.Run;
+import daylight.line.measure.Argument;
+import daylight.line.survey.Adjusted;
+import daylight.line.survey.ErrorEllipse;
+import daylight.line.survey.PlanPoint;
+import daylight.report.markup.Tag;
+import daylight.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The door for the drawing from above, to scale. */
+public final class PlanDrawing {
+  private static final double HEIGHT = 612;
+  private static final double FOOT_ROOM = 34;
+
+  private final Subject subject;
+  private final Words words;
+  private final Sheet sheet;
+  private final SortedMap<String, PlanPoint> points;
+  private final PlanFrame frame;
+  private final Labeller labeller;
+  private final Marks marks;
+  private final PlanCourse course;
+  private final Legend legend;
+  private final Route route;
+
+  private PlanDrawing(Subject subject) {
+    this.subject = subject;
+    this.words = subject.words();
+    this.route = Route.main(subject);
+    this.sheet =
+        new Sheet(
+            "plan",
+            subject,
+            HEIGHT,
+            words.say("draw.plan.title", new Argument.Text(subject.book().site().name())),
+            words.word("draw.plan.desc"));
+    this.points = shownPoints(subject);
+    Box body = sheet.body();
+    Box box = new Box(body.x(), body.y(), body.width(), body.height() - FOOT_ROOM);
+    this.frame = PlanFrame.of(extent(subject, points), box, words.shown());
+    this.labeller = new Labeller(box);
+    this.marks = new Marks(labeller);
+    this.legend = new Legend(words);
+    this.course = new PlanCourse(subject, sheet, frame, labeller, legend);
+  }
+
+  /** The line from above. */
+  public static Tag draw(Subject subject) {
+    return new PlanDrawing(subject).draw();
+  }
+
+  private Tag draw() {
+    boundaries();
+    ellipses();
+    course.draw();
+    signs();
+    labels();
+    sheet.add(marks.settled());
+    PlanFoot.draw(sheet, frame, words);
+    side();
+    return sheet.finished();
+  }
+
+  /** Landmarks, and spots found from the ground; what no drawing names is left out. */
+  private static SortedMap<String, PlanPoint> shownPoints(Subject subject) {
+    SortedMap<String, PlanPoint> shown = new TreeMap<>();
+    SortedMap<String, PlanPoint> all = subject.points();
+    for (Landmark landmark : subject.book().site().landmarks()) {
+      PlanPoint point = all.get(landmark.label());
+      if (point != null) {
+        shown.put(landmark.label(), point);
+      }
+    }
+    return shown;
+  }
+
+  private static List<PlanPoint> extent(Subject subject, SortedMap<String, PlanPoint> points) {
+    List<PlanPoint> extent = new ArrayList<>(points.values());
+    for (Run run : subject.line().runs()) {
+      run.stations().forEach(station -> extent.add(station.spot()));
+    }
+    for (LocateFit fit : subject.line().locates()) {
+      if (fit.spot() != null) {
+        extent.add(fit.spot());
+      }
+    }
+    return extent;
+  }
+
+  private void boundaries() {
+    for (Boundary boundary : subject.book().site().boundaries()) {
+      List<Point> path = path(boundary);
+      if (path.size() < 2) {
+        continue;
+      }
+      boolean wall = boundary.kind() == Boundary.Kind.FOUNDATION;
+      Tag stroke = Pen.path(Pen.through(path, false), Ink.SOFT, wall ? 2.6 : 1.1);
+      if (!wall) {
+        stroke.with("stroke-dasharray", boundary.kind() == Boundary.Kind.WATER ? "2 3" : "9 3 2 3");
+      }
+      sheet.add(stroke);
+      Pen.strokes(path).forEach(labeller::avoid);
+    }
+  }
+
+  private void boundaryLabels() {
+    for (Boundary boundary : subject.book().site().boundaries()) {
+      List<Point> path = path(boundary);
+      if (path.size() > 1) {
+        Point a = path.getFirst();
+        Point b = path.get(1);
+        Point middle = new Point(a.x() + 0.3 * (b.x() - a.x()), a.y() + 0.3 * (b.y() - a.y()));
+        marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false);
+      }
+    }
+  }
+
+  private List<Point> path(Boundary boundary) {
+    return boundary.points().stream()
+        .filter(label -> points.containsKey(label))
+        .map(this::point)
+        .toList();
+  }
+
+  private Point point(String label) {
+    PlanPoint at = points.get(label);
+    if (at == null) {
+      throw new IllegalArgumentException("point must be shown, was " + label);
+    }
+    return frame.at(at);
+  }
+
+  private void ellipses() {
+    if (!(subject.line().survey() instanceof Adjusted adjusted)) {
+      return;
+    }
+    for (LocateFit fit : subject.line().locates()) {
+      if (adjusted.points().containsKey(fit.entry().label())) {
+        ErrorEllipse ellipse = adjusted.ellipse(fit.entry().label(), 0.95);
+        Point at = frame.at(adjusted.point(fit.entry().label()));
+        if (frame.length(ellipse.semiMajor()) > 2) {
+          sheet.add(ellipse(at, ellipse));
+          legend.use(Legend.Entry.ELLIPSE);
+        }
+      }
+    }
+  }
+
+  private Tag ellipse(Point at, ErrorEllipse ellipse) {
+    double degrees = StrictMath.toDegrees(ellipse.azimuth()) - 90;
+    double turn = frame.turned() ? -degrees - 90 : degrees;
+    return Tag.of("ellipse")
+        .with("rx", frame.length(ellipse.semiMajor()))
+        .with("ry", frame.length(ellipse.semiMinor()))
+        .with(
+            "transform",
+            "translate(%s %s) rotate(%s)"
+                .formatted(Tag.number(at.x()), Tag.number(at.y()), Tag.number(turn)))
+        .with("fill", "none")
+        .with("stroke", Ink.SOFT)
+        .with("stroke-width", 0.8)
+        .with("stroke-dasharray", "2 1.5");
+  }
+
+  /** First every sign, so that no label is set where a later sign would come. */
+  private void signs() {
+    for (Landmark landmark : subject.book().site().landmarks()) {
+      if (points.containsKey(landmark.label())) {
+        Point at = point(landmark.label());
+        sheet.add(Symbols.landmark(landmark.kind(), at.x(), at.y()));
+        labeller.keepClear(Box.around(at.x(), at.y(), 4));
+        legend.use(landmark.kind());
+      }
+    }
+    course.nodes().forEach((label, at) -> node(label, at));
+    for (LocateFit fit : subject.line().locates()) {
+      if (fit.spot() != null) {
+        Point at = frame.at(fit.spot());
+        boolean exposure = isExposure(fit);
+        sheet.add(exposure ? Symbols.exposure(at.x(), at.y()) : Symbols.locate(at.x(), at.y()));
+        labeller.keepClear(Box.around(at.x(), at.y(), 5));
+        legend.use(exposure ? Legend.Entry.EXPOSURE : Legend.Entry.LOCATE);
+      }
+    }
+  }
+
+  private void node(String label, Point at) {
+    Node.Kind kind = kind(label);
+    sheet.add(Symbols.node(kind, at.x(), at.y()));
+    labeller.keepClear(Box.around(at.x(), at.y(), 5.5));
+    legend.use(kind);
+  }
+
+  private Node.Kind kind(String label) {
+    return subject.book().site().findNode(label).map(Node::kind).orElse(Node.Kind.END);
+  }
+
+  private boolean isExposure(LocateFit fit) {
+    return subject.book().visits().stream()
+        .flatMap(visit -> visit.exposures().stream())
+        .anyMatch(exposure -> exposure.id().equals(fit.entry()));
+  }
+
+  private void labels() {
+    for (PlacedFinding placed : course.findings()) {
+      if (course.isStop(placed)) {
+        finding(placed);
+      }
+    }
+    course
+        .nodes()
+        .forEach(
+            (label, at) ->
+                marks.write(Tag.of("g"), at, 5.5, null, Captions.node(subject, label), true));
+    for (LocateFit fit : subject.line().locates()) {
+      if (fit.spot() != null) {
+        locate(fit);
+      }
+    }
+    for (PlacedFinding placed : course.findings()) {
+      if (!course.isStop(placed)) {
+        finding(placed);
+      }
+    }
+    points.forEach((label, at) -> marks.write(Tag.of("g"), frame.at(at), 4, null, label, false));
+    boundaryLabels();
+  }
+
+  private void locate(LocateFit fit) {
+    Point at = frame.at(Objects.requireNonNull(fit.spot()));
+    String text =
+        fit.depth() == null
+            ? fit.entry().label()
+            : words.say(
+                "draw.depth",
+                new Argument.Label(fit.entry().label()),
+                new Argument.Length(fit.depth().value()));
+    marks.write(Pen.at(fit.place()), at, 5, null, text, false);
+  }
+
+  private void finding(PlacedFinding placed) {
+    String symbol = Symbols.known(subject.symbol(placed.finding().kind()));
+    @Nullable Point at = course.at(placed.from());
+    if (at == null) {
+      return;
+    }
+    legend.use(symbol);
+    marks.write(
+        Pen.at(placed.from()),
+        at,
+        3,
+        Symbols.finding(symbol, 0, 0),
+        Captions.finding(subject, route, placed),
+        symbol.equals("stop"));
+  }
+
+  private void side() {
+    sheet.sideHeading(words.word("draw.legend"));
+    sheet.side(legend.signs());
+    sheet.key(words, marks);
+    if (!points.isEmpty()) {
+      sheet.sideHeading(words.word("draw.landmarks"));
+      List<String> heads = new ArrayList<>();
+      List<String> texts = new ArrayList<>();
+      for (Landmark landmark : subject.book().site().landmarks()) {
+        if (points.containsKey(landmark.label())) {
+          heads.add(landmark.label());
+          texts.add(landmark.what() == null ? words.name(landmark.kind()) : landmark.what());
+        }
+      }
+      sheet.sideList(heads, texts);
+    }
+    course.missing().forEach(sheet::note);
+  }
+}

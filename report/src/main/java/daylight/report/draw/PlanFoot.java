@@ -1,0 +1,49 @@
+package daylight.report.draw;
+
+import daylight.line.measure.Shown;
+import daylight.report.markup.Tag;
+import daylight.report.words.Words;
+
+/** Scale bar, scale and north arrow along the foot of the plan. */
+final class PlanFoot {
+  private PlanFoot() {}
+
+  static void draw(Sheet sheet, PlanFrame frame, Words words) {
+    Box body = sheet.body();
+    double y = body.bottom() - 16;
+    double right = bar(sheet, frame, words.shown(), body.x() + 30, y);
+    sheet.add(Pen.text(right + 40, y + 3, frame.scale().say(words), 8, false, Ink.DARK));
+    north(sheet, frame, words, body.x() + 10, y - 2);
+  }
+
+  private static double bar(Sheet sheet, PlanFrame frame, Shown shown, double left, double y) {
+    double x = left + 26;
+    double step = Scale.round(60 / frame.scale().pointsPerMetre(), shown);
+    for (int i = 0; i < 4; i++) {
+      Box part = new Box(x + i * frame.length(step), y - 3, frame.length(step), 5);
+      sheet.add(
+          Pen.box(part, i % 2 == 0 ? Ink.DARK : Ink.PAPER, Ink.DARK).with("stroke-width", 0.8));
+    }
+    for (int i = 0; i <= 4; i += 2) {
+      String text = Scale.tick(i * step, shown);
+      double half = Typeface.width(text, 7.5, false) / 2;
+      sheet.add(Pen.text(x + i * frame.length(step) - half, y + 12, text, 7.5, false, Ink.DARK));
+    }
+    return x + 4 * frame.length(step);
+  }
+
+  /** The grid is the site's own, so the arrow says "grid". */
+  private static void north(Sheet sheet, PlanFrame frame, Words words, double x, double y) {
+    double turn = frame.turned() ? 90 : 0;
+    sheet.add(
+        Tag.of("g")
+            .with(
+                "transform",
+                "translate(%s %s) rotate(%s)"
+                    .formatted(Tag.number(x), Tag.number(y), Tag.number(turn)))
+            .add(Pen.filled("M0 -11L4 5L0 2Z", Ink.DARK))
+            .add(Pen.path("M0 -11L4 5L0 2L-4 5Z", Ink.DARK, 0.9)));
+    String text = words.word("draw.grid_north");
+    sheet.add(Pen.text(x - 8, y + 17, text, 7.5, false, Ink.DARK));
+  }
+}

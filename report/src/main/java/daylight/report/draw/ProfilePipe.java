@@ -1,0 +1,143 @@
+package daylight.report.draw;
+
+import daylight.line.book.Place;
+import daylight.line.fall.WaterSeen;
+import daylight.line.measure.Measured;
+import daylight.report.markup.Tag;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** Ground, pipe, its band and the water standing in it, from the side. */
+final class ProfilePipe {
+  private final Subject subject;
+  private final Route route;
+  private final Profile profile;
+  private final Sheet sheet;
+  private final ProfileFrame frame;
+  private final Labeller labeller;
+  private final Legend legend;
+
+  ProfilePipe(
+      Subject subject,
+      Route route,
+      Profile profile,
+      Sheet sheet,
+      ProfileFrame frame,
+      Labeller labeller,
+      Legend legend) {
+    this.subject = subject;
+    this.route = route;
+    this.profile = profile;
+    this.sheet = sheet;
+    this.frame = frame;
+    this.labeller = labeller;
+    this.legend = legend;
+  }
+
+  void draw() {
+    sheet.define(Pen.stripes(sheet.unique("band"), Ink.DRAIN, 35, 6));
+    sheet.define(Pen.stripes(sheet.unique("water"), Ink.WATER, 0, 4));
+    band();
+    subject.answers().fall().water().forEach(this::water);
+    ground();
+    crown();
+    List<Point> bottom = points(profile.samples(), s -> s.bottom().value());
+    sheet.add(Pen.path(Pen.through(bottom, false), Ink.DRAIN, 2.6));
+    Pen.strokes(bottom).forEach(labeller::avoid);
+    legend.use(Legend.Entry.INVERT);
+  }
+
+  private List<Point> points(
+      List<Profile.Sample> samples, ToDoubleFunction<Profile.Sample> height) {
+    return samples.stream()
+        .map(sample -> frame.at(sample.x(), height.applyAsDouble(sample)))
+        .toList();
+  }
+
+  private void band() {
+    List<Point> ring =
+        new ArrayList<>(
+            points(profile.samples(), s -> s.bottom().value() + Measured.Z95 * s.bottom().sd()));
+    List<Point> low =
+        new ArrayList<>(
+            points(profile.samples(), s -> s.bottom().value() - Measured.Z95 * s.bottom().sd()));
+    Collections.reverse(low);
+    ring.addAll(low);
+    String d = Pen.through(ring, true);
+    sheet.add(Pen.filled(d, Ink.DRAIN).with("fill-opacity", 0.13));
+    sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.4));
+    legend.use(Legend.Entry.BOTTOM_BAND);
+  }
+
+  /** Ground that was levelled is drawn through, other ground dashed. */
+  private void ground() {
+    List<Profile.Sample> samples = profile.samples();
+    int from = 0;
+    for (int i = 1; i <= samples.size(); i++) {
+      boolean turn =
+          i == samples.size() || samples.get(i).levelled() != samples.get(from).levelled();
+      if (turn) {
+        List<Point> part =
+            points(samples.subList(from, Math.min(i + 1, samples.size())), Profile.Sample::ground);
+        boolean levelled = samples.get(from).levelled();
+        Tag stroke = Pen.path(Pen.through(part, false), Ink.DARK, 1.6);
+        sheet.add(levelled ? stroke : stroke.with("stroke-dasharray", "5 4"));
+        Pen.strokes(part).forEach(labeller::avoid);
+        legend.use(levelled ? Legend.Entry.GROUND : Legend.Entry.GROUND_ASSUMED);
+        from = i;
+      }
+    }
+  }
+
+  private void crown() {
+    List<Profile.Sample> bored = profile.samples().stream().filter(s -> s.bore() != null).toList();
+    if (bored.size() > 1) {
+      List<Point> crown =
+          points(bored, s -> s.bottom().value() + (s.bore() == null ? 0 : s.bore()));
+      sheet.add(Pen.path(Pen.through(crown, false), Ink.DRAIN, 1));
+      Pen.strokes(crown).forEach(labeller::avoid);
+      legend.use(Legend.Entry.CROWN);
+    }
+  }
+
+  /** Water to scale: level with its depth at the lowest place of the stretch it was seen in. */
+  private void water(WaterSeen water) {
+    OptionalDouble from = route.distance(water.from());
+    Place end = water.to() == null ? water.from() : water.to();
+    OptionalDouble to = route.distance(end);
+    if (from.isEmpty() || to.isEmpty() || to.getAsDouble() <= from.getAsDouble()) {
+      return;
+    }
+    List<Profile.Sample> wet = new ArrayList<>();
+    wet.add(profile.at(from.getAsDouble()));
+    profile.samples().stream()
+        .filter(s -> s.x() > from.getAsDouble() && s.x() < to.getAsDouble())
+        .forEach(wet::add);
+    wet.add(profile.at(to.getAsDouble()));
+    double depth = depth(water, wet.getFirst());
+    if (depth <= 0) {
+      return;
+    }
+    double level = wet.stream().mapToDouble(s -> s.bottom().value()).min().orElse(0) + depth;
+    List<Point> ring = new ArrayList<>(points(wet, s -> s.bottom().value()));
+    List<Point> top = new ArrayList<>(points(wet, s -> Math.max(level, s.bottom().value())));
+    Collections.reverse(top);
+    ring.addAll(top);
+    String d = Pen.through(ring, true);
+    Tag group = Pen.at(water.from()).add(Pen.filled(d, Ink.WATER).with("fill-opacity", 0.3));
+    group.add(Pen.filled(d, "url(#" + sheet.unique("water") + ")"));
+    group.add(Pen.path(Pen.through(top, false), Ink.WATER, 1.2));
+    sheet.add(group);
+    legend.use(Legend.Entry.WATER);
+  }
+
+  private static double depth(WaterSeen water, Profile.Sample sample) {
+    if (water.depth() != null) {
+      return water.depth().value();
+    }
+    return water.share() == null || sample.bore() == null ? 0 : water.share() * sample.bore();
+  }
+}

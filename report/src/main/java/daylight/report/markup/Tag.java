@@ -1,0 +1,141 @@
+package daylight.report.markup;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One element with its attributes and what stands in it. Built by one thread, written once; the
+ * methods that add return the element itself.
+ */
+public final class Tag {
+  /** Elements that HTML never closes by a tag of their own. */
+  private static final Set<String> VOID = Set.of("br", "col", "hr", "img", "link", "meta");
+
+  private final String name;
+  private final Map<String, String> attributes = new LinkedHashMap<>();
+  private final List<Content> contents = new ArrayList<>();
+
+  private sealed interface Content {}
+
+  private record Words(String text) implements Content {}
+
+  private record Child(Tag tag) implements Content {}
+
+  private Tag(String name) {
+    this.name = name;
+  }
+
+  /** An empty element. */
+  public static Tag of(String name) {
+    return new Tag(name);
+  }
+
+  /** An element that holds a text. */
+  public static Tag of(String name, String text) {
+    return new Tag(name).text(text);
+  }
+
+  /** Sets an attribute that was not set before. */
+  public Tag with(String attribute, String value) {
+    if (attributes.putIfAbsent(attribute, value) != null) {
+      throw new IllegalArgumentException(name + ": attribute set twice: " + attribute);
+    }
+    return this;
+  }
+
+  /** Sets an attribute to a number with at most two decimals. */
+  public Tag with(String attribute, double value) {
+    return with(attribute, number(value));
+  }
+
+  /** Adds elements at the end. */
+  public Tag add(Tag... children) {
+    for (Tag child : children) {
+      contents.add(new Child(child));
+    }
+    return this;
+  }
+
+  /** Adds elements at the end. */
+  public Tag addAll(List<Tag> children) {
+    return add(children.toArray(Tag[]::new));
+  }
+
+  /** Adds text at the end. */
+  public Tag text(String text) {
+    contents.add(new Words(text));
+    return this;
+  }
+
+  /** Whether nothing stands in it. */
+  public boolean isEmpty() {
+    return contents.isEmpty();
+  }
+
+  /** The element as text. */
+  public String write() {
+    StringBuilder out = new StringBuilder();
+    write(out);
+    return out.toString();
+  }
+
+  private void write(StringBuilder out) {
+    out.append('<').append(name);
+    attributes.forEach(
+        (attribute, value) ->
+            out.append(' ').append(attribute).append("=\"").append(quoted(value)).append('"'));
+    if (VOID.contains(name) && contents.isEmpty()) {
+      out.append("/>");
+      return;
+    }
+    out.append('>');
+    for (Content content : contents) {
+      switch (content) {
+        case Words words -> out.append(escaped(words.text()));
+        case Child child -> child.tag().write(out);
+      }
+    }
+    out.append("</").append(name).append('>');
+  }
+
+  /** A number with at most two decimals, without zeros at the end. */
+  public static String number(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private static String quoted(String value) {
+    return escaped(value).replace("\"", "&quot;").replace("\n", "&#10;");
+  }
+
+  private static String escaped(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints()
+        .filter(Tag::allowed)
+        .forEach(
+            character -> {
+              switch (character) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                default -> out.appendCodePoint(character);
+              }
+            });
+    return out.toString();
+  }
+
+  /** The characters of XML 1.0, section 2.2. */
+  private static boolean allowed(int character) {
+    return character == '\t'
+        || character == '\n'
+        || character == '\r'
+        || (character >= 0x20 && character <= 0xD7FF)
+        || (character >= 0xE000 && character <= 0xFFFD)
+        || character >= 0x10000;
+  }
+}

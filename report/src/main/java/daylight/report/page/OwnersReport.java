@@ -1,0 +1,180 @@
+package daylight.report.page;
+
+import daylight.line.answer.Answers;
+import daylight.line.answer.Caution;
+import daylight.line.answer.Opening;
+import daylight.line.answer.StopOrder;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.Statement;
+import daylight.report.draw.Captions;
+import daylight.report.draw.PlanDrawing;
+import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.Route;
+import daylight.report.draw.Subject;
+import daylight.report.draw.Typeface;
+import daylight.report.markup.Tag;
+import daylight.report.words.Words;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** The door for the owner's report. */
+public final class OwnersReport {
+  private final Subject subject;
+  private final Words words;
+  private final Answers answers;
+
+  private OwnersReport(Subject subject) {
+    this.subject = subject;
+    this.words = subject.words();
+    this.answers = subject.answers();
+  }
+
+  /** The whole page, well-formed and complete in itself. */
+  public static String write(Subject subject) {
+    return "<!DOCTYPE html>\n" + new OwnersReport(subject).html().write() + "\n";
+  }
+
+  private Tag html() {
+    Tag main = Tag.of("main").addAll(stops()).add(head());
+    main.add(opening());
+    for (Answers.LineAnswers line : answers.lines()) {
+      main.add(new AnswerCards(subject).of(line));
+    }
+    main.add(figure("plan", "report.plan", PlanDrawing.draw(subject)));
+    main.add(figure("profile", "report.profile", ProfileDrawing.draw(subject)));
+    main.addAll(new Tables(subject).all());
+    main.add(doubts());
+    main.add(book());
+    main.add(cautions());
+    main.add(method());
+    return Tag.of("html")
+        .with("xmlns", "http://www.w3.org/1999/xhtml")
+        .with("lang", words.language().code())
+        .add(
+            Tag.of("head")
+                .add(Tag.of("meta").with("charset", "utf-8"))
+                .add(
+                    Tag.of("meta")
+                        .with("name", "viewport")
+                        .with("content", "width=device-width, initial-scale=1"))
+                .add(Tag.of("title", title()))
+                .add(Tag.of("style", Typeface.rules() + style())))
+        .add(Tag.of("body").add(main));
+  }
+
+  private String title() {
+    return words.say("report.title", new Argument.Text(subject.book().site().name()));
+  }
+
+  private static String style() {
+    try (InputStream in = OwnersReport.class.getResourceAsStream("report.css")) {
+      return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Tag head() {
+    String address = subject.book().site().address();
+    Tag head =
+        Tag.of("header")
+            .add(Tag.of("h1", title()))
+            .add(
+                Tag.of(
+                        "p",
+                        (address == null ? words.word("report.address_missing") : address)
+                            + " · "
+                            + Captions.visit(subject))
+                    .with("class", "quiet"));
+    if (subject.book().site().invented()) {
+      head.add(Tag.of("p", words.word("report.invented")).with("class", "invented"));
+    }
+    return head;
+  }
+
+  private List<Tag> stops() {
+    List<Tag> stops = new ArrayList<>();
+    Route route = Route.main(subject);
+    for (StopOrder stop : answers.stops()) {
+      String what =
+          words.say(
+              "report.stop.what",
+              new Argument.Text(words.kind(stop.finding().finding().kind())),
+              new Argument.Text(Captions.distance(words, route, stop.finding().from())),
+              new Argument.Label(route.start()));
+      stops.add(
+          Tag.of("section")
+              .with("class", "stop")
+              .add(Tag.of("h2", words.word("report.stop")))
+              .add(Tag.of("p", Words.capitalised(what)).with("class", "lead"))
+              .add(Tag.of("p", words.word("report.stop.do")).with("class", "lead")));
+    }
+    return stops;
+  }
+
+  private Tag opening() {
+    Opening opening = answers.opening();
+    Tag section = Html.section("complaint", words.word("report.complaint"));
+    section.add(
+        opening.words() == null
+            ? Tag.of("p", words.word("report.complaint.missing"))
+            : Tag.of("blockquote").add(Tag.of("p", "“" + opening.words() + "”")));
+    section.add(Tag.of("h3", words.word("report.cause")));
+    section.add(said(opening.causes(), "report.cause.missing"));
+    section.add(Tag.of("h3", words.word("report.against")));
+    section.add(said(opening.against(), "report.against.missing"));
+    return section;
+  }
+
+  private Tag said(List<Statement> statements, String none) {
+    return statements.isEmpty()
+        ? Tag.of("p", words.word(none))
+        : Html.list(statements.stream().map(words::say).toList());
+  }
+
+  private Tag figure(String id, String heading, Tag svg) {
+    return Html.section(id, words.word(heading))
+        .add(
+            Tag.of("div")
+                .with("class", "drawing")
+                .with("tabindex", "0")
+                .with("role", "group")
+                .with("aria-label", words.word(heading))
+                .add(svg));
+  }
+
+  private Tag doubts() {
+    return Html.section("doubts", words.word("report.doubts"))
+        .add(said(subject.line().doubts(), "report.doubts.none"));
+  }
+
+  private Tag book() {
+    List<Complaint> complaints = subject.complaints();
+    return Html.section("book", words.word("report.book"))
+        .add(
+            complaints.isEmpty()
+                ? Tag.of("p", words.word("report.book.none"))
+                : Html.list(complaints.stream().map(words::complaint).toList()));
+  }
+
+  private Tag cautions() {
+    List<String> all = answers.cautions().stream().map(Caution::key).map(words::word).toList();
+    return Html.section("cautions", words.word("report.cautions")).add(Html.list(all));
+  }
+
+  private Tag method() {
+    return Html.section("method", words.word("report.method"))
+        .add(Tag.of("p", words.word("report.method.text")))
+        .add(Tag.of("p", words.word("report.method.seen")))
+        .add(
+            Tag.of(
+                "p", words.say("report.source", new Argument.Text(subject.rules().fall().title()))))
+        .add(Tag.of("p", words.word("report.fall.note")));
+  }
+}

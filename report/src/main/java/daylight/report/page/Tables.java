@@ -1,0 +1,190 @@
+package daylight.report.page;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.Finding;
+import daylight.line.course.LocateFit;
+import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallLimit;
+import daylight.line.fall.FallStretch;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
+import daylight.line.measure.Measured;
+import daylight.line.measure.Printed;
+import daylight.report.draw.Captions;
+import daylight.report.draw.Route;
+import daylight.report.draw.Subject;
+import daylight.report.markup.Tag;
+import daylight.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What was seen, how each place found from the ground fits, and how the line falls. */
+final class Tables {
+  /** Standard uncertainties away from the course up to which a reading fits: 95 and 99.7 %. */
+  private static final double FITS = 2;
+
+  private static final double STRETCHES = 3;
+
+  private final Subject subject;
+  private final Words words;
+
+  Tables(Subject subject) {
+    this.subject = subject;
+    this.words = subject.words();
+  }
+
+  List<Tag> all() {
+    return List.of(findings(), locates(), fall());
+  }
+
+  private Tag table(String id, List<String> heads, List<List<String>> rows) {
+    Tag section = Html.section(id, words.word("report." + id));
+    return rows.isEmpty()
+        ? section.add(Tag.of("p", words.word("report." + id + ".none")))
+        : section.add(Html.table(caption(id), heads.stream().map(words::word).toList(), rows));
+  }
+
+  private String caption(String id) {
+    return words.say("report." + id + ".caption", new Argument.Label(Route.main(subject).start()));
+  }
+
+  private Tag findings() {
+    List<List<String>> rows = Captions.findings(subject).stream().map(this::finding).toList();
+    return table(
+        "findings",
+        List.of(
+            "column.label",
+            "column.what",
+            "column.where",
+            "column.clock",
+            "column.size",
+            "column.remark"),
+        rows);
+  }
+
+  private List<String> finding(PlacedFinding placed) {
+    Finding finding = placed.finding();
+    String where = subject.distance(placed.from());
+    String remark = finding.remark();
+    return List.of(
+        finding.label(),
+        Words.capitalised(words.kind(finding.kind())),
+        placed.to() == null
+            ? where
+            : words.say(
+                "place.from_to",
+                new Argument.Text(where),
+                new Argument.Text(subject.distance(placed.to()))),
+        finding.clock() == null ? empty() : words.clockShort(finding.clock()),
+        sizes(finding),
+        remark == null ? empty() : remark);
+  }
+
+  private String sizes(Finding finding) {
+    List<String> sizes = new ArrayList<>();
+    finding
+        .quantities()
+        .forEach((name, reading) -> sizes.add(size(finding.kind(), name, reading.value())));
+    return sizes.isEmpty() ? empty() : String.join(", ", sizes);
+  }
+
+  private String size(String kind, String name, double value) {
+    String key = "quantity." + name;
+    Dimension dimension =
+        subject
+            .rules()
+            .catalogue()
+            .find(kind)
+            .map(Catalogue.Kind::quantities)
+            .map(quantities -> quantities.get(name))
+            .orElse(null);
+    Argument size =
+        dimension == null
+            ? new Argument.Number(value)
+            : dimension == Dimension.LENGTH
+                ? new Argument.Small(value)
+                : new Argument.Quantity(dimension, value);
+    return words.has(key)
+        ? words.say(key, size)
+        : words.say("quantity.other", size, new Argument.Text(name));
+  }
+
+  private Tag locates() {
+    return table(
+        "locates",
+        List.of(
+            "column.label",
+            "column.where",
+            "column.side",
+            "column.depth_alone",
+            "column.course_deeper",
+            "column.fit"),
+        subject.line().locates().stream().map(this::locate).toList());
+  }
+
+  private List<String> locate(LocateFit fit) {
+    return List.of(
+        fit.entry().label(),
+        subject.distance(fit.place()),
+        fit.across() == null
+            ? empty()
+            : words.say(
+                fit.across() >= 0 ? "side.left" : "side.right",
+                new Argument.Length(Math.abs(fit.across()))),
+        uncertain(fit.depth()),
+        fit.depthResidual() == null ? empty() : words.length(fit.depthResidual()),
+        words.word(
+            fit.off() <= FITS ? "fit.good" : fit.off() <= STRETCHES ? "fit.fair" : "fit.bad"));
+  }
+
+  private Tag fall() {
+    return table(
+        "fall",
+        List.of(
+            "column.from",
+            "column.to",
+            "column.how_much",
+            "column.fall",
+            "column.limit",
+            "column.flat",
+            "column.against"),
+        subject.answers().fall().stretches().stream().map(this::stretch).toList());
+  }
+
+  private List<String> stretch(FallStretch stretch) {
+    Printed slope = words.slope(stretch.slope());
+    return List.of(
+        subject.distance(stretch.from()),
+        subject.distance(stretch.to()),
+        uncertain(stretch.drop()),
+        slope.value() + " " + slope.plusMinus(),
+        limit(stretch.limit()),
+        stretch.belowLimit() == null
+            ? Html.EMPTY
+            : words.figure(new Argument.Probability(stretch.belowLimit())),
+        words.figure(new Argument.Probability(stretch.adverse())));
+  }
+
+  private String limit(@Nullable FallLimit limit) {
+    return limit == null
+        ? Html.EMPTY
+        : words.figure(new Argument.Quantity(Dimension.SLOPE, limit.slope()))
+            + ", "
+            + limit.rules()
+            + " "
+            + limit.clause();
+  }
+
+  private String uncertain(@Nullable Measured metres) {
+    if (metres == null) {
+      return empty();
+    }
+    Printed printed = words.length(metres);
+    return printed.value() + " " + printed.plusMinus();
+  }
+
+  private static String empty() {
+    return Html.EMPTY;
+  }
+}

@@ -1,0 +1,118 @@
+package daylight.report.words;
+
+import daylight.line.measure.Argument;
+import daylight.line.measure.Measured;
+import daylight.line.measure.Print;
+import daylight.line.measure.Printed;
+import daylight.line.measure.Shown;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+
+/** Shows one argument of a sentence. */
+final class Figures {
+  private static final String KIND = "kind.";
+
+  private final Messages messages;
+  private final Shown shown;
+
+  Figures(Messages messages, Shown shown) {
+    this.messages = messages;
+    this.shown = shown;
+  }
+
+  String show(Argument argument) {
+    return switch (argument) {
+      case Argument.Text(String text) -> text;
+      case Argument.Number(double value) -> plain(value);
+      case Argument.Count(long count) -> Long.toString(count);
+      case Argument.Length(double metres) -> Print.length(metres, shown);
+      case Argument.UncertainLength(Measured metres) -> giveOrTake(Print.length(metres, shown));
+      case Argument.Bore(double metres) -> Print.bore(metres, shown);
+      case Argument.Small(double metres) -> Print.small(metres, shown);
+      case Argument.UncertainSlope(Measured slope) -> giveOrTake(slope(slope));
+      case Argument.Probability(double value) -> probability(value);
+      case Argument.Term(String key) -> term(key);
+      case Argument.Day(LocalDate date) -> day(date);
+      case Argument.Several(List<Argument> items) ->
+          join(items.stream().map(this::show).toList(), "join.and");
+      case Argument.Quantity quantity -> Print.of(quantity.dimension(), quantity.value(), shown);
+      case Argument.Label(String label) -> label;
+      case Argument.Choices(List<String> choices) -> join(choices, "join.or");
+      case Argument.Reason(var refusal) ->
+          messages.get("refusal." + refusal.name().toLowerCase(Locale.ROOT));
+    };
+  }
+
+  /** A kind of finding that no message knows is shown by its id; it came from a company's table. */
+  private String term(String key) {
+    return key.startsWith(KIND)
+        ? messages.find(key).orElse(key.substring(KIND.length()))
+        : messages.get(key);
+  }
+
+  /** A slope and half of its 95 % interval, rounded up, to a tenth per cent. */
+  static Printed slope(Measured slope) {
+    double tenths = StrictMath.ceil(slope.sd() * Measured.Z95 * 1000 - 1e-9);
+    return new Printed(Print.slope(slope.value()), "± " + Print.slope(tenths / 1000));
+  }
+
+  private String giveOrTake(Printed printed) {
+    return messages
+        .get("figure.uncertain")
+        .replace("{0}", printed.value())
+        .replace("{1}", printed.plusMinus().replace("± ", ""));
+  }
+
+  private String probability(double value) {
+    return messages
+        .get("figure.probability")
+        .replace("{0}", messages.get(likelihood(value)))
+        .replace("{1}", Print.share(value));
+  }
+
+  /** The bands are common practice, no source. */
+  private static String likelihood(double value) {
+    if (value >= 0.95) {
+      return "likelihood.nearly_certain";
+    }
+    if (value >= 0.8) {
+      return "likelihood.likely";
+    }
+    if (value > 0.6) {
+      return "likelihood.rather";
+    }
+    if (value >= 0.4) {
+      return "likelihood.even";
+    }
+    if (value > 0.2) {
+      return "likelihood.rather_not";
+    }
+    return value > 0.05 ? "likelihood.unlikely" : "likelihood.nearly_excluded";
+  }
+
+  private String day(LocalDate date) {
+    return messages
+        .get("figure.day")
+        .replace("{0}", messages.get("month." + date.getMonthValue()))
+        .replace("{1}", Integer.toString(date.getDayOfMonth()))
+        .replace("{2}", Integer.toString(date.getYear()));
+  }
+
+  private String join(List<String> items, String lastJoint) {
+    return switch (items.size()) {
+      case 0 -> messages.get("join.none");
+      case 1 -> items.getFirst();
+      default ->
+          String.join(messages.get("join.comma"), items.subList(0, items.size() - 1))
+              + messages.get(lastJoint)
+              + items.getLast();
+    };
+  }
+
+  private static String plain(double value) {
+    String digits = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return digits.replace('-', '−');
+  }
+}
