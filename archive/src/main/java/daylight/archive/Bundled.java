@@ -1,5 +1,6 @@
 package daylight.archive;
 
+import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
 import daylight.line.fall.FallRules;
@@ -26,6 +27,11 @@ public final class Bundled {
   /** The catalogue. */
   public static Catalogue catalogue() {
     return read("catalogue.yaml", (name, bytes) -> DataReader.catalogue(name, bytes, null));
+  }
+
+  /** The thresholds of the judgement. */
+  public static Rules.Limits limits() {
+    return read("limits.yaml", (name, bytes) -> DataReader.limits(name, bytes, null));
   }
 
   /** The ids of the tables of smallest slopes. */

@@ -6,6 +6,7 @@ import daylight.archive.form.FormTrouble;
 import daylight.archive.form.Section;
 import daylight.archive.form.Tree;
 import daylight.archive.form.TreeReader;
+import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
 import daylight.line.fall.FallRules;
@@ -77,6 +78,22 @@ public final class DataReader {
   /** A table of smallest slopes in a file. */
   public static ReadData<FallRules> fallRules(Path file) {
     return file(file, bytes -> fallRules(file.toString(), bytes));
+  }
+
+  /** Thresholds of the judgement, over a base where a company sets only some. */
+  public static ReadData<Rules.Limits> limits(
+      String name, byte[] bytes, Rules.@Nullable Limits base) {
+    return read(
+        new Desk(name),
+        bytes,
+        DataShape.LIMITS,
+        DataShape.LIMITS_KEY,
+        fields -> LimitsReader.read(fields, base));
+  }
+
+  /** Thresholds in a file, over a base. */
+  public static ReadData<Rules.Limits> limits(Path file, Rules.@Nullable Limits base) {
+    return file(file, bytes -> limits(file.toString(), bytes, base));
   }
 
   private static <T> ReadData<T> file(Path file, Function<byte[], ReadData<T>> reader) {

@@ -12,6 +12,7 @@ import daylight.line.measure.Dimension;
 final class DataShape {
   static final String PRIORS_KEY = "daylight-priors";
   static final String CATALOGUE_KEY = "daylight-catalogue";
+  static final String LIMITS_KEY = "daylight-limits";
   static final String FALL_RULES_KEY = "daylight-fall-rules";
 
   /** A prior's a and b have the dimension of its kind; their shape is given where they are read. */
@@ -57,6 +58,16 @@ final class DataShape {
       Section.named("fall-rules")
           .words(FALL_RULES_KEY, "id", "title", "edition", "note")
           .rows("rows", FALL_ROW);
+
+  static final Section LIMIT =
+      Section.named("limit")
+          .oneOf("what", LimitsReader.What.class)
+          .amount("share", Dimension.SHARE)
+          .amount("depth", Dimension.LENGTH)
+          .words("source")
+          .oneOf("mark", FallLimit.Mark.class)
+          .words("note");
+  static final Section LIMITS = Section.named("limits").words(LIMITS_KEY).rows("limits", LIMIT);
 
   private DataShape() {}
 }

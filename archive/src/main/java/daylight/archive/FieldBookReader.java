@@ -29,13 +29,18 @@ public final class FieldBookReader {
 
   /** The book in a file, with the catalogue that comes with Daylight. */
   public static ReadBook read(Path file) {
+    return read(file, Bundled.catalogue());
+  }
+
+  /** The book in a file. */
+  public static ReadBook read(Path file, Catalogue catalogue) {
     Desk desk = new Desk(file.toString());
     byte[] bytes = FileBytes.read(file, desk);
     if (bytes == null) {
       return new ReadBook(null, desk.complaints());
     }
     Path folder = file.toAbsolutePath().getParent();
-    return read(desk, bytes, folder, Bundled.catalogue());
+    return read(desk, bytes, folder, catalogue);
   }
 
   /** The book in these bytes, with the catalogue that comes with Daylight. */

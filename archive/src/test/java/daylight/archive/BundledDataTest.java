@@ -46,10 +46,7 @@ class BundledDataTest {
   void onlyWhatTheReceiverShowsGetsWorseWithItsSignal() {
     for (Priors.Prior prior : Bundled.priors().rows()) {
       boolean received =
-          List.of(
-                  Priors.Kind.LOCATE_SPOT,
-                  Priors.Kind.DEPTH_READING,
-                  Priors.Kind.DEPTH_DISTORTION)
+          List.of(Priors.Kind.LOCATE_SPOT, Priors.Kind.DEPTH_READING, Priors.Kind.DEPTH_DISTORTION)
               .contains(prior.kind());
       assertThat(prior.fair()).isEqualTo(received ? 1.5 : 1);
       assertThat(prior.poor()).isEqualTo(received ? 3 : 1);
@@ -77,8 +74,8 @@ class BundledDataTest {
   /**
    * International Plumbing Code, Table 704.1, as adopted in Chicago Table 18-29-704.1
    * (codelibrary.amlegal.com); IRC P3005.3 as quoted at forum.nachi.org; UPC 708.0 as quoted at
-   * thebuildingcodeforum.com; Ontario Building Code 7.4.8.1 (buildingcode.online/1059.html); National
-   * Plumbing Code of Canada 2.4.8.1 and Ten States Standards 33.41 from memory.
+   * thebuildingcodeforum.com; Ontario Building Code 7.4.8.1 (buildingcode.online/1059.html);
+   * National Plumbing Code of Canada 2.4.8.1 and Ten States Standards 33.41 from memory.
    */
   @ParameterizedTest
   @CsvSource({

@@ -1,12 +1,12 @@
 package daylight.archive;
 
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
 import daylight.archive.form.Section;
 import daylight.archive.form.Shape;
 import daylight.line.measure.Unit;
 import java.util.List;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
 
 /** The JSON Schema (draft 2020-12) that a table of keys amounts to, every scalar a text. */
 final class SchemaOf {
@@ -95,7 +95,8 @@ final class SchemaOf {
       case DATE -> pattern("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
       case SHA256 -> pattern("^[0-9a-f]{64}$");
       case NUMBER -> pattern("^[-+]?[0-9]{1,9}([.][0-9]{1,40})?$");
-      case WORDS, TIME, ZONE, BEARING, CLOCK, SHIFT, FILE -> json.objectNode().put("type", "string");
+      case WORDS, TIME, ZONE, BEARING, CLOCK, SHIFT, FILE ->
+          json.objectNode().put("type", "string");
     };
   }
 

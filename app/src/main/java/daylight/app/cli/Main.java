@@ -1,27 +1,97 @@
 package daylight.app.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
-/**
- * The command line's first word: its version, and its help where nothing is asked. Exit codes: 0
- * done, 1 an error while working, 2 wrong use.
- */
+/** The command line. */
 @Command(
     name = "daylight",
     mixinStandardHelpOptions = true,
     version = "Daylight 1.0-SNAPSHOT",
-    description = "From what was measured on site to where a buried drain runs and how it fares.")
+    description = "From what was measured on site to where a buried drain runs and how it fares.",
+    subcommands = {Demo.class, Answer.class, Leaving.class, CommandLine.HelpCommand.class},
+    footerHeading = "%nBegin with:%n",
+    footer = {
+      "  daylight demo                   answer an invented property and look at the results",
+      "  daylight answer BOOK -o DIR     answer your own field book",
+      "  daylight leaving BOOK           before the van doors close: what is still missing",
+      "",
+      "The format of a field book is explained in docs/field-book.md; the shortest useful one is",
+      "docs/examples/shortest.yaml.",
+      "",
+      "Exit codes: 0 done; 1 done, but something is missing or contradicts itself (leaving); 2 the",
+      "book must be mended first; 3 the results could not be written; 64 the command was not",
+      "understood; 70 a fault of Daylight's own."
+    })
 public final class Main implements Runnable {
+  @Spec private @Nullable CommandSpec spec;
+
   private Main() {}
 
   /** Runs the command that the words name and leaves with its exit code. */
   public static void main(String[] words) {
-    System.exit(new CommandLine(new Main()).execute(words));
+    System.exit(
+        run(
+            new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+            new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+            words));
+  }
+
+  /**
+   * The same without leaving: what is to be read goes to {@code out}, what went wrong to {@code
+   * err}.
+   */
+  static int run(PrintWriter out, PrintWriter err, String... words) {
+    CommandLine line = new CommandLine(new Main());
+    line.setOut(out);
+    line.setErr(err);
+    line.registerConverter(Choices.UnitsWord.class, units());
+    line.setParameterExceptionHandler(Main::misunderstood);
+    line.setExecutionExceptionHandler(Main::fault);
+    return line.execute(words);
+  }
+
+  private static ITypeConverter<Choices.UnitsWord> units() {
+    return word -> {
+      Choices.UnitsWord units = Choices.UnitsWord.of(word);
+      if (units == null) {
+        throw new CommandLine.TypeConversionException(
+            "'" + word + "' is not feet-inches, feet or metres");
+      }
+      return units;
+    };
+  }
+
+  private static int misunderstood(CommandLine.ParameterException e, String[] words) {
+    CommandLine line = e.getCommandLine();
+    line.getErr().println("daylight: " + e.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(e, line.getErr());
+    line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
+    return ExitCode.USAGE;
+  }
+
+  /** A fault of ours is named in one line; DAYLIGHT_TRACE=1 shows where it came from. */
+  private static int fault(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
+    line.getErr().println("daylight: a fault of the program, not of the book: " + e);
+    if ("1".equals(System.getenv("DAYLIGHT_TRACE"))) {
+      e.printStackTrace(line.getErr());
+    } else {
+      line.getErr().println("Run it again with DAYLIGHT_TRACE=1 to see where it came from.");
+    }
+    return ExitCode.FAULT;
   }
 
   @Override
   public void run() {
-    CommandLine.usage(this, System.out);
+    CommandSpec here = spec;
+    if (here != null) {
+      here.commandLine().usage(here.commandLine().getOut());
+    }
   }
 }

@@ -1,0 +1,41 @@
+package daylight.app;
+
+import daylight.line.book.FieldBook;
+import daylight.line.book.Visit;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.ComplaintCode;
+import daylight.line.measure.FilePlace;
+import daylight.line.measure.Gravity;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What a shell has to complain of that no room can see. */
+public enum Trouble implements ComplaintCode {
+  /** The book has no visit of the label {0}; it has {1}. */
+  NO_SUCH_VISIT,
+  /** The book holds no visit. */
+  NO_VISIT;
+
+  @Override
+  public String key() {
+    return "app." + name().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  public Gravity gravity() {
+    return Gravity.STOPS;
+  }
+
+  static Complaint noSuchVisit(Path file, @Nullable String wanted, FieldBook book) {
+    FilePlace place = FilePlace.at("visits").withPosition(file.toString(), 0, 0);
+    if (wanted == null) {
+      return new Complaint(NO_VISIT, place, List.of());
+    }
+    List<String> known = book.visits().stream().map(Visit::label).toList();
+    return new Complaint(
+        NO_SUCH_VISIT, place, List.of(new Argument.Text(wanted), new Argument.Choices(known)));
+  }
+}

@@ -1,0 +1,70 @@
+package daylight.app.cli;
+
+import daylight.app.Job;
+import daylight.archive.ResultFolder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The main job: a field book in, a folder of results out. */
+@Command(
+    name = "answer",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Answer a field book: where the line runs, whether it is clear, sound and draining, and what",
+      "to do.",
+      "",
+      "Writes answers.json, line.geojson, plan.svg, profile.svg and report.html into one folder,",
+      "whole or not at all. The same book gives the same bytes."
+    })
+final class Answer implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "BOOK",
+      description = "A field book, or a folder that holds field-book.yaml.")
+  private Path book = Path.of("field-book.yaml");
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "Folder for the results; default: the book's name with -answered, beside it.")
+  private @Nullable Path out;
+
+  @Mixin private Choices choices = new Choices();
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Console console = Console.of(spec, choices.json());
+    String wrong = choices.wrong();
+    if (wrong != null) {
+      return console.misunderstood(wrong);
+    }
+    return switch (Job.answer(book, choices.settings())) {
+      case Job.Outcome.Refused refused -> console.refused(refused);
+      case Job.Outcome.Answered answered -> write(console, answered);
+    };
+  }
+
+  private int write(Console console, Job.Outcome.Answered answered) {
+    Path folder = out == null ? beside() : out;
+    return switch (ResultFolder.write(folder, answered.files())) {
+      case ResultFolder.Outcome.Written written -> console.answered(answered, written.folder());
+      case ResultFolder.Outcome.Refused refused -> console.notWritten(folder, refused);
+    };
+  }
+
+  private Path beside() {
+    Path file = Files.isDirectory(book) ? book.resolve("field-book.yaml") : book;
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return file.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + "-answered");
+  }
+}

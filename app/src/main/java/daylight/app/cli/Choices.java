@@ -1,0 +1,113 @@
+package daylight.app.cli;
+
+import daylight.app.Job;
+import daylight.archive.Bundled;
+import daylight.line.measure.Shown;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The choices that every command about a book has. */
+final class Choices {
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      description = "Show distances in feet-inches, feet or metres; default: as the book.")
+  private @Nullable UnitsWord units;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "ID",
+      completionCandidates = RuleIds.class,
+      description =
+          "Table of smallest slopes: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.",
+      defaultValue = "ipc-704.1")
+  private String rules = "ipc-704.1";
+
+  @Option(
+      names = "--rules-file",
+      paramLabel = "FILE",
+      description = "A table of smallest slopes of your own.")
+  private @Nullable Path rulesFile;
+
+  @Option(
+      names = "--priors",
+      paramLabel = "FILE",
+      description = "Your own figures for how good each kind of measurement is.")
+  private @Nullable Path priors;
+
+  @Option(
+      names = "--catalogue",
+      paramLabel = "FILE",
+      description = "Your own kinds of finding beside those of Daylight.")
+  private @Nullable Path catalogue;
+
+  @Option(
+      names = "--limits",
+      paramLabel = "FILE",
+      description = "Your own thresholds of the judgement.")
+  private @Nullable Path limits;
+
+  @Option(
+      names = "--visit",
+      paramLabel = "LABEL",
+      description = "Judge the findings of this visit; default: the last.")
+  private @Nullable String visit;
+
+  @Option(names = "--json", description = "Print one JSON object instead of sentences.")
+  private boolean json;
+
+  /** How a person says units. */
+  enum UnitsWord {
+    FEET_INCHES("feet-inches", Shown.FEET_INCHES),
+    FEET("feet", Shown.DECIMAL_FEET),
+    METRES("metres", Shown.METRES);
+
+    private final String word;
+    private final Shown shown;
+
+    UnitsWord(String word, Shown shown) {
+      this.word = word;
+      this.shown = shown;
+    }
+
+    /** The units of that word, or null. */
+    static @Nullable UnitsWord of(String word) {
+      for (UnitsWord units : values()) {
+        if (units.word.equals(word)) {
+          return units;
+        }
+      }
+      return null;
+    }
+  }
+
+  /** The ids of the tables that come with Daylight. */
+  static final class RuleIds implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Bundled.fallRulesIds().iterator();
+    }
+  }
+
+  boolean json() {
+    return json;
+  }
+
+  /** What is wrong with the choices; null when nothing is. */
+  @Nullable String wrong() {
+    List<String> known = Bundled.fallRulesIds();
+    boolean found = known.stream().anyMatch(id -> id.equals(rules) || id.startsWith(rules + "-"));
+    return found
+        ? null
+        : "--rules: no table '" + rules + "'; there are " + String.join(", ", known);
+  }
+
+  Job.Settings settings() {
+    UnitsWord chosen = units;
+    return new Job.Settings(
+        chosen == null ? null : chosen.shown, rules, rulesFile, priors, catalogue, limits, visit);
+  }
+}

@@ -1,0 +1,173 @@
+package daylight.app.cli;
+
+import daylight.app.Job;
+import daylight.archive.ResultFolder;
+import daylight.line.answer.Answer;
+import daylight.line.answer.Answers;
+import daylight.line.answer.StopOrder;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.Gravity;
+import daylight.line.measure.Shown;
+import daylight.line.measure.Statement;
+import daylight.report.Handout;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What the commands say, as sentences or as JSON, and the exit code that goes with it. */
+final class Console {
+  private static final int WIDTH = 96;
+
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final boolean json;
+
+  private Console(PrintWriter out, PrintWriter err, boolean json) {
+    this.out = out;
+    this.err = err;
+    this.json = json;
+  }
+
+  static Console of(@Nullable CommandSpec spec, boolean json) {
+    if (spec == null) {
+      throw new IllegalStateException("a command has its own description before it runs");
+    }
+    return new Console(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
+  }
+
+  int misunderstood(String wrong) {
+    err.println("daylight: " + wrong);
+    return ExitCode.USAGE;
+  }
+
+  /** Every complaint, and that nothing was written. */
+  int refused(Job.Outcome.Refused refused) {
+    Words words = Words.of(Language.EN, Shown.METRES);
+    if (json) {
+      out.println(JsonReply.refused(refused.complaints(), words));
+      return ExitCode.BOOK_REFUSED;
+    }
+    for (Complaint complaint : refused.complaints()) {
+      err.println(words.complaint(complaint));
+    }
+    long stops =
+        refused.complaints().stream().filter(c -> c.code().gravity() == Gravity.STOPS).count();
+    err.println(words.say("cli.refused", new daylight.line.measure.Argument.Count(stops)));
+    return ExitCode.BOOK_REFUSED;
+  }
+
+  int notWritten(Path folder, ResultFolder.Outcome.Refused refused) {
+    String reason = Words.of(Language.EN, Shown.METRES).name(refused.reason());
+    err.println("daylight: " + folder + ": " + reason + ": " + refused.what());
+    return ExitCode.NOT_WRITTEN;
+  }
+
+  int notWritten(Path file, IOException e) {
+    err.println("daylight: " + file + ": " + e.getMessage());
+    return ExitCode.NOT_WRITTEN;
+  }
+
+  int answered(Job.Outcome.Answered answered, Path folder) {
+    Handout handout = answered.handout();
+    if (json) {
+      out.println(JsonReply.answered(handout, folder, List.copyOf(answered.files().keySet())));
+      return ExitCode.DONE;
+    }
+    Words words = Words.of(handout.language(), handout.shown());
+    stops(handout, words);
+    out.println(handout.book().site().name());
+    if (handout.book().site().invented()) {
+      out.println(words.word("cli.invented"));
+    }
+    for (Answers.LineAnswers line : handout.answers().lines()) {
+      out.println();
+      out.println(words.say("cli.line", new daylight.line.measure.Argument.Label(line.line())));
+      for (Answer answer : line.answers()) {
+        String state = words.word(answer.state()) + ", " + words.word(answer.sure());
+        wrapped("  " + words.word(answer.question()) + " — " + state, "    ");
+        wrapped("    " + words.say(answer.headline()), "    ");
+      }
+    }
+    complaints(handout, words);
+    out.println();
+    out.println(words.word("cli.caution"));
+    out.println(folder.resolve("report.html"));
+    return ExitCode.DONE;
+  }
+
+  /** What contradicts what, then what each question still wants. */
+  int leaving(Job.Outcome.Answered answered) {
+    Handout handout = answered.handout();
+    Words words = Words.of(handout.language(), handout.shown());
+    List<Statement> doubts = handout.line().doubts();
+    boolean open =
+        !doubts.isEmpty()
+            || handout.answers().lines().stream()
+                .flatMap(line -> line.answers().stream())
+                .anyMatch(answer -> !answer.missing().isEmpty());
+    int code = open ? ExitCode.SOMETHING_OPEN : ExitCode.DONE;
+    if (json) {
+      out.println(JsonReply.leaving(handout));
+      return code;
+    }
+    stops(handout, words);
+    complaints(handout, words);
+    out.println(words.word(doubts.isEmpty() ? "cli.no_contradiction" : "cli.contradictions"));
+    doubts.forEach(doubt -> wrapped("  " + words.say(doubt), "    "));
+    for (Answers.LineAnswers line : handout.answers().lines()) {
+      out.println();
+      out.println(words.say("cli.line", new daylight.line.measure.Argument.Label(line.line())));
+      Set<String> asked = new LinkedHashSet<>();
+      for (Answer answer : line.answers()) {
+        for (Statement missing : answer.missing()) {
+          String ask = words.say(missing);
+          if (asked.add(ask)) {
+            wrapped("  " + words.word(answer.question()) + " — " + ask, "    ");
+          }
+        }
+      }
+      if (asked.isEmpty()) {
+        out.println("  " + words.word("cli.nothing_missing"));
+      }
+    }
+    return code;
+  }
+
+  private void stops(Handout handout, Words words) {
+    for (StopOrder stop : handout.answers().stops()) {
+      out.println(words.word("report.stop"));
+      wrapped("  " + words.finding(stop.finding()), "  ");
+      wrapped("  " + words.word("report.stop.do"), "  ");
+      out.println();
+    }
+  }
+
+  private void complaints(Handout handout, Words words) {
+    if (!handout.complaints().isEmpty()) {
+      out.println();
+      handout.complaints().forEach(complaint -> out.println(words.complaint(complaint)));
+    }
+  }
+
+  private void wrapped(String text, String indent) {
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split("(?<=\\S) ", -1)) {
+      if (!line.isEmpty() && line.length() + word.length() >= WIDTH) {
+        out.println(line);
+        line.setLength(0);
+        line.append(indent);
+      } else if (!line.isEmpty() && !line.toString().isBlank()) {
+        line.append(' ');
+      }
+      line.append(word);
+    }
+    out.println(line);
+  }
+}

@@ -1,0 +1,43 @@
+package daylight.app.cli;
+
+import daylight.app.Job;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Before the van doors close. */
+@Command(
+    name = "leaving",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Before the van doors close: what contradicts what, and which of the owner's questions cannot",
+      "be answered yet and what they want. Writes nothing."
+    })
+final class Leaving implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "BOOK",
+      description = "A field book, or a folder that holds field-book.yaml.")
+  private Path book = Path.of("field-book.yaml");
+
+  @Mixin private Choices choices = new Choices();
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Console console = Console.of(spec, choices.json());
+    String wrong = choices.wrong();
+    if (wrong != null) {
+      return console.misunderstood(wrong);
+    }
+    return switch (Job.answer(book, choices.settings())) {
+      case Job.Outcome.Refused refused -> console.refused(refused);
+      case Job.Outcome.Answered answered -> console.leaving(answered);
+    };
+  }
+}
