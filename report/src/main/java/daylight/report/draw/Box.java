@@ -45,6 +45,12 @@ record Box(double x, double y, double width, double height) {
 
   /** Whether a straight stroke runs through it (Liang and Barsky's clipping, from memory). */
   boolean crossedBy(Stroke s) {
+    if (Math.max(s.x1(), s.x2()) < x
+        || Math.min(s.x1(), s.x2()) > right()
+        || Math.max(s.y1(), s.y2()) < y
+        || Math.min(s.y1(), s.y2()) > bottom()) {
+      return false;
+    }
     double dx = s.x2() - s.x1();
     double dy = s.y2() - s.y1();
     double[] p = {-dx, dx, -dy, dy};

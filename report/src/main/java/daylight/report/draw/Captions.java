@@ -46,18 +46,15 @@ public final class Captions {
         .orElse(false);
   }
 
-  /** A node by its label and what it is. */
+  /** A node by its label and, where somebody noted it, what it is; its sign tells its kind. */
   static String node(Subject subject, String label) {
     return subject
         .book()
         .site()
         .findNode(label)
-        .map(node -> label + " " + what(subject.words(), node))
+        .map(Node::what)
+        .map(what -> label + " " + what)
         .orElse(label);
-  }
-
-  private static String what(Words words, Node node) {
-    return node.what() == null ? words.name(node.kind()) : node.what();
   }
 
   /** A finding in a word or two, and where along the route, or along its own reach off it. */

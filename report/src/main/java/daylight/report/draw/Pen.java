@@ -7,6 +7,8 @@ import java.util.List;
 
 /** The strokes and letters that drawings are made of. */
 final class Pen {
+  private static final double HAIR = 5;
+
   private Pen() {}
 
   static Tag text(double x, double baseline, String text, double size, boolean bold, String fill) {
@@ -84,13 +86,18 @@ final class Pen {
     return d.append(closed ? "Z" : "").toString();
   }
 
-  /** The strokes between neighbouring points. */
+  /**
+   * The strokes between neighbouring points; points that lie closer than a hair are passed over.
+   */
   static List<Stroke> strokes(List<Point> points) {
     List<Stroke> strokes = new ArrayList<>();
-    for (int i = 1; i < points.size(); i++) {
-      Point a = points.get(i - 1);
-      Point b = points.get(i);
-      strokes.add(new Stroke(a.x(), a.y(), b.x(), b.y()));
+    Point from = points.getFirst();
+    for (Point to : points.subList(1, points.size())) {
+      double length = StrictMath.hypot(to.x() - from.x(), to.y() - from.y());
+      if (length >= HAIR || to.equals(points.getLast())) {
+        strokes.add(new Stroke(from.x(), from.y(), to.x(), to.y()));
+        from = to;
+      }
     }
     return strokes;
   }

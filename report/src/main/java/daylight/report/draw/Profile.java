@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param samples by rising distance; none when nothing is known
  */
 record Profile(Known known, List<Sample> samples) {
-  /** From here up the ground of a station was not levelled, standard uncertainty in metres. */
-  private static final double NOT_LEVELLED = 0.04;
+  /** From here up the height of the ground is called less sure: standard uncertainty in metres. */
+  private static final double LESS_SURE = 0.04;
 
   Profile {
     samples = List.copyOf(samples);
@@ -38,10 +38,9 @@ record Profile(Known known, List<Sample> samples) {
    * @param ground height, metres
    * @param bottom height of the inside bottom with its uncertainty, metres
    * @param bore inside diameter, metres; null when not recorded
-   * @param levelled whether the ground was levelled there
+   * @param sure whether the height of the ground is well known there
    */
-  record Sample(
-      double x, double ground, Measured bottom, @Nullable Double bore, boolean levelled) {}
+  record Sample(double x, double ground, Measured bottom, @Nullable Double bore, boolean sure) {}
 
   static Profile along(Route route) {
     List<Sample> heights = new ArrayList<>();
@@ -55,8 +54,8 @@ record Profile(Known known, List<Sample> samples) {
         Measured invert = station.invert();
         Measured depth = station.depth();
         if (ground != null && invert != null) {
-          boolean levelled = ground.sd() < NOT_LEVELLED;
-          heights.add(new Sample(x, ground.value(), invert, bore, levelled));
+          boolean sure = ground.sd() < LESS_SURE;
+          heights.add(new Sample(x, ground.value(), invert, bore, sure));
         }
         if (depth != null) {
           depths.add(new Sample(x, 0, new Measured(-depth.value(), depth.sd()), bore, false));
@@ -105,7 +104,7 @@ record Profile(Known known, List<Sample> samples) {
                 a.bottom().value() + t * (b.bottom().value() - a.bottom().value()),
                 a.bottom().sd() + t * (b.bottom().sd() - a.bottom().sd()));
         return new Sample(
-            x, a.ground() + t * (b.ground() - a.ground()), bottom, a.bore(), a.levelled());
+            x, a.ground() + t * (b.ground() - a.ground()), bottom, a.bore(), a.sure());
       }
     }
     return samples.getLast();

@@ -1,12 +1,13 @@
 package daylight.report.draw;
 
+import daylight.line.course.Run;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Printed;
 import daylight.report.words.Words;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** The fall, stretch by stretch, along the foot of the profile. */
 final class ProfileFall {
@@ -23,33 +24,54 @@ final class ProfileFall {
         Pen.text(
             strip.x() - 44, strip.y() + 15, words.word("draw.fall.head"), SIZE, true, Ink.DARK));
     double free = strip.x();
-    for (FallStretch stretch : shown(subject)) {
-      OptionalDouble from = route.distance(stretch.from());
-      OptionalDouble to = route.distance(stretch.to());
-      if (from.isPresent() && to.isPresent()) {
-        double left = Math.max(free, frame.x(from.getAsDouble()));
-        double right = Math.min(strip.right(), frame.x(to.getAsDouble()));
-        if (right - left > BRACKET) {
-          one(words, sheet, stretch, new Box(left, strip.y(), right - left, strip.height()));
-          free = right;
-        }
+    for (FallStretch stretch : shown(subject, route, frame)) {
+      Box box = box(route, frame, stretch, strip);
+      double left = Math.max(free, box.x());
+      double right = Math.min(strip.right(), box.right());
+      if (right - left > BRACKET) {
+        one(words, sheet, stretch, new Box(left, strip.y(), right - left, strip.height()));
+        free = right;
       }
     }
   }
 
-  /** The parts of a reach where it has parts, else the reach as a whole. */
-  private static List<FallStretch> shown(Subject subject) {
-    List<FallStretch> all = subject.answers().fall().stretches();
-    return all.stream()
-        .filter(
-            stretch ->
-                !stretch.whole()
-                    || all.stream()
-                        .noneMatch(
-                            other ->
-                                !other.whole()
-                                    && other.from().reach().equals(stretch.from().reach())))
-        .toList();
+  private static Box box(Route route, ProfileFrame frame, FallStretch stretch, Box strip) {
+    double left = frame.x(route.distance(stretch.from()).orElseThrow());
+    double right = frame.x(route.distance(stretch.to()).orElseThrow());
+    return new Box(left, strip.y(), right - left, strip.height());
+  }
+
+  /** The parts of a reach where the figure of each has room, else the reach as a whole. */
+  private static List<FallStretch> shown(Subject subject, Route route, ProfileFrame frame) {
+    Words words = subject.words();
+    List<FallStretch> here =
+        subject.answers().fall().stretches().stream()
+            .filter(stretch -> route.distance(stretch.from()).isPresent())
+            .toList();
+    List<FallStretch> shown = new ArrayList<>();
+    for (Run run : route.runs()) {
+      List<FallStretch> parts = here.stream().filter(s -> !s.whole() && of(run, s)).toList();
+      boolean room =
+          !parts.isEmpty()
+              && parts.stream()
+                  .allMatch(
+                      part -> {
+                        Box box = box(route, frame, part, new Box(0, 0, 0, 0));
+                        return Typeface.width(figure(words, part), SIZE, true) < box.width()
+                            && Typeface.width(words.word(verdict(part)), SIZE, false) < box.width();
+                      });
+      here.stream().filter(s -> s.whole() != room && of(run, s)).forEach(shown::add);
+    }
+    return shown;
+  }
+
+  private static boolean of(Run run, FallStretch stretch) {
+    return stretch.from().reach().equals(run.reach().label());
+  }
+
+  private static String figure(Words words, FallStretch stretch) {
+    Printed slope = words.slope(stretch.slope());
+    return slope.value() + " " + slope.plusMinus();
   }
 
   private static void one(Words words, Sheet sheet, FallStretch stretch, Box box) {
@@ -58,8 +80,7 @@ final class ProfileFall {
             "M%s %sv4H%sv-4".formatted(n(box.x() + 1.5), n(box.y() + 1), n(box.right() - 1.5)),
             Ink.SOFT,
             1));
-    Printed slope = words.slope(stretch.slope());
-    String figure = slope.value() + " " + slope.plusMinus();
+    String figure = figure(words, stretch);
     String verdict = words.word(verdict(stretch));
     centred(sheet, box, box.y() + 16, figure, true);
     centred(sheet, box, box.y() + 26, verdict, false);

@@ -72,21 +72,20 @@ final class ProfilePipe {
     legend.use(Legend.Entry.BOTTOM_BAND);
   }
 
-  /** Ground that was levelled is drawn through, other ground dashed. */
+  /** Ground whose height is well known is drawn through, other ground dashed. */
   private void ground() {
     List<Profile.Sample> samples = profile.samples();
     int from = 0;
     for (int i = 1; i <= samples.size(); i++) {
-      boolean turn =
-          i == samples.size() || samples.get(i).levelled() != samples.get(from).levelled();
+      boolean turn = i == samples.size() || samples.get(i).sure() != samples.get(from).sure();
       if (turn) {
         List<Point> part =
             points(samples.subList(from, Math.min(i + 1, samples.size())), Profile.Sample::ground);
-        boolean levelled = samples.get(from).levelled();
+        boolean sure = samples.get(from).sure();
         Tag stroke = Pen.path(Pen.through(part, false), Ink.DARK, 1.6);
-        sheet.add(levelled ? stroke : stroke.with("stroke-dasharray", "5 4"));
+        sheet.add(sure ? stroke : stroke.with("stroke-dasharray", "5 4"));
         Pen.strokes(part).forEach(labeller::avoid);
-        legend.use(levelled ? Legend.Entry.GROUND : Legend.Entry.GROUND_ASSUMED);
+        legend.use(sure ? Legend.Entry.GROUND : Legend.Entry.GROUND_ASSUMED);
         from = i;
       }
     }

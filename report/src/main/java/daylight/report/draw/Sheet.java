@@ -131,8 +131,12 @@ final class Sheet {
 
   /** Writes signs with their meaning into the side column, as far as there is room. */
   void side(List<Sign> signs) {
+    side(signs, 24);
+  }
+
+  private void side(List<Sign> signs, double indent) {
     for (Sign sign : signs) {
-      List<String> lines = Pen.wrap(sign.meaning(), SMALL, false, SIDE - 26);
+      List<String> lines = Pen.wrap(sign.meaning(), SMALL, false, SIDE - indent - 2);
       if (!sideHolds(lines.size())) {
         return;
       }
@@ -144,7 +148,7 @@ final class Sheet {
               .add(sign.tag()));
       double baseline = sideY + 10;
       for (String line : lines) {
-        svg.add(Pen.text(sideX() + 24, baseline, line, SMALL, false, Ink.DARK));
+        svg.add(Pen.text(sideX() + indent, baseline, line, SMALL, false, Ink.DARK));
         baseline += 10;
       }
       sideY += 4 + 10.0 * lines.size();
@@ -159,11 +163,13 @@ final class Sheet {
   /** Lines of text into the side column, each behind its number or label. */
   void sideList(List<String> heads, List<String> texts) {
     List<Sign> signs = new ArrayList<>();
+    double widest = 0;
     for (int i = 0; i < heads.size(); i++) {
-      double half = Typeface.width(heads.get(i), SMALL, true) / 2;
-      signs.add(new Sign(Pen.text(-half, 3, heads.get(i), SMALL, true, Ink.DARK), texts.get(i)));
+      String head = Pen.cut(heads.get(i), SMALL, true, SIDE / 2);
+      widest = Math.max(widest, Typeface.width(head, SMALL, true));
+      signs.add(new Sign(Pen.text(-6, 3, head, SMALL, true, Ink.DARK), texts.get(i)));
     }
-    side(signs);
+    side(signs, Math.max(24, widest + 10));
   }
 
   /** A sentence in the side column, where there is room for it. */

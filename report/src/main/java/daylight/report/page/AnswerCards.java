@@ -13,11 +13,15 @@ import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** The seven answers of a line, one card each. */
 final class AnswerCards {
+  private static final int MOST_SHARES = 5;
+  private static final double LEAST_SHARE = 0.01;
+
   private final Subject subject;
   private final Words words;
 
@@ -64,8 +68,7 @@ final class AnswerCards {
             .map(evidence::say)
             .distinct()
             .toList());
-    block(
-        card, "report.shares", "basis", answer.contributions().stream().map(this::share).toList());
+    block(card, "report.shares", "basis", shares(answer.contributions()));
     return card;
   }
 
@@ -95,6 +98,22 @@ final class AnswerCards {
     }
   }
 
+  /** The largest shares; what is left together makes one line, and is in the data one by one. */
+  private List<String> shares(List<Contribution> all) {
+    List<Contribution> told =
+        all.stream().limit(MOST_SHARES).filter(one -> one.share() >= LEAST_SHARE).toList();
+    List<String> lines = new ArrayList<>(told.stream().map(this::share).toList());
+    double rest = 1 - told.stream().mapToDouble(Contribution::share).sum();
+    if (told.size() < all.size() && rest >= 0.005) {
+      lines.add(
+          words.say(
+              "report.share.rest",
+              new Argument.Quantity(Dimension.SHARE, rest),
+              new Argument.Count(all.size() - told.size())));
+    }
+    return lines;
+  }
+
   private String share(Contribution contribution) {
     return words.say(
         contribution.assumed() ? "report.share.assumed" : "report.share.entry",
@@ -103,7 +122,7 @@ final class AnswerCards {
   }
 
   private String source(Contribution contribution) {
-    String prior = "priors." + contribution.source().toLowerCase(Locale.ROOT);
+    String prior = "priors." + contribution.source().toLowerCase(Locale.ROOT).replace('-', '_');
     return contribution.assumed() && words.has(prior) ? words.word(prior) : contribution.source();
   }
 }

@@ -84,14 +84,15 @@ public final class OwnersReport {
     String address = subject.book().site().address();
     Tag head =
         Tag.of("header")
-            .add(Tag.of("h1", title()))
+            .add(Tag.of("h1", subject.book().site().name()))
             .add(
                 Tag.of(
                         "p",
                         (address == null ? words.word("report.address_missing") : address)
                             + " · "
                             + Captions.visit(subject))
-                    .with("class", "quiet"));
+                    .with("class", "quiet"))
+            .add(Tag.of("p", words.word("report.subtitle")).with("class", "quiet"));
     if (subject.book().site().invented()) {
       head.add(Tag.of("p", words.word("report.invented")).with("class", "invented"));
     }
