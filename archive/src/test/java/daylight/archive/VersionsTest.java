@@ -55,7 +55,6 @@ class VersionsTest {
   void aVersionFromTheFutureIsRefusedWithThoseKnown() {
     assertThat(upgraded("4")).isNull();
     assertThat(desk.complaints().getFirst().arguments())
-        .containsExactly(
-            new Argument.Text("4"), new Argument.Choices(List.of("1", "2", "3")));
+        .containsExactly(new Argument.Text("4"), new Argument.Choices(List.of("1", "2", "3")));
   }
 }

@@ -36,8 +36,7 @@ final class PlacesWithin {
       }
       case Tree.Keys(Map<String, Tree.Member> members, Mark at) ->
           members.forEach(
-              (key, member) ->
-                  put(member.value(), within.isEmpty() ? key : within + "." + key));
+              (key, member) -> put(member.value(), within.isEmpty() ? key : within + "." + key));
     }
   }
 
