@@ -33,6 +33,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -287,8 +288,8 @@ final class GeneratedBook {
         where,
         any(Finding.Moving.class),
         perhaps(() -> clock),
-        known ? Map.of("depth", reading(), "share", share()) : Map.of(),
-        known ? Map.of("still", words()) : Map.of(words(), words()),
+        new TreeMap<>(known ? Map.of("depth", reading(), "share", share()) : Map.of()),
+        new TreeMap<>(known ? Map.of("still", words()) : Map.of(words(), words())),
         perhaps(this::words),
         some(this::words),
         perhaps(this::words));

@@ -7,7 +7,6 @@ import daylight.line.measure.Nearest;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Refusal;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,17 +41,15 @@ public final class Fields {
     this.path = path;
     this.desk = desk;
     if (section.others() == null) {
-      keys.members().keySet().stream().filter(key -> !known().contains(key)).forEach(this::unknown);
+      keys.members().keySet().stream()
+          .filter(key -> !section.keys().containsKey(key))
+          .forEach(this::unknown);
     }
-  }
-
-  private Set<String> known() {
-    return section.keys().keySet();
   }
 
   /** Complains of a key that is not known here. */
   public void unknown(String key) {
-    unknown(key, known());
+    unknown(key, section.keys().keySet());
   }
 
   /** Complains of a key that is none of these. */
@@ -78,11 +76,6 @@ public final class Fields {
   public void refuse(
       String key, String text, String kind, Refusal reason, List<String> suggestions) {
     Amounts.refuse(this, key, text, kind, reason, suggestions);
-  }
-
-  /** The path of this section, such as {@code visits[0].locates[3]}. */
-  public String path() {
-    return path;
   }
 
   /** The keys written here, in order. */
@@ -251,50 +244,37 @@ public final class Fields {
 
   /** A day at a key; null when none is written. */
   public @Nullable LocalDate date(String key) {
-    String text = text(key);
-    if (text == null) {
-      return null;
-    }
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeParseException e) {
-      complain(FormTrouble.NOT_A_DATE, key, new Argument.Text(text));
-      return null;
-    }
+    return parsed(key, Texts::date, FormTrouble.NOT_A_DATE);
   }
 
   /** An identity at a key; null when none is written. */
   public @Nullable UUID uuid(String key) {
-    String text = text(key);
-    if (text == null) {
-      return null;
-    }
-    if (text.matches("[0-9a-fA-F]{8}(-[0-9a-fA-F]{4}){3}-[0-9a-fA-F]{12}")) {
-      return UUID.fromString(text);
-    }
-    complain(FormTrouble.NOT_AN_ID, key, new Argument.Text(text));
-    return null;
+    return parsed(key, Texts::uuid, FormTrouble.NOT_AN_ID);
   }
 
   /** A plain decimal number between two others at a key; null when none is written. */
   public @Nullable Double number(String key, double least, double most) {
+    return parsed(
+        key,
+        text -> Texts.number(text, least, most),
+        FormTrouble.NOT_A_NUMBER,
+        new Argument.Number(least),
+        new Argument.Number(most));
+  }
+
+  private <T> @Nullable T parsed(
+      String key, Function<String, Optional<T>> parser, FormTrouble trouble, Argument... more) {
     String text = text(key);
     if (text == null) {
       return null;
     }
-    if (text.matches("[-+]?\\d{1,9}(\\.\\d{1,40})?")) {
-      double number = Double.parseDouble(text);
-      if (number >= least && number <= most) {
-        return number;
-      }
+    Optional<T> value = parser.apply(text);
+    if (value.isEmpty()) {
+      List<Argument> arguments = new ArrayList<>(List.of(new Argument.Text(text)));
+      arguments.addAll(List.of(more));
+      complain(trouble, key, arguments.toArray(Argument[]::new));
     }
-    complain(
-        FormTrouble.NOT_A_NUMBER,
-        key,
-        new Argument.Text(text),
-        new Argument.Number(least),
-        new Argument.Number(most));
-    return null;
+    return value.orElse(null);
   }
 
   /** A quantity at a key, of the dimension its shape says; null when none is written. */

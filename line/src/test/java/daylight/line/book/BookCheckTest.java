@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -102,8 +103,8 @@ class BookCheckTest {
         where,
         Finding.Moving.PUSHING,
         null,
-        sizes,
-        Map.of(),
+        new TreeMap<>(sizes),
+        new TreeMap<>(),
         null,
         List.of(),
         null);
