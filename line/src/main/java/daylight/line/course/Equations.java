@@ -60,6 +60,18 @@ final class Equations {
     }
   }
 
+  List<Simple> simple() {
+    return List.copyOf(simple);
+  }
+
+  List<Row> rows() {
+    return List.copyOf(rows);
+  }
+
+  List<Block> blocks() {
+    return List.copyOf(blocks);
+  }
+
   /** Weighted sum of squared misfits. */
   double cost() {
     double cost = 0;
