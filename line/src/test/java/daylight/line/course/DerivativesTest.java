@@ -28,14 +28,14 @@ class DerivativesTest {
   }
 
   private static Model model(FieldBook book, boolean heights) {
-    Tree tree = Tree.grow(book, "main");
+    Tree tree = Tree.grow(book, "main").getFirst();
     Lengths lengths = Lengths.guess(book, tree, PRIORS);
     Layout layout = new Layout(tree, lengths.metres(), heights);
     Walks walks = new Walks(book, layout, PRIORS);
     LevelAdjusted levels =
         Surveyor.adjust(LevelsOfBook.network(book, PRIORS)) instanceof LevelAdjusted a ? a : null;
     Adjusted plan = (Adjusted) Surveyor.adjust(PlaneOfBook.network(book, PRIORS));
-    List<Mark> marks = Marks.gather(book, layout, walks, PRIORS, levels).marks();
+    List<Mark> marks = Marks.gather(book, layout, walks, PRIORS, levels);
     Model bare = new Model(book, layout, lengths, walks, marks, List.of(), plan, levels, PRIORS);
     List<Turn> turns = Turn.of(book, layout, walks, PRIORS, Start.values(bare));
     return new Model(book, layout, lengths, walks, marks, turns, plan, levels, PRIORS);
