@@ -4,6 +4,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Run;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Reading;
@@ -49,7 +50,7 @@ final class Clear {
       return no(inTheWay.getFirst());
     }
     Argument share = seen(tell, coverage);
-    boolean whole = coverage.share() >= one.rules().limits().seenShare() && !stopped;
+    boolean whole = coverage.whole(one.rules().limits().seenShare()) && !stopped;
     return tell.answer(
         State.WITHIN_LIMITS,
         whole ? Sureness.SURE : Sureness.LIKELY,
@@ -62,7 +63,7 @@ final class Clear {
         FigureKey.SEEN_SHARE, new Argument.Quantity(Dimension.SHARE, coverage.share()), null);
   }
 
-  /** Tells what was not seen clearly, and asks for it. */
+  /** Tells what was not seen clearly or not reached, and asks for it. */
   static void unseen(Telling tell, Coverage coverage) {
     for (Coverage.Stretch stretch : coverage.unseen()) {
       Pass.Clarity clarity = stretch.clarity();
@@ -72,6 +73,9 @@ final class Clear {
       Argument node = tell.from(stretch.from());
       tell.reason(AnswerKey.SIGHT_STRETCH, from, to, node, new Argument.Term("clarity." + word));
       tell.missing(AnswerKey.MISSING_SIGHT, from, to, node);
+    }
+    for (Run run : coverage.open()) {
+      tell.missing(AnswerKey.MISSING_PASS_TO, tell.node(run.reach().downstream()));
     }
   }
 

@@ -13,9 +13,10 @@ import java.util.List;
  * How much of a line was seen with clear sight on one visit.
  *
  * @param share of the length that is known, from 0 to 1
+ * @param open runs of which nothing tells how far they go on
  * @param unseen stretches that were not seen clearly, in order along each reach
  */
-record Coverage(double share, List<Stretch> unseen) {
+record Coverage(double share, List<Run> open, List<Stretch> unseen) {
   /** Stretches shorter than this are not worth telling, metres. */
   private static final double WORTH_TELLING = 0.3;
 
@@ -46,7 +47,13 @@ record Coverage(double share, List<Stretch> unseen) {
         unseen.add(stretch(one, run, at, extent));
       }
     }
-    return new Coverage(length > 0 ? seen / length : 0, unseen);
+    List<Run> open = one.runs().stream().filter(run -> run.length() == null).toList();
+    return new Coverage(length > 0 ? seen / length : 0, open, unseen);
+  }
+
+  /** Whether at least so much of a line was seen whose whole length is known. */
+  boolean whole(double enough) {
+    return open.isEmpty() && share >= enough;
   }
 
   private static Stretch stretch(Case one, Run run, double from, double to) {

@@ -15,6 +15,9 @@ import org.locationtech.jts.geom.LineSegment;
 
 /** Where the estimated course of a run crosses a line on the ground. */
 final class Crossing {
+  /** Two crossings nearer to each other than this are one, metres. */
+  private static final double SAME_WITHIN = 1e-6;
+
   private Crossing() {}
 
   /** A crossing and the standard uncertainty of its place along the pipe, metres. */
@@ -36,12 +39,18 @@ final class Crossing {
                 stations.get(i),
                 plan.point(boundary.points().get(j - 1)),
                 plan.point(boundary.points().get(j)));
-        if (at != null) {
+        if (at != null && !known(crossings, at)) {
           crossings.add(at);
         }
       }
     }
     return crossings;
+  }
+
+  /** A crossing right at a station is met from both sides of it. */
+  private static boolean known(List<At> crossings, At at) {
+    return crossings.stream()
+        .anyMatch(c -> Math.abs(c.place().distance() - at.place().distance()) < SAME_WITHIN);
   }
 
   private static @Nullable At crossing(Station a, Station b, PlanPoint p, PlanPoint q) {

@@ -10,9 +10,13 @@ import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Does it drain? */
 final class Drain {
@@ -42,6 +46,10 @@ final class Drain {
         one.fall().water().stream().filter(w -> one.has(w.from().reach())).findFirst();
     if (water.isPresent()) {
       return standing(water.get(), stretches);
+    }
+    Lost lost = lost();
+    if (lost != null) {
+      return notArrived(lost, stretches);
     }
     if (stretches.isEmpty()) {
       tell.missing(AnswerKey.MISSING_DEPTHS);
@@ -99,6 +107,18 @@ final class Drain {
         tell.from(water.from()));
   }
 
+  /** Water that was put in and did not come out speaks louder than any fall. */
+  private Answer notArrived(Lost lost, List<FallStretch> stretches) {
+    tell.caution(Caution.SEWAGE);
+    stretches.stream().filter(FallStretch::whole).forEach(this::overall);
+    return tell.answer(
+        State.NO,
+        Sureness.LIKELY,
+        AnswerKey.TEST_DID_NOT_ARRIVE,
+        tell.node(lost.test().at()),
+        tell.node(lost.where()));
+  }
+
   private void overall(FallStretch stretch) {
     FallLimit limit = stretch.limit();
     Argument slope = slope(stretch);
@@ -151,7 +171,7 @@ final class Drain {
     FallStretch worst = worst(stretches).orElseThrow();
     FallLimit limit = worst.limit();
     if (limit == null) {
-      return noRule(worst);
+      return noRule(worst, stretches);
     }
     tell.reason(AnswerKey.DRAIN_RULE_NEW_WORK);
     double below = doubt(worst);
@@ -168,9 +188,10 @@ final class Drain {
     }
     if (below <= 1 - SURE) {
       FallStretch whole = stretches.stream().filter(FallStretch::whole).findFirst().orElse(worst);
+      boolean all = askForReachesLeftOut(stretches);
       return tell.answer(
-          State.WITHIN_LIMITS,
-          Sureness.of(1 - below),
+          all ? State.WITHIN_LIMITS : State.CANNOT_SAY_YET,
+          all ? Sureness.of(1 - below) : Sureness.OPEN,
           AnswerKey.DRAIN_FALLS,
           slope(whole),
           limit(limit),
@@ -188,30 +209,83 @@ final class Drain {
         State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_OPEN, slope(worst), limit(limit));
   }
 
-  private Answer noRule(FallStretch worst) {
-    tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(worst.from().reach()));
-    askForLevels();
+  private Answer noRule(FallStretch worst, List<FallStretch> stretches) {
+    boolean all = askForReachesLeftOut(stretches);
+    boolean falls = worst.adverse() <= 1 - SURE;
+    if (!falls) {
+      askForLevels();
+    }
     return tell.answer(
-        State.CANNOT_SAY_YET,
-        Sureness.OPEN,
+        all && falls ? State.ANSWERED : State.CANNOT_SAY_YET,
+        all && falls ? Sureness.of(1 - worst.adverse()) : Sureness.OPEN,
         AnswerKey.DRAIN_FALLS_NO_RULE,
         slope(worst),
         from(worst),
         to(worst));
   }
 
-  /** Heights of both ends of the worst stretch are what a fall hangs on. */
-  private void askForLevels() {
-    for (Run run : one.main().runs()) {
-      boolean levelled =
-          one.book().visits().stream()
-              .flatMap(v -> v.levels().stream())
-              .anyMatch(level -> Levelled.invertAt(level, run.reach().downstream()));
-      if (!levelled) {
-        tell.missing(AnswerKey.MISSING_INVERT_LEVEL, tell.node(run.reach().downstream()));
+  /** Asks for what keeps a reach from being judged; true if none is left out. */
+  private boolean askForReachesLeftOut(List<FallStretch> stretches) {
+    boolean all = true;
+    for (Run run : one.runs()) {
+      String label = run.reach().label();
+      boolean pumped = run.reach().use() == Reach.Use.PUMPED;
+      boolean known = stretches.stream().anyMatch(s -> s.from().reach().equals(label));
+      if (!pumped && !known) {
+        tell.missing(AnswerKey.MISSING_LOCATE_ON, new Argument.Label(label));
+        all = false;
+      } else if (!pumped && run.reach().bore() == null) {
+        tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(label));
+        all = false;
       }
     }
-    tell.missing(AnswerKey.MISSING_LEVELS, new Argument.Several(Levelled.notLevelled(one)));
+    return all;
+  }
+
+  /**
+   * A fall hangs on the heights of inverts and of the ground above locates. Where all of them were
+   * levelled and it still cannot be told, the ends are to be levelled again.
+   */
+  private void askForLevels() {
+    List<String> nodes = new ArrayList<>(List.of(one.main().from()));
+    one.main().runs().forEach(run -> nodes.add(run.reach().downstream()));
+    List<String> open = nodes.stream().filter(node -> !Levelled.invert(one, node)).toList();
+    List<Argument> grounds = Levelled.notLevelled(one);
+    List<String> asked =
+        open.isEmpty() && grounds.isEmpty() ? List.of(one.main().from(), one.main().to()) : open;
+    asked.forEach(node -> tell.missing(AnswerKey.MISSING_INVERT_LEVEL, tell.node(node)));
+    if (!grounds.isEmpty()) {
+      tell.missing(AnswerKey.MISSING_LEVELS, new Argument.Several(grounds));
+    }
+  }
+
+  /** A test whose water did not come to a node further down. */
+  private record Lost(Test test, String where) {}
+
+  private @Nullable Lost lost() {
+    for (Test test : one.visit().tests()) {
+      for (Test.Seen seen : test.seen()) {
+        boolean missed = test.kind() == Test.Kind.WATER_RUN && !seen.arrived();
+        if (missed && leadsDown(test.at(), seen.where())) {
+          return new Lost(test, seen.where());
+        }
+      }
+    }
+    return null;
+  }
+
+  private boolean leadsDown(String from, String to) {
+    Set<String> reached = new HashSet<>(Set.of(from));
+    int before = 0;
+    while (reached.size() > before) {
+      before = reached.size();
+      for (Run run : one.runs()) {
+        if (reached.contains(run.reach().upstream())) {
+          reached.add(run.reach().downstream());
+        }
+      }
+    }
+    return !from.equals(to) && reached.contains(to);
   }
 
   private void tests() {

@@ -11,24 +11,27 @@ import java.util.List;
 final class Levelled {
   private Levelled() {}
 
-  /** Whether a level is one of the invert at a node. */
-  static boolean invertAt(Level level, String node) {
-    return marks(level).contains(new Level.Mark(node, Level.Part.INVERT));
+  /** Whether the invert at a node was levelled on any visit. */
+  static boolean invert(Case one, String node) {
+    return levelled(one, new Level.Mark(node, Level.Part.INVERT));
   }
 
   /** The labels of the locates of a line whose ground no level reached. */
   static List<Argument> notLevelled(Case one) {
     List<Argument> labels = new ArrayList<>();
     for (LocateFit fit : one.line().locates()) {
-      if (one.has(fit.place().reach()) && !groundLevelled(one, fit.entry().label())) {
+      if (one.has(fit.place().reach()) && !levelled(one, ground(fit.entry().label()))) {
         labels.add(new Argument.Label(fit.entry().label()));
       }
     }
     return labels;
   }
 
-  private static boolean groundLevelled(Case one, String label) {
-    Level.Mark mark = new Level.Mark(label, Level.Part.GROUND);
+  private static Level.Mark ground(String label) {
+    return new Level.Mark(label, Level.Part.GROUND);
+  }
+
+  private static boolean levelled(Case one, Level.Mark mark) {
     for (Visit visit : one.book().visits()) {
       for (Level level : visit.levels()) {
         if (marks(level).contains(mark)) {

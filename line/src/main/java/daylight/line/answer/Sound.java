@@ -22,7 +22,7 @@ final class Sound {
     List<PlacedFinding> defects = one.findings(Catalogue.Bears.STRUCTURE);
     if (defects.isEmpty()) {
       tell.reason(AnswerKey.SOUND_NOT_TIGHT);
-      boolean whole = coverage.share() >= one.rules().limits().seenShare();
+      boolean whole = coverage.whole(one.rules().limits().seenShare());
       return tell.answer(
           State.WITHIN_LIMITS,
           whole ? Sureness.LIKELY : Sureness.OPEN,

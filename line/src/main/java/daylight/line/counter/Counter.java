@@ -51,8 +51,7 @@ public final class Counter {
         if (taped > 0) {
           double counter =
               StrictMath.hypot(
-                  priors.sd(Priors.Kind.COUNTER_READING, check.counter()),
-                  priors.sd(Priors.Kind.COUNTER_ZERO, 0));
+                  priors.sd(Priors.Kind.COUNTER_READING, check.counter()), zeroSd(pass, priors));
           double tape = priors.sd(Priors.Kind.TAPE, check.taped());
           double ratioSd = StrictMath.hypot(counter, tape) / taped;
           double w = 1 / (ratioSd * ratioSd);
@@ -83,6 +82,10 @@ public final class Counter {
 
   /** By how much the zero may be off, metres; its estimate is none. */
   public double zeroSd() {
+    return zeroSd(pass, priors);
+  }
+
+  private static double zeroSd(Pass pass, Priors priors) {
     double sd = priors.sd(Priors.Kind.COUNTER_ZERO, 0);
     return pass.zero() instanceof Pass.Zero.Unknown ? sd * UNKNOWN_ZERO : sd;
   }

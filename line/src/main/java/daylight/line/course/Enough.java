@@ -1,14 +1,8 @@
 package daylight.line.course;
 
-import daylight.line.book.Exposure;
-import daylight.line.book.FieldBook;
 import daylight.line.book.Level;
-import daylight.line.book.Locate;
-import daylight.line.book.Visit;
-import daylight.line.survey.LevelAdjusted;
 import daylight.line.survey.PlanPoint;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Whether there is enough to estimate anything from. */
 final class Enough {
@@ -18,58 +12,47 @@ final class Enough {
   private Enough() {}
 
   /** Whether anything tells how deep or how high the line lies. */
-  static boolean forHeights(FieldBook book, Tree tree) {
-    for (Visit visit : book.visits()) {
-      for (Locate locate : visit.locates()) {
-        if (locate.depth() != null
-            && locate.cable() != null
-            && walked(visit, tree, locate.pass())) {
-          return true;
-        }
-      }
-      for (Exposure exposure : visit.exposures()) {
-        boolean read = exposure.invert() != null || exposure.crown() != null;
-        if (read && exposure.cable() != null && walked(visit, tree, exposure.pass())) {
-          return true;
-        }
-      }
-    }
-    return false;
+  static boolean forHeights(Model model) {
+    return model.marks().stream()
+        .anyMatch(
+            mark ->
+                mark.depth() != null
+                    || model.levelled(mark, Level.Part.INVERT)
+                    || (model.levelled(mark, Level.Part.CROWN) && bored(model, mark)));
   }
 
-  private static boolean walked(Visit visit, Tree tree, @Nullable String pass) {
-    return visit.passes().stream()
-        .filter(p -> pass == null || p.label().equals(pass))
-        .flatMap(p -> p.walk().stream())
-        .anyMatch(leg -> tree.indexOf(leg.reach()) >= 0);
+  private static boolean bored(Model model, Mark mark) {
+    int limb = mark.place(model.layout(), new double[model.layout().size()]).limb();
+    return model.layout().tree().limbs().get(limb).reach().bore() != null;
   }
 
-  /** Whether the invert of a node of the tree was levelled. */
-  static boolean levelled(Tree tree, @Nullable LevelAdjusted levels) {
-    if (levels == null) {
-      return false;
-    }
-    for (Tree.Limb limb : tree.limbs()) {
-      for (String node : List.of(limb.near(), limb.far())) {
-        if (levels.heights().containsKey(LevelsOfBook.name(node, Level.Part.INVERT))) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  /** The greatest distance between two spots in plan, metres. */
-  static double spanOf(Model model, List<Mark> spotted) {
+  /**
+   * How far two spots are apart at most, both over the ground and along the pipe as first laid out,
+   * metres: a course has a direction only where two places of the pipe have a place each.
+   */
+  static double spanOf(Model model, List<Mark> spotted, double[] start) {
+    Shape shape = new Shape(model.layout(), start);
     double span = 0;
     for (Mark a : spotted) {
       for (Mark b : spotted) {
         if (model.survey() != null) {
           PlanPoint p = model.survey().point(a.label());
-          span = Math.max(span, p.distanceTo(model.survey().point(b.label())));
+          double ground = p.distanceTo(model.survey().point(b.label()));
+          span = Math.max(span, Math.min(ground, apart(model, shape, start, a, b)));
         }
       }
     }
     return span;
+  }
+
+  private static double apart(Model model, Shape shape, double[] start, Mark a, Mark b) {
+    Walk.Reached at = a.place(model.layout(), start);
+    Walk.Reached to = b.place(model.layout(), start);
+    if (at.limb() == to.limb()) {
+      return Math.abs(at.t() - to.t());
+    }
+    Shape.Point p = shape.at(at.limb(), at.t());
+    Shape.Point q = shape.at(to.limb(), to.t());
+    return StrictMath.hypot(p.east() - q.east(), p.north() - q.north());
   }
 }

@@ -60,6 +60,18 @@ final class Equations {
     }
   }
 
+  List<Simple> simple() {
+    return List.copyOf(simple);
+  }
+
+  List<Row> rows() {
+    return List.copyOf(rows);
+  }
+
+  List<Block> blocks() {
+    return List.copyOf(blocks);
+  }
+
   /** Weighted sum of squared misfits. */
   double cost() {
     double cost = 0;
@@ -90,9 +102,11 @@ final class Equations {
     for (Block b : blocks) {
       DMatrixRMaj inverse = inverse(b.covariance());
       for (int i = 0; i < b.misfits().length; i++) {
+        double[] weighed = new double[unknowns];
         for (int j = 0; j < b.misfits().length; j++) {
-          addOuter(n, b.derivatives()[i], b.derivatives()[j], inverse.get(i, j));
+          addScaled(weighed, b.derivatives()[j], inverse.get(i, j));
         }
+        addOuter(n, b.derivatives()[i], weighed, 1);
       }
     }
     return n;

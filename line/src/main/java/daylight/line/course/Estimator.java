@@ -35,7 +35,7 @@ public final class Estimator {
   private final List<Statement> doubts = new ArrayList<>();
 
   private Estimator(FieldBook book, Tracks tracks, Priors priors) {
-    this.book = book;
+    this.book = Ordered.of(book);
     this.tracks = tracks;
     this.priors = priors;
   }
@@ -49,10 +49,10 @@ public final class Estimator {
    * @return the line; what could not be estimated says why
    */
   public static Line estimate(FieldBook book, Tracks tracks, Priors priors) {
-    return new Estimator(book, tracks, priors).estimate();
+    return new Estimator(book, tracks, priors).estimate(book.site().reaches());
   }
 
-  private Line estimate() {
+  private Line estimate(List<Reach> reaches) {
     Adjustment survey = Surveyor.adjust(PlaneOfBook.network(book, priors));
     LevelAdjustment levels = Surveyor.adjust(LevelsOfBook.network(book, priors));
     doubts.addAll(SurveyDoubts.of(survey, levels));
@@ -64,8 +64,8 @@ public final class Estimator {
     List<PlacedSight> sights = new ArrayList<>();
     List<LocateFit> locates = new ArrayList<>();
     List<CableGap> gaps = new ArrayList<>();
-    for (String label : lines()) {
-      Prepared prepared = prepare(label, plan, heights);
+    for (Tree tree : trees()) {
+      Prepared prepared = prepare(tree, plan, heights);
       Placing placing = new Placing(book, tracks, prepared.model(), prepared.solved());
       runs.putAll(placing.runs(prepared.missing()));
       findings.addAll(placing.findings());
@@ -81,14 +81,17 @@ public final class Estimator {
         doubts.addAll(reckoning.doubts());
       }
     }
-    List<Run> inOrder =
-        book.site().reaches().stream().map(r -> required(runs.get(r.label()))).toList();
+    List<Run> inOrder = reaches.stream().map(r -> required(runs.get(r.label()))).toList();
     return new Line(
         survey, levels, inOrder, findings, sights, locates, gaps, doubts, new JointOfLines(solved));
   }
 
-  private List<String> lines() {
-    return book.site().reaches().stream().map(Reach::line).distinct().toList();
+  private List<Tree> trees() {
+    return book.site().reaches().stream()
+        .map(Reach::line)
+        .distinct()
+        .flatMap(line -> Tree.grow(book, line).stream())
+        .toList();
   }
 
   /**
@@ -99,36 +102,22 @@ public final class Estimator {
    */
   private record Prepared(Model model, @Nullable Solved solved, @Nullable Statement missing) {}
 
-  private Prepared prepare(String label, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
-    Tree tree = Tree.grow(book, label);
-    Lengths lengths = Lengths.guess(book, tree, priors);
-    boolean heights = Enough.forHeights(book, tree) || Enough.levelled(tree, levels);
-    Layout layout = new Layout(tree, lengths.metres(), heights);
-    Walks walks = new Walks(book, layout, priors);
-    Marks.Gathered gathered = Marks.gather(book, layout, walks, priors, levels);
-    Model model =
-        new Model(book, layout, lengths, walks, gathered.marks(), List.of(), plan, levels, priors);
+  private Prepared prepare(Tree tree, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
+    Model model = gather(tree, true, plan, levels);
+    if (!Enough.forHeights(model)) {
+      model = gather(tree, false, plan, levels);
+    }
     double[] start = Start.values(model);
-    Model whole =
-        new Model(
-            book,
-            layout,
-            lengths,
-            walks,
-            gathered.marks(),
-            Turn.of(book, layout, walks, priors, start),
-            plan,
-            levels,
-            priors);
-    doubts.addAll(gathered.doubts());
-    assumedOffsets(gathered.marks());
-    Statement missing = missing(label, whole);
+    Model whole = model.with(Turn.of(book, model.layout(), model.walks(), priors, start));
+    doubts.addAll(Marks.withoutCable(book, model.walks()));
+    assumedOffsets(model.marks());
+    Statement missing = missing(tree.line(), whole, start);
     if (missing != null) {
       return new Prepared(whole, null, missing);
     }
     DenseFit.Fitted fitted = DenseFit.fit(whole, start);
     if (!fitted.settled()) {
-      doubts.add(Statement.of(CourseKey.NOT_SETTLED, new Argument.Label(label)));
+      doubts.add(Statement.of(CourseKey.NOT_SETTLED, new Argument.Label(tree.line())));
     }
     return new Prepared(whole, new Solved(whole, fitted), null);
   }
@@ -155,13 +144,23 @@ public final class Estimator {
     }
   }
 
+  /** What is known of a tree, before the bends seen are put on it. */
+  private Model gather(
+      Tree tree, boolean heights, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
+    Lengths lengths = Lengths.guess(book, tree, priors);
+    Layout layout = new Layout(tree, lengths.metres(), heights);
+    Walks walks = new Walks(book, layout, priors);
+    List<Mark> marks = Marks.gather(book, layout, walks, priors, levels);
+    return new Model(book, layout, lengths, walks, marks, List.of(), plan, levels, priors);
+  }
+
   /** A course needs two spots; it says which measurement is missing where there are fewer. */
-  private static @Nullable Statement missing(String label, Model model) {
+  private static @Nullable Statement missing(String label, Model model, double[] start) {
     List<Mark> spotted = model.marks().stream().filter(model::spotted).toList();
     if (spotted.isEmpty()) {
       return Statement.of(CourseKey.NO_SPOTS, new Argument.Label(label));
     }
-    if (Enough.spanOf(model, spotted) < Enough.SHORTEST_BASE) {
+    if (Enough.spanOf(model, spotted, start) < Enough.SHORTEST_BASE) {
       return Statement.of(
           CourseKey.ONE_SPOT,
           new Argument.Label(spotted.getFirst().label()),

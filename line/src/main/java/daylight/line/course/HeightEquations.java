@@ -84,15 +84,12 @@ final class HeightEquations {
     if (levels == null) {
       return 0;
     }
-    double sum = 0;
-    int n = 0;
-    for (Map.Entry<String, Double> height : levels.heights().entrySet()) {
-      if (height.getKey().endsWith("/ground")) {
-        sum += height.getValue();
-        n++;
-      }
-    }
-    return n == 0 ? 0 : sum / n;
+    return levels.heights().entrySet().stream()
+        .filter(height -> height.getKey().endsWith("/ground"))
+        .mapToDouble(Map.Entry::getValue)
+        .average()
+        .orElseGet(
+            () -> levels.heights().values().stream().mapToDouble(h -> h).average().orElse(0));
   }
 
   @SuppressWarnings("ArrayRecordComponent") // never leaves this room

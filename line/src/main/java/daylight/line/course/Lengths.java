@@ -38,10 +38,9 @@ record Lengths(double[] metres, boolean[] measured, boolean[] entered) {
     for (Visit visit : book.visits()) {
       for (Pass pass : visit.passes()) {
         // What an altered reach was like before tells nothing of it now.
-        if (!Altered.holds(book, visit, pass)) {
-          continue;
+        if (Walk.fits(tree, pass) && Altered.holds(book, visit, pass)) {
+          lengths.take(tree, Counter.of(visit, pass, priors), pass, visit);
         }
-        lengths.take(tree, Counter.of(visit, pass, priors), pass, visit);
       }
     }
     for (int limb = 0; limb < n; limb++) {
@@ -56,9 +55,6 @@ record Lengths(double[] metres, boolean[] measured, boolean[] entered) {
     double start = 0;
     for (Pass.Leg leg : pass.walk()) {
       int limb = tree.indexOf(leg.reach());
-      if (limb < 0) {
-        return;
-      }
       entered[limb] = true;
       Reach reach = tree.limbs().get(limb).reach();
       String next = reach.from().equals(at) ? reach.to() : reach.from();

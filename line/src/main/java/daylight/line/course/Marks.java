@@ -27,7 +27,6 @@ final class Marks {
   private final Priors priors;
   private final @Nullable LevelAdjusted levels;
   private final List<Mark> marks = new ArrayList<>();
-  private final List<Statement> doubts = new ArrayList<>();
 
   private Marks(
       FieldBook book, Layout layout, Walks walks, Priors priors, @Nullable LevelAdjusted levels) {
@@ -38,10 +37,8 @@ final class Marks {
     this.levels = levels;
   }
 
-  /** Marks by label, and what could not be used. */
-  record Gathered(List<Mark> marks, List<Statement> doubts) {}
-
-  static Gathered gather(
+  /** The marks of a tree by label; with that every unknown of its line has been laid out. */
+  static List<Mark> gather(
       FieldBook book, Layout layout, Walks walks, Priors priors, @Nullable LevelAdjusted levels) {
     Marks gatherer = new Marks(book, layout, walks, priors, levels);
     for (Visit visit : book.visits()) {
@@ -53,7 +50,25 @@ final class Marks {
     gatherer.nameShared();
     layout.close();
     gatherer.marks.sort((a, b) -> a.id().compareTo(b.id()));
-    return new Gathered(List.copyOf(gatherer.marks), List.copyOf(gatherer.doubts));
+    return List.copyOf(gatherer.marks);
+  }
+
+  /** What was found from above on a walk of this line at no known counter reading. */
+  static List<Statement> withoutCable(FieldBook book, Walks walks) {
+    List<Statement> doubts = new ArrayList<>();
+    for (Visit visit : book.visits()) {
+      for (Locate locate : visit.locates()) {
+        if (locate.cable() == null && walk(walks, visit, locate.pass()) != null) {
+          doubts.add(Statement.of(CourseKey.NO_CABLE, new Argument.Label(locate.label())));
+        }
+      }
+      for (Exposure exposure : visit.exposures()) {
+        if (exposure.cable() == null && walk(walks, visit, exposure.pass()) != null) {
+          doubts.add(Statement.of(CourseKey.NO_CABLE, new Argument.Label(exposure.label())));
+        }
+      }
+    }
+    return doubts;
   }
 
   /** Drops what was measured of a reach before a repair altered it. */
@@ -89,13 +104,9 @@ final class Marks {
   }
 
   private void take(Visit visit, Locate locate) {
-    Walk walk = walk(visit, locate.pass());
-    if (walk == null) {
-      return;
-    }
+    Walk walk = walk(walks, visit, locate.pass());
     Reading cable = locate.cable();
-    if (cable == null) {
-      doubts.add(Statement.of(CourseKey.NO_CABLE, new Argument.Label(locate.label())));
+    if (walk == null || cable == null) {
       return;
     }
     marks.add(
@@ -133,13 +144,9 @@ final class Marks {
   }
 
   private void take(Visit visit, Exposure exposure) {
-    Walk walk = walk(visit, exposure.pass());
+    Walk walk = walk(walks, visit, exposure.pass());
     Reading cable = exposure.cable();
-    if (walk == null) {
-      return;
-    }
-    if (cable == null) {
-      doubts.add(Statement.of(CourseKey.NO_CABLE, new Argument.Label(exposure.label())));
+    if (walk == null || cable == null) {
       return;
     }
     marks.add(
@@ -198,7 +205,7 @@ final class Marks {
     return layout.heights() ? layout.named("ground/" + id.uuid()) : -1;
   }
 
-  private @Nullable Walk walk(Visit visit, @Nullable String pass) {
+  private static @Nullable Walk walk(Walks walks, Visit visit, @Nullable String pass) {
     if (pass != null) {
       return walks.find(visit.label(), pass);
     }

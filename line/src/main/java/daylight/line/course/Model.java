@@ -23,6 +23,11 @@ record Model(
     @Nullable LevelAdjusted levels,
     Priors priors) {
 
+  /** The same with these bends on it. */
+  Model with(List<Turn> seen) {
+    return new Model(book, layout, lengths, walks, marks, seen, survey, levels, priors);
+  }
+
   /** Whether the spot of a mark is known in plan. */
   boolean spotted(Mark mark) {
     return survey != null && survey.points().containsKey(mark.label());

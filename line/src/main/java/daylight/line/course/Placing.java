@@ -176,10 +176,17 @@ final class Placing {
     Place start = place(a);
     Place end = from == to ? null : place(b);
     double sd = sd(walk, a, from);
-    if (end != null && end.reach().equals(start.reach()) && end.distance() < start.distance()) {
+    if (end != null && against(a, start, end)) {
       return new PlacedFinding(visit.label(), pass.label(), finding, end, start, sd);
     }
     return new PlacedFinding(visit.label(), pass.label(), finding, start, end, sd);
+  }
+
+  /** Whether the camera went against the water from one place to another, the first at a. */
+  private boolean against(Walk.Reached a, Place start, Place end) {
+    return end.reach().equals(start.reach())
+        ? end.distance() < start.distance()
+        : a.away() != model.layout().tree().limbs().get(a.limb()).downstream();
   }
 
   private double sd(Walk walk, Walk.Reached at, double reading) {

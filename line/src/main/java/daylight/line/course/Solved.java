@@ -148,7 +148,7 @@ final class Solved {
     gradient[only.mark().unknown()] = 1;
     Priors.Kind kind = only.mark().unevenness();
     return new Figure(
-        fit.x()[only.mark().unknown()], gradient, loose(kind, only.away()), kind.id());
+        fit.x()[only.mark().unknown()], gradient, strays(kind, only.away()), kind.id());
   }
 
   private Figure between(Neighbour before, Neighbour after) {
@@ -161,8 +161,11 @@ final class Solved {
     gradient[other] += share;
     double value = (1 - share) * fit.x()[one] + share * fit.x()[other];
     Priors.Kind kind = before.mark().unevenness();
-    double nearer = Math.min(before.away(), after.away());
-    return new Figure(value, gradient, loose(kind, nearer), kind.id());
+    double loose =
+        (1 - share) * strays(kind, before.away())
+            + share * strays(kind, after.away())
+            - share * (1 - share) * strays(kind, span);
+    return new Figure(value, gradient, Math.max(0, loose), kind.id());
   }
 
   /** A mark and how far away along the pipe it is, metres. */
@@ -223,11 +226,17 @@ final class Solved {
     return StrictMath.hypot(there.east() - here.east(), there.north() - here.north());
   }
 
-  /** The ground strays from what is known of it nearby, the more the further away that is. */
-  private double loose(Priors.Kind kind, double away) {
+  /**
+   * Variance of the difference of the ground at two places so far apart, each of which strays from
+   * flat by the prior's sd: 2σ²·(1 − e^(−away/length)). Source: Cressie, <em>Statistics for Spatial
+   * Data</em> (1993), exponential variogram and the variance of linear prediction from it (from
+   * memory).
+   */
+  private double strays(Priors.Kind kind, double away) {
     double sd = model.priors().sd(kind, 0);
     double length = model.priors().of(kind).correlationLength();
-    return length > 0 ? sd * sd * (1 - StrictMath.exp(-away / length)) : sd * sd;
+    double fade = length > 0 ? StrictMath.exp(-away / length) : away > 0 ? 0 : 1;
+    return 2 * sd * sd * (1 - fade);
   }
 
   /** Depth of the invert below the ground. */

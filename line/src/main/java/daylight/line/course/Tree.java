@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * One line as a tree of limbs that grow from a root node: where a camera entered it first, else its
- * first reach's upstream node.
+ * A tree of limbs that grow from a root node: where a camera entered it first, else its first
+ * reach's upstream node. A line is one tree, or several where its reaches do not all hang together.
  *
  * @param line the label of the line
  * @param root the label of the root node
@@ -35,10 +35,21 @@ record Tree(String line, String root, List<Limb> limbs) {
    */
   record Limb(Reach reach, int parent, String near, String far, boolean downstream) {}
 
-  static Tree grow(FieldBook book, String line) {
-    List<Reach> reaches =
-        book.site().reaches().stream().filter(r -> r.line().equals(line)).toList();
-    String root = entry(book, reaches).orElse(reaches.getFirst().upstream());
+  /** The trees of a line, in the order of their first reaches. */
+  static List<Tree> grow(FieldBook book, String line) {
+    List<Reach> rest =
+        new ArrayList<>(book.site().reaches().stream().filter(r -> r.line().equals(line)).toList());
+    List<Tree> trees = new ArrayList<>();
+    while (!rest.isEmpty()) {
+      String root = entry(book, rest).orElse(rest.getFirst().upstream());
+      Tree tree = grow(line, root, rest);
+      trees.add(tree);
+      rest.removeIf(reach -> tree.indexOf(reach.label()) >= 0);
+    }
+    return trees;
+  }
+
+  private static Tree grow(String line, String root, List<Reach> reaches) {
     List<Limb> limbs = new ArrayList<>();
     Set<String> grown = new HashSet<>();
     Deque<Integer> tips = new ArrayDeque<>();

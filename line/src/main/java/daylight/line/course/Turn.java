@@ -23,16 +23,17 @@ record Turn(String label, int limb, int joint, double angle, double sd, Bend.Sen
   /** Two passes that note a bend within this much of each other saw the same one, metres. */
   private static final double SAME_WITHIN = 1.0;
 
-  /** The bends of every pass on the tree, each once. */
+  /** The bends of every pass on the tree, each once; one pass sees no bend twice. */
   static List<Turn> of(FieldBook book, Layout layout, Walks walks, Priors priors, double[] start) {
     List<Turn> turns = new ArrayList<>();
     for (Visit visit : book.visits()) {
       for (Pass pass : visit.passes()) {
         Walk walk = walks.find(visit.label(), pass.label());
         if (walk != null && Altered.holds(book, visit, pass)) {
+          List<Turn> before = List.copyOf(turns);
           for (Bend bend : pass.bends()) {
             Turn turn = turn(bend, pass, walk, layout, priors, start);
-            if (turns.stream().noneMatch(t -> t.sameAs(turn, layout))) {
+            if (before.stream().noneMatch(t -> t.sameAs(turn, layout))) {
               turns.add(turn);
             }
           }

@@ -46,6 +46,11 @@ final class Walk {
     return legs.isEmpty() ? null : new Walk(layout, counter, legs, visit, pass.label());
   }
 
+  /** Whether the reaches of a pass follow each other on a tree. */
+  static boolean fits(Tree tree, Pass pass) {
+    return !legs(tree, pass).isEmpty();
+  }
+
   private static List<Leg> legs(Tree tree, Pass pass) {
     List<Leg> legs = new ArrayList<>();
     String at = pass.entry();

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param limit the smallest slope the rule asks of it; null where the rule has none, or the bore is
  *     not known
  * @param belowLimit probability that the slope is below that limit; null without a limit
- * @param adverse probability that it falls against the water
+ * @param adverse probability that it falls against the water; 0 where nobody knows which way the
+ *     water goes
  */
 public record FallStretch(
     Place from,

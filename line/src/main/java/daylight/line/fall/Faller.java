@@ -94,6 +94,7 @@ public final class Faller {
     }
     Measured slope = drop.get().times(1 / (to - from));
     FallLimit limit = limit(run.reach());
+    boolean flows = !(run.reach().water() instanceof Reach.Water.Unknown);
     into.add(
         new FallStretch(
             run.at(from),
@@ -102,8 +103,14 @@ public final class Faller {
             drop.get(),
             slope,
             limit,
-            limit == null ? null : slope.probabilityBelow(limit.slope()),
-            slope.probabilityBelow(0)));
+            limit == null ? null : flatter(slope, limit.slope(), flows),
+            flows ? slope.probabilityBelow(0) : 0));
+  }
+
+  /** Where nobody knows which way the water goes, a fall either way will do. */
+  private static double flatter(Measured slope, double limit, boolean flows) {
+    double below = slope.probabilityBelow(limit);
+    return flows ? below : Math.max(0, below - slope.probabilityBelow(-limit));
   }
 
   private @Nullable FallLimit limit(Reach reach) {
