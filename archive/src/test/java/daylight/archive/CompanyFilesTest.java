@@ -139,7 +139,7 @@ class CompanyFilesTest {
             "form.missing 4:5 priors[1].source",
             "form.missing 5:5 priors[2].mark",
             "form.not-a-quantity 6:22 priors[3].a",
-            "form.not-a-choice 8:44 priors[5].mark",
+            "form.not-a-choice 8:43 priors[5].mark",
             "form.not-positive 9:22 priors[6].a",
             "form.missing 10:5 priors[7].typical-sd",
             "form.unknown-key 11:1 prior");
@@ -268,11 +268,16 @@ class CompanyFilesTest {
 
   /**
    * 29 CFR 1926.651(c)(2) asks for a way out from 4 ft, 29 CFR 1926.652(a)(1) for a protective
-   * system from 5 ft; the share seen is common practice, no source.
+   * system from 5 ft. Stein & Stein, Table 4.7.4.3.1-1 (unitracc.de), puts fixed obstacles below 5
+   * % of the section into the lowest class. The share seen is common practice, no source.
    */
   @Test
   void theLimitsAreThoseOfTheirSources() {
-    assertThat(Bundled.limits()).isEqualTo(new Rules.Limits(0.95, 0.05, 4 * 0.3048, 5 * 0.3048));
+    Rules.Limits limits = Bundled.limits();
+    assertThat(limits.seenShare()).isCloseTo(0.95, within(1e-12));
+    assertThat(limits.trenchNotice()).isCloseTo(4 * 0.3048, within(1e-12));
+    assertThat(limits.trenchProtect()).isCloseTo(5 * 0.3048, within(1e-12));
+    assertThat(limits.obstruction()).isCloseTo(0.05, within(1e-12));
   }
 
   @Test
@@ -287,7 +292,10 @@ class CompanyFilesTest {
                 """),
             Bundled.limits());
     assertThat(read.complaints()).isEmpty();
-    assertThat(read.value()).isEqualTo(new Rules.Limits(0.95, 0.05, 4 * 0.3048, 1.2));
+    Rules.Limits base = Bundled.limits();
+    assertThat(read.value())
+        .isEqualTo(
+            new Rules.Limits(base.seenShare(), base.obstruction(), base.trenchNotice(), 1.2));
   }
 
   @Test
@@ -339,7 +347,7 @@ class CompanyFilesTest {
             null);
     assertThat(read.value()).isNull();
     assertThat(told(read.complaints()))
-        .containsExactly("form.missing 2:1 limits", "form.missing 2:1 limits");
+        .containsExactly("form.missing 3:3 limits", "form.missing 3:3 limits");
   }
 
   @Test
