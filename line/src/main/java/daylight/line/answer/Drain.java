@@ -65,7 +65,7 @@ final class Drain {
   }
 
   private Answer standing(WaterSeen water, List<FallStretch> stretches) {
-    tell.caution(Caution.SEWAGE);
+    tell.cautionSewage();
     Measured depth = water.depth();
     if (depth != null) {
       tell.reason(
@@ -103,12 +103,24 @@ final class Drain {
     FallLimit limit = stretch.limit();
     Argument slope = slope(stretch);
     if (limit == null) {
-      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope, new Argument.Label(stretch.from().reach()));
+      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope, from(stretch), to(stretch));
       tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(stretch.from().reach()));
     } else {
-      tell.reason(
-          AnswerKey.DRAIN_FALLS, slope, limit(limit), new Argument.Label(stretch.from().reach()));
+      tell.reason(AnswerKey.DRAIN_FALLS, slope, limit(limit), from(stretch), to(stretch));
     }
+  }
+
+  /** The upstream node of the reach that a stretch is on. */
+  private Argument from(FallStretch stretch) {
+    return new Argument.Label(reach(stretch).upstream());
+  }
+
+  private Argument to(FallStretch stretch) {
+    return new Argument.Label(reach(stretch).downstream());
+  }
+
+  private Reach reach(FallStretch stretch) {
+    return one.line().findRun(stretch.from().reach()).orElseThrow().reach();
   }
 
   private Argument slope(FallStretch stretch) {
@@ -162,7 +174,8 @@ final class Drain {
           AnswerKey.DRAIN_FALLS,
           slope(whole),
           limit(limit),
-          new Argument.Label(whole.from().reach()));
+          from(whole),
+          to(whole));
     }
     tell.reason(
         AnswerKey.DRAIN_CHANCE,
@@ -179,7 +192,12 @@ final class Drain {
     tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(worst.from().reach()));
     askForLevels();
     return tell.answer(
-        State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_FALLS_NO_RULE, slope(worst));
+        State.CANNOT_SAY_YET,
+        Sureness.OPEN,
+        AnswerKey.DRAIN_FALLS_NO_RULE,
+        slope(worst),
+        from(worst),
+        to(worst));
   }
 
   /** Heights of both ends of the worst stretch are what a fall hangs on. */

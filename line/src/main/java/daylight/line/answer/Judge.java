@@ -4,10 +4,12 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Reach;
 import daylight.line.book.Visit;
+import daylight.line.book.Work;
 import daylight.line.course.Line;
 import daylight.line.course.PlacedFinding;
 import daylight.line.fall.Fall;
 import daylight.line.fall.Faller;
+import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +34,7 @@ public final class Judge {
   /** Judges one visit: its findings and its water, on geometry from every visit. */
   public static Answers judge(FieldBook book, Line line, Rules rules, Visit visit) {
     Fall fall = Faller.of(line, visit.label(), rules.fall());
-    List<StopOrder> stops = stops(line, rules);
+    List<StopOrder> stops = stops(book, line, rules);
     List<Case> cases =
         book.site().reaches().stream()
             .map(Reach::line)
@@ -59,16 +61,38 @@ public final class Judge {
     return answers;
   }
 
-  /** A foreign pipe seen on any visit stops the work until somebody writes that it is gone. */
-  private static List<StopOrder> stops(Line line, Rules rules) {
+  /** A foreign pipe seen on any visit stops the work until a later repair there is written down. */
+  private static List<StopOrder> stops(FieldBook book, Line line, Rules rules) {
     List<StopOrder> stops = new ArrayList<>();
     for (PlacedFinding placed : line.findings()) {
       Optional<Catalogue.Kind> kind = rules.catalogue().find(placed.finding().kind());
-      if (kind.filter(k -> k.hazard() == Catalogue.Hazard.STOP).isPresent()) {
+      boolean deadly = kind.filter(k -> k.hazard() == Catalogue.Hazard.STOP).isPresent();
+      if (deadly && !repaired(book, placed)) {
         stops.add(new StopOrder(placed));
       }
     }
     return stops;
+  }
+
+  private static boolean repaired(FieldBook book, PlacedFinding placed) {
+    boolean later = false;
+    for (Visit visit : book.visits()) {
+      if (later && visit.works().stream().anyMatch(work -> mends(work, placed))) {
+        return true;
+      }
+      later = later || visit.label().equals(placed.visit());
+    }
+    return false;
+  }
+
+  private static boolean mends(Work work, PlacedFinding placed) {
+    if (!(work instanceof Work.Repair repair) || !repair.reach().equals(placed.from().reach())) {
+      return false;
+    }
+    Reading from = repair.from();
+    Reading to = repair.to();
+    double at = placed.from().distance();
+    return (from == null || from.value() <= at) && (to == null || at <= to.value());
   }
 
   private static List<Caution> cautions(List<Answers.LineAnswers> lines, List<StopOrder> stops) {

@@ -3,6 +3,7 @@ package daylight.line.course;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Priors;
 import daylight.line.book.Reach;
+import daylight.line.book.Visit;
 import daylight.line.counter.Tracks;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
@@ -120,6 +121,7 @@ public final class Estimator {
             levels,
             priors);
     doubts.addAll(gathered.doubts());
+    assumedOffsets(gathered.marks());
     Statement missing = missing(label, whole);
     if (missing != null) {
       return new Prepared(whole, null, missing);
@@ -129,6 +131,28 @@ public final class Estimator {
       doubts.add(Statement.of(CourseKey.NOT_SETTLED, new Argument.Label(label)));
     }
     return new Prepared(whole, new Solved(whole, fitted), null);
+  }
+
+  /**
+   * A transmitter whose place behind the lens nobody noted makes every locate of its visit unsure.
+   */
+  private void assumedOffsets(List<Mark> marks) {
+    for (Visit visit : book.visits()) {
+      boolean used =
+          marks.stream()
+              .anyMatch(
+                  mark ->
+                      mark.visit().equals(visit.label())
+                          && mark.position() instanceof Mark.Position.ByCable by
+                          && by.behind() >= 0);
+      if (used && visit.kit().sondeBehindLens() == null) {
+        double taken = priors.recordedOrTypical(Priors.Kind.SONDE_BEHIND_LENS, null).value();
+        Statement doubt = Statement.of(CourseKey.SONDE_OFFSET_ASSUMED, new Argument.Length(taken));
+        if (!doubts.contains(doubt)) {
+          doubts.add(doubt);
+        }
+      }
+    }
   }
 
   /** A course needs two spots; it says which measurement is missing where there are fewer. */

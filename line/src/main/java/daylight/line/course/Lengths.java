@@ -37,6 +37,10 @@ record Lengths(double[] metres, boolean[] measured, boolean[] entered) {
     }
     for (Visit visit : book.visits()) {
       for (Pass pass : visit.passes()) {
+        // What an altered reach was like before tells nothing of it now.
+        if (!Altered.holds(book, visit, pass)) {
+          continue;
+        }
         lengths.take(tree, Counter.of(visit, pass, priors), pass, visit);
       }
     }
