@@ -6,6 +6,7 @@ import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Gravity;
+import daylight.line.measure.Shown;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -77,7 +78,7 @@ class CorpusFuzzTest {
     assertThat(read.complaints()).allSatisfy(CorpusFuzzTest::saysWhere);
     Path file = Files.write(folder.resolve("fuzz.yaml"), book);
     return switch (Job.answer(file, Job.Settings.USUAL)) {
-      case Job.Outcome.Refused(List<Complaint> complaints) -> {
+      case Job.Outcome.Refused(List<Complaint> complaints, Shown _) -> {
         assertThat(complaints).anyMatch(c -> c.code().gravity() == Gravity.STOPS);
         assertThat(complaints).allSatisfy(CorpusFuzzTest::saysWhere);
         yield false;

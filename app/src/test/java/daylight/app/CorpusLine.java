@@ -42,7 +42,7 @@ final class CorpusLine {
   /** The line of what became of a book. */
   static String of(Job.Outcome outcome) {
     return switch (outcome) {
-      case Job.Outcome.Refused(List<Complaint> complaints) ->
+      case Job.Outcome.Refused(List<Complaint> complaints, Shown _) ->
           "refused " + complaints.getFirst().code().key();
       case Job.Outcome.Answered(Handout handout) -> new CorpusLine(handout.shown()).line(handout);
     };
