@@ -238,9 +238,7 @@ final class Drain {
     List<String> open = nodes.stream().filter(node -> !Levelled.invert(one, node)).toList();
     List<Argument> grounds = Levelled.notLevelled(one);
     List<String> asked =
-        open.isEmpty() && grounds.isEmpty()
-            ? List.of(one.main().from(), one.main().to())
-            : open;
+        open.isEmpty() && grounds.isEmpty() ? List.of(one.main().from(), one.main().to()) : open;
     asked.forEach(node -> tell.missing(AnswerKey.MISSING_INVERT_LEVEL, tell.node(node)));
     if (!grounds.isEmpty()) {
       tell.missing(AnswerKey.MISSING_LEVELS, new Argument.Several(grounds));

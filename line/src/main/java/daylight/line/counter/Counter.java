@@ -51,8 +51,7 @@ public final class Counter {
         if (taped > 0) {
           double counter =
               StrictMath.hypot(
-                  priors.sd(Priors.Kind.COUNTER_READING, check.counter()),
-                  zeroSd(pass, priors));
+                  priors.sd(Priors.Kind.COUNTER_READING, check.counter()), zeroSd(pass, priors));
           double tape = priors.sd(Priors.Kind.TAPE, check.taped());
           double ratioSd = StrictMath.hypot(counter, tape) / taped;
           double w = 1 / (ratioSd * ratioSd);

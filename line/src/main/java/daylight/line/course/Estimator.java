@@ -80,8 +80,7 @@ public final class Estimator {
         doubts.addAll(reckoning.doubts());
       }
     }
-    List<Run> inOrder =
-        reaches.stream().map(r -> required(runs.get(r.label()))).toList();
+    List<Run> inOrder = reaches.stream().map(r -> required(runs.get(r.label()))).toList();
     return new Line(
         survey, levels, inOrder, findings, sights, locates, gaps, doubts, new JointOfLines(solved));
   }

@@ -88,7 +88,8 @@ final class HeightEquations {
         .filter(height -> height.getKey().endsWith("/ground"))
         .mapToDouble(Map.Entry::getValue)
         .average()
-        .orElseGet(() -> levels.heights().values().stream().mapToDouble(h -> h).average().orElse(0));
+        .orElseGet(
+            () -> levels.heights().values().stream().mapToDouble(h -> h).average().orElse(0));
   }
 
   @SuppressWarnings("ArrayRecordComponent") // never leaves this room

@@ -38,8 +38,7 @@ record Tree(String line, String root, List<Limb> limbs) {
   /** The trees of a line, in the order of their first reaches. */
   static List<Tree> grow(FieldBook book, String line) {
     List<Reach> rest =
-        new ArrayList<>(
-            book.site().reaches().stream().filter(r -> r.line().equals(line)).toList());
+        new ArrayList<>(book.site().reaches().stream().filter(r -> r.line().equals(line)).toList());
     List<Tree> trees = new ArrayList<>();
     while (!rest.isEmpty()) {
       String root = entry(book, rest).orElse(rest.getFirst().upstream());
