@@ -76,8 +76,12 @@ public final class Job {
       }
     }
 
-    /** The book, or a file of data beside it, cannot be used until it is mended. */
-    record Refused(List<Complaint> complaints) implements Outcome {
+    /**
+     * The book, or a file of data beside it, cannot be used until it is mended.
+     *
+     * @param shown units in which the complaints speak: those of the book as far as it was read
+     */
+    record Refused(List<Complaint> complaints, Shown shown) implements Outcome {
       public Refused {
         complaints = List.copyOf(complaints);
       }
@@ -100,18 +104,22 @@ public final class Job {
     FieldBook book = read.book();
     boolean sound = read.sound() && priors != null && limits != null && fall != null;
     if (!sound || book == null || priors == null || limits == null || fall == null) {
-      return new Outcome.Refused(complaints);
+      return refused(book);
     }
     Optional<Visit> visit = visit(book);
     if (visit.isEmpty()) {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
-      return new Outcome.Refused(complaints);
+      return refused(book);
     }
     Rules rules = new Rules(catalogue, fall, limits);
     Line line = Estimator.estimate(book, Tracks.NONE, priors);
     Answers answers = Judge.judge(book, line, rules, visit.get());
     return new Outcome.Answered(
         new Handout(book, line, answers, rules, complaints, Language.EN, shown(book)));
+  }
+
+  private Outcome refused(@Nullable FieldBook book) {
+    return new Outcome.Refused(complaints, book == null ? Shown.METRES : shown(book));
   }
 
   private Optional<Visit> visit(FieldBook book) {

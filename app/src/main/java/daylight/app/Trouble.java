@@ -30,10 +30,12 @@ public enum Trouble implements ComplaintCode {
   }
 
   static Complaint noSuchVisit(Path file, @Nullable String wanted, FieldBook book) {
-    FilePlace place = FilePlace.at("visits").withPosition(file.toString(), 0, 0);
+    FilePlace visits = FilePlace.at("visits");
     if (wanted == null) {
-      return new Complaint(NO_VISIT, place, List.of());
+      // A key that is missing is missed at the beginning of the book.
+      return new Complaint(NO_VISIT, visits.withPosition(file.toString(), 1, 1), List.of());
     }
+    FilePlace place = visits.withPosition(file.toString(), 0, 0);
     List<String> known = book.visits().stream().map(Visit::label).toList();
     return new Complaint(
         NO_SUCH_VISIT, place, List.of(new Argument.Text(wanted), new Argument.Choices(known)));

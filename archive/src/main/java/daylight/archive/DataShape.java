@@ -1,12 +1,13 @@
 package daylight.archive;
 
+import daylight.archive.form.Bare;
 import daylight.archive.form.Section;
 import daylight.archive.form.Shape;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
 import daylight.line.book.Reach;
-import daylight.line.fall.FallLimit;
 import daylight.line.measure.Dimension;
+import daylight.line.measure.Mark;
 
 /** Every key of the files of data. */
 final class DataShape {
@@ -19,15 +20,15 @@ final class DataShape {
   static final Section PRIOR =
       Section.named("prior")
           .oneOf("kind", Priors.Kind.class)
-          .with("a", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
+          .with("a", new Shape.Amount(Dimension.LENGTH, Bare.NONE))
           .amount("b", Dimension.SLOPE)
           .amount("correlation-length", Dimension.LENGTH)
-          .with("typical", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
-          .with("typical-sd", new Shape.Amount(Dimension.LENGTH, daylight.archive.form.Bare.NONE))
+          .with("typical", new Shape.Amount(Dimension.LENGTH, Bare.NONE))
+          .with("typical-sd", new Shape.Amount(Dimension.LENGTH, Bare.NONE))
           .plain("fair", Shape.Kind.NUMBER)
           .plain("poor", Shape.Kind.NUMBER)
           .words("source")
-          .oneOf("mark", FallLimit.Mark.class)
+          .oneOf("mark", Mark.class)
           .words("note");
 
   static final Section PRIORS = Section.named("priors").words(PRIORS_KEY).rows("priors", PRIOR);
@@ -53,7 +54,7 @@ final class DataShape {
           .with("uses", new Shape.Rows(new Shape.OneOf(Reach.Use.class)))
           .amount("slope", Dimension.SLOPE)
           .words("clause", "source")
-          .oneOf("mark", FallLimit.Mark.class);
+          .oneOf("mark", Mark.class);
   static final Section FALL_RULES =
       Section.named("fall-rules")
           .words(FALL_RULES_KEY, "id", "title", "edition", "note")
@@ -65,7 +66,7 @@ final class DataShape {
           .amount("share", Dimension.SHARE)
           .amount("depth", Dimension.LENGTH)
           .words("source")
-          .oneOf("mark", FallLimit.Mark.class)
+          .oneOf("mark", Mark.class)
           .words("note");
   static final Section LIMITS = Section.named("limits").words(LIMITS_KEY).rows("limits", LIMIT);
 

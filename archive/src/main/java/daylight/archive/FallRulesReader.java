@@ -4,10 +4,11 @@ import daylight.archive.form.Fields;
 import daylight.archive.form.FormTrouble;
 import daylight.archive.form.Section;
 import daylight.archive.form.Tree;
+import daylight.line.book.BookFault;
 import daylight.line.book.Reach;
-import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,11 +28,16 @@ final class FallRulesReader {
         rows.add(read);
       }
     }
-    fields.words("note");
+    if (!fields.has("rows")) {
+      fields.complain(FormTrouble.MISSING, "rows", new Argument.Text("rows"));
+    }
     String title = fields.wantedWords("title");
     String edition = fields.words("edition");
     return new FallRules(
-        fields.wantedWords("id"), edition == null ? title : title + " (" + edition + ")", rows);
+        fields.wantedWords("id"),
+        edition == null ? title : title + " (" + edition + ")",
+        rows,
+        fields.words("note"));
   }
 
   private static FallRules.Row row(Fields row) {
@@ -41,6 +47,13 @@ final class FallRulesReader {
     if (!(slope.value() > 0)) {
       row.complain(FormTrouble.NOT_POSITIVE, "slope", new Argument.Text(slope.written()));
     }
+    if (from != null && to != null && to.value() < from.value()) {
+      row.complain(
+          BookFault.FROM_AFTER_TO,
+          "bore-to",
+          new Argument.Bore(from.value()),
+          new Argument.Bore(to.value()));
+    }
     return new FallRules.Row(
         from == null ? 0 : from.value(),
         to == null ? ANY_BORE : to.value(),
@@ -48,7 +61,7 @@ final class FallRulesReader {
         slope.value(),
         row.wantedWords("clause"),
         row.wantedWords("source"),
-        row.wantedChoice("mark", FallLimit.Mark.class));
+        row.wantedChoice("mark", Mark.class));
   }
 
   private static List<Reach.Use> uses(Fields row) {

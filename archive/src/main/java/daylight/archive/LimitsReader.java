@@ -4,11 +4,13 @@ import daylight.archive.form.Fields;
 import daylight.archive.form.FormTrouble;
 import daylight.archive.form.Section;
 import daylight.line.answer.Rules;
-import daylight.line.fall.FallLimit;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the thresholds of the judgement row by row. */
@@ -38,33 +40,48 @@ final class LimitsReader {
       rows.put(What.TRENCH_NOTICE, base.trenchNotice());
       rows.put(What.TRENCH_PROTECT, base.trenchProtect());
     }
+    Set<What> own = EnumSet.noneOf(What.class);
     for (Fields row : fields.rows("limits")) {
-      What what = row.wantedChoice("what", What.class);
-      row.wantedChoice("mark", FallLimit.Mark.class);
-      row.wantedWords("source");
-      row.words("note");
-      Reading share = row.reading("share");
-      Reading depth = row.reading("depth");
-      Reading set = what.key.equals("share") ? share : depth;
-      if (set == null) {
-        row.complain(FormTrouble.MISSING, what.key, new Argument.Text(what.key));
-      } else if (!(set.value() > 0)) {
-        row.complain(FormTrouble.NOT_POSITIVE, what.key, new Argument.Text(set.written()));
-      } else {
-        rows.put(what, set.value());
-      }
+      row(row, own, rows);
     }
     for (What what : What.values()) {
       if (!rows.containsKey(what)) {
         fields.complain(FormTrouble.MISSING, "limits", new Argument.Text(Section.word(what)));
-        return null;
       }
+    }
+    if (rows.size() < What.values().length) {
+      return null;
     }
     return new Rules.Limits(
         of(rows, What.SEEN_SHARE),
         of(rows, What.OBSTRUCTION),
         of(rows, What.TRENCH_NOTICE),
         of(rows, What.TRENCH_PROTECT));
+  }
+
+  private static void row(Fields row, Set<What> own, Map<What, Double> rows) {
+    What what = row.wantedChoice("what", What.class);
+    row.wantedChoice("mark", Mark.class);
+    row.wantedWords("source");
+    row.words("note");
+    Reading share = row.reading("share");
+    Reading depth = row.reading("depth");
+    if (!row.sound()) {
+      return;
+    }
+    boolean ofShare = what.key.equals("share");
+    Reading set = ofShare ? share : depth;
+    if (set == null) {
+      row.complain(FormTrouble.MISSING, what.key, new Argument.Text(what.key));
+    } else if ((ofShare ? depth : share) != null) {
+      row.unknown(ofShare ? "depth" : "share", Set.of());
+    } else if (!(set.value() > 0)) {
+      row.complain(FormTrouble.NOT_POSITIVE, what.key, new Argument.Text(set.written()));
+    } else if (own.add(what)) {
+      rows.put(what, set.value());
+    } else {
+      row.complain(FormTrouble.DUPLICATE_KEY, "what", new Argument.Text(Section.word(what)));
+    }
   }
 
   private static double of(Map<What, Double> rows, What what) {

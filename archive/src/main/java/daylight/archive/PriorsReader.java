@@ -6,9 +6,9 @@ import daylight.archive.form.FormTrouble;
 import daylight.archive.form.Section;
 import daylight.archive.form.Shape;
 import daylight.line.book.Priors;
-import daylight.line.fall.FallLimit;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
+import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import java.util.EnumMap;
 import java.util.Map;
@@ -46,8 +46,8 @@ final class PriorsReader {
 
   private static Priors.@Nullable Prior prior(Fields row) {
     Priors.Kind kind = row.wantedChoice("kind", Priors.Kind.class);
-    row.wantedChoice("mark", FallLimit.Mark.class);
-    row.words("note");
+    Mark mark = row.wantedChoice("mark", Mark.class);
+    String note = row.words("note");
     double a = size(row, "a", dimension(kind));
     double b = size(row, "b", Dimension.SLOPE);
     double correlation = size(row, "correlation-length", Dimension.LENGTH);
@@ -59,7 +59,7 @@ final class PriorsReader {
       row.complain(FormTrouble.MISSING, "a", new Argument.Text("a"));
     }
     return row.sound()
-        ? new Priors.Prior(kind, a, b, correlation, fair, poor, typical, source)
+        ? new Priors.Prior(kind, a, b, correlation, fair, poor, typical, source, mark, note)
         : null;
   }
 

@@ -22,6 +22,7 @@ import daylight.line.fall.FallStretch;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
+import daylight.line.measure.Mark;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
 import java.util.List;
@@ -30,7 +31,7 @@ import java.util.Map;
 /** The answers of {@link Example}, set down by hand. */
 final class ExampleAnswers {
   private static final FallLimit LIMIT =
-      new FallLimit("IPC 2021", "Table 704.1", 1.0 / 96, "ipc-704-1", FallLimit.Mark.LOOKED_UP);
+      new FallLimit("IPC 2021", "Table 704.1", 1.0 / 96, "ipc-704-1", Mark.LOOKED_UP);
   private static final Argument LENGTH = new Argument.UncertainLength(new Measured(25.7, 0.08));
   private static final Argument DEPTH = new Argument.UncertainLength(new Measured(1.28, 0.06));
   private static final Argument LEAST = new Argument.UncertainLength(new Measured(0.9, 0.05));
@@ -85,7 +86,8 @@ final class ExampleAnswers {
                 kind("standing-water", Catalogue.Bears.OPERATION, Dimension.LENGTH),
                 kind("material-change", Catalogue.Bears.FEATURE, Dimension.SHARE),
                 kind("foreign-pipe", Catalogue.Bears.OPERATION, Dimension.SHARE))),
-        new FallRules("IPC 2021", "International Plumbing Code, 2021, Table 704.1", List.of()),
+        new FallRules(
+            "IPC 2021", "International Plumbing Code, 2021, Table 704.1", List.of(), null),
         new Rules.Limits(0.95, 0.1, 1.2, 1.5));
   }
 

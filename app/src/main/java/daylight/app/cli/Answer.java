@@ -10,7 +10,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The main job: a field book in, a folder of results out. */
@@ -25,11 +24,6 @@ import picocli.CommandLine.Spec;
       "whole or not at all. The same book gives the same bytes."
     })
 final class Answer implements Callable<Integer> {
-  @Parameters(
-      paramLabel = "BOOK",
-      description = "A field book, or a folder that holds field-book.yaml.")
-  private Path book = Path.of("field-book.yaml");
-
   @Option(
       names = {"-o", "--out"},
       paramLabel = "DIR",
@@ -47,7 +41,7 @@ final class Answer implements Callable<Integer> {
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    return switch (Job.answer(book, choices.settings())) {
+    return switch (Job.answer(choices.book(), choices.settings())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> write(console, answered);
     };
@@ -62,6 +56,7 @@ final class Answer implements Callable<Integer> {
   }
 
   private Path beside() {
+    Path book = choices.book();
     Path file = Files.isDirectory(book) ? book.resolve("field-book.yaml") : book;
     String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');

@@ -8,9 +8,15 @@ import java.util.Iterator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** The choices that every command about a book has. */
+/** The book, and the choices that every command about one has. */
 final class Choices {
+  @Parameters(
+      paramLabel = "BOOK",
+      description = "A field book, or a folder that holds field-book.yaml.")
+  private Path book = Path.of("field-book.yaml");
+
   @Option(
       names = "--units",
       paramLabel = "UNITS",
@@ -90,6 +96,10 @@ final class Choices {
     public Iterator<String> iterator() {
       return Bundled.fallRulesIds().iterator();
     }
+  }
+
+  Path book() {
+    return book;
   }
 
   boolean json() {

@@ -49,7 +49,7 @@ final class Console {
 
   /** Every complaint, and that nothing was written. */
   int refused(Job.Outcome.Refused refused) {
-    Words words = Words.of(Language.EN, Shown.METRES);
+    Words words = Words.of(Language.EN, refused.shown());
     if (json) {
       out.println(JsonReply.refused(refused.complaints(), words));
       return ExitCode.BOOK_REFUSED;

@@ -1,13 +1,11 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Before the van doors close. */
@@ -19,11 +17,6 @@ import picocli.CommandLine.Spec;
       "be answered yet and what they want. Writes nothing."
     })
 final class Leaving implements Callable<Integer> {
-  @Parameters(
-      paramLabel = "BOOK",
-      description = "A field book, or a folder that holds field-book.yaml.")
-  private Path book = Path.of("field-book.yaml");
-
   @Mixin private Choices choices = new Choices();
 
   @Spec private @Nullable CommandSpec spec;
@@ -35,7 +28,7 @@ final class Leaving implements Callable<Integer> {
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    return switch (Job.answer(book, choices.settings())) {
+    return switch (Job.answer(choices.book(), choices.settings())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> console.leaving(answered);
     };

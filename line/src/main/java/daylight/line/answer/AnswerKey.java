@@ -63,9 +63,9 @@ public enum AnswerKey implements Key {
   DRAIN_WATER_STANDS_AT,
   /** It stands up to {0} deep. */
   DRAIN_WATER_DEPTH,
-  /** The reach {2} falls {0} over all, and the rule asks for {1}. */
+  /** From {2} to {3} it falls {0}, and the rule asks for {1}. */
   DRAIN_FALLS,
-  /** The reach {1} falls {0} over all; no rule was found for its bore. */
+  /** From {1} to {2} it falls {0}; no rule was found for its bore. */
   DRAIN_FALLS_NO_RULE,
   /** It is flatter than the {1} that the rule asks for: {0} from {2} to {3} from {4}. */
   DRAIN_TOO_FLAT,
@@ -103,6 +103,8 @@ public enum AnswerKey implements Key {
   MISSING_RAIN,
   /** Read the plate of the pump or time the pit's rise. */
   MISSING_PUMP,
+  /** Nothing more to measure: this version does not compute it yet. */
+  MISSING_NOTHING_BUT_US,
   /** Whether it freezes was not computed. */
   FREEZE_OPEN,
   /** Find the freezing index of the place. */

@@ -39,7 +39,7 @@ final class Clear {
     List<PlacedFinding> inTheWay = inTheWay();
     boolean stopped = stopped();
     if (!inTheWay.isEmpty()) {
-      tell.caution(Caution.SEWAGE);
+      tell.cautionSewage();
       for (PlacedFinding also : inTheWay.subList(1, inTheWay.size())) {
         tell.reason(
             AnswerKey.ALSO_FOUND,
@@ -90,7 +90,7 @@ final class Clear {
   }
 
   /** The share of the bore a finding fills; one that nobody sized counts as filling it. */
-  private static double share(PlacedFinding placed) {
+  static double share(PlacedFinding placed) {
     Reading share = placed.finding().quantities().get("share");
     return share == null ? 1 : share.value();
   }

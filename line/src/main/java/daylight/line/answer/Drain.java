@@ -73,7 +73,7 @@ final class Drain {
   }
 
   private Answer standing(WaterSeen water, List<FallStretch> stretches) {
-    tell.caution(Caution.SEWAGE);
+    tell.cautionSewage();
     Measured depth = water.depth();
     if (depth != null) {
       tell.reason(
@@ -123,12 +123,24 @@ final class Drain {
     FallLimit limit = stretch.limit();
     Argument slope = slope(stretch);
     if (limit == null) {
-      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope, new Argument.Label(stretch.from().reach()));
+      tell.reason(AnswerKey.DRAIN_FALLS_NO_RULE, slope, from(stretch), to(stretch));
       tell.missing(AnswerKey.MISSING_BORE, new Argument.Label(stretch.from().reach()));
     } else {
-      tell.reason(
-          AnswerKey.DRAIN_FALLS, slope, limit(limit), new Argument.Label(stretch.from().reach()));
+      tell.reason(AnswerKey.DRAIN_FALLS, slope, limit(limit), from(stretch), to(stretch));
     }
+  }
+
+  /** The upstream node of the reach that a stretch is on. */
+  private Argument from(FallStretch stretch) {
+    return new Argument.Label(reach(stretch).upstream());
+  }
+
+  private Argument to(FallStretch stretch) {
+    return new Argument.Label(reach(stretch).downstream());
+  }
+
+  private Reach reach(FallStretch stretch) {
+    return one.line().findRun(stretch.from().reach()).orElseThrow().reach();
   }
 
   private Argument slope(FallStretch stretch) {
@@ -183,7 +195,8 @@ final class Drain {
           AnswerKey.DRAIN_FALLS,
           slope(whole),
           limit(limit),
-          new Argument.Label(whole.from().reach()));
+          from(whole),
+          to(whole));
     }
     tell.reason(
         AnswerKey.DRAIN_CHANCE,
@@ -207,7 +220,8 @@ final class Drain {
         all && falls ? Sureness.of(1 - worst.adverse()) : Sureness.OPEN,
         AnswerKey.DRAIN_FALLS_NO_RULE,
         slope(worst),
-        new Argument.Label(worst.from().reach()));
+        from(worst),
+        to(worst));
   }
 
   /** Asks for what keeps a reach from being judged; true if none is left out. */

@@ -1,20 +1,13 @@
 package daylight.line.answer;
 
-import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
-import daylight.line.book.Finding;
-import daylight.line.book.Pass;
 import daylight.line.book.Reach;
 import daylight.line.book.Visit;
 import daylight.line.course.Line;
-import daylight.line.course.PlacedFinding;
-import daylight.line.course.Route;
-import daylight.line.course.Run;
 import daylight.line.fall.Fall;
 import daylight.line.fall.Faller;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The door of this room: what a field book and its estimated line mean to the owner.
@@ -36,7 +29,7 @@ public final class Judge {
   /** Judges one visit: its findings and its water, on geometry from every visit. */
   public static Answers judge(FieldBook book, Line line, Rules rules, Visit visit) {
     Fall fall = Faller.of(line, visit.label(), rules.fall());
-    List<StopOrder> stops = stops(book, line, rules);
+    List<StopOrder> stops = StopOrders.of(book, line, rules);
     List<Case> cases =
         book.site().reaches().stream()
             .map(Reach::line)
@@ -61,48 +54,6 @@ public final class Judge {
     answers.add(Later.freeze(one));
     answers.add(WhatNow.answer(one, answers, stops));
     return answers;
-  }
-
-  /** A foreign pipe seen on any visit stops the work until somebody writes that it is gone. */
-  private static List<StopOrder> stops(FieldBook book, Line line, Rules rules) {
-    List<StopOrder> stops = new ArrayList<>();
-    for (Visit visit : book.visits()) {
-      for (Pass pass : visit.passes()) {
-        for (Finding finding : pass.findings()) {
-          Optional<Catalogue.Kind> kind = rules.catalogue().find(finding.kind());
-          if (kind.filter(k -> k.hazard() == Catalogue.Hazard.STOP).isPresent()) {
-            stops.add(new StopOrder(placed(line, visit, pass, finding)));
-          }
-        }
-      }
-    }
-    return stops;
-  }
-
-  /**
-   * A finding at its place; one that nothing places, as at a moment of footage that nobody read,
-   * may be anywhere on the reach its pass went into, and stops the work there all the same.
-   */
-  private static PlacedFinding placed(Line line, Visit visit, Pass pass, Finding finding) {
-    return line.findings().stream()
-        .filter(placed -> placed.finding().id().equals(finding.id()))
-        .findFirst()
-        .orElseGet(
-            () -> {
-              Run run =
-                  pass.walk().stream()
-                      .flatMap(leg -> line.findRun(leg.reach()).stream())
-                      .findFirst()
-                      .orElse(line.runs().getFirst());
-              double length = Route.extent(run);
-              return new PlacedFinding(
-                  visit.label(),
-                  pass.label(),
-                  finding,
-                  run.at(0),
-                  length > 0 ? run.at(length) : null,
-                  Math.max(1, length));
-            });
   }
 
   private static List<Caution> cautions(List<Answers.LineAnswers> lines, List<StopOrder> stops) {

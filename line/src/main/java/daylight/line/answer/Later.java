@@ -12,22 +12,40 @@ final class Later {
     Surroundings around = one.book().site().surroundings();
     if (one.runs().stream().anyMatch(run -> run.reach().use() == Reach.Use.PUMPED)) {
       tell.missing(AnswerKey.MISSING_PUMP);
-    } else {
+    } else if (around.roofs().stream().noneMatch(roof -> drains(one, roof.node()))) {
       tell.missing(AnswerKey.MISSING_AREA);
     }
     Surroundings.Climate climate = around.climate();
     if (climate == null || climate.rain() == null) {
       tell.missing(AnswerKey.MISSING_RAIN);
     }
+    unbuilt(tell);
     return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.COPE_OPEN);
   }
 
   static Answer freeze(Case one) {
     Telling tell = new Telling(Question.FREEZE, one);
-    tell.missing(AnswerKey.MISSING_FROST);
-    if (one.book().site().surroundings().soil() == null) {
+    Surroundings around = one.book().site().surroundings();
+    Surroundings.Climate climate = around.climate();
+    if (climate == null || climate.freezingIndex() == null) {
+      tell.missing(AnswerKey.MISSING_FROST);
+    }
+    if (around.soil() == null) {
       tell.missing(AnswerKey.MISSING_SOIL);
     }
+    unbuilt(tell);
     return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.FREEZE_OPEN);
+  }
+
+  private static boolean drains(Case one, String node) {
+    return one.runs().stream()
+        .anyMatch(run -> run.reach().from().equals(node) || run.reach().to().equals(node));
+  }
+
+  /** An answer that cannot say names what is missing; here, at last, it is the computation. */
+  private static void unbuilt(Telling tell) {
+    if (!tell.misses()) {
+      tell.missing(AnswerKey.MISSING_NOTHING_BUT_US);
+    }
   }
 }

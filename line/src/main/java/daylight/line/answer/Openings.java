@@ -13,6 +13,9 @@ import java.util.List;
 
 /** The complaint, and what of the findings may lie behind it. */
 final class Openings {
+  /** More causes than this explain nothing. */
+  private static final int MOST_CAUSES = 3;
+
   private Openings() {}
 
   static Opening of(Visit visit, List<Case> cases) {
@@ -28,17 +31,24 @@ final class Openings {
     return new Opening(visit.complaint(), causes, against);
   }
 
-  /** What is in the way first, then standing water, then defects. */
+  /**
+   * What may explain it, likeliest first: what fills the bore, water that stands, then defects.
+   * Only the first few are told; the rest stand under their own questions.
+   */
   private static void causes(Case one, List<Statement> causes) {
-    for (PlacedFinding placed : one.findings(Catalogue.Bears.OPERATION)) {
-      if (!placed.finding().kind().endsWith("-water")) {
-        causes.add(cause(one, placed));
-      }
-    }
+    List<Statement> all = new ArrayList<>();
+    double from = one.rules().limits().obstruction();
+    one.findings(Catalogue.Bears.OPERATION).stream()
+        .filter(placed -> !placed.finding().kind().endsWith("-water"))
+        .filter(placed -> Clear.share(placed) >= from)
+        .sorted((a, b) -> Double.compare(Clear.share(b), Clear.share(a)))
+        .forEach(placed -> all.add(cause(one, placed)));
+    int at = Math.min(1, all.size());
     for (WaterSeen water : one.fall().water()) {
       Place to = water.to();
       if (one.has(water.from().reach()) && to != null) {
-        causes.add(
+        all.add(
+            at,
             Statement.of(
                 AnswerKey.CAUSE_WATER,
                 new Argument.Length(one.station(water.from())),
@@ -46,9 +56,8 @@ final class Openings {
                 new Argument.Text(one.named(one.route(water.from()).from()))));
       }
     }
-    for (PlacedFinding placed : one.findings(Catalogue.Bears.STRUCTURE)) {
-      causes.add(cause(one, placed));
-    }
+    one.findings(Catalogue.Bears.STRUCTURE).forEach(placed -> all.add(cause(one, placed)));
+    causes.addAll(all.subList(0, Math.min(MOST_CAUSES, all.size())));
   }
 
   private static Statement cause(Case one, PlacedFinding placed) {

@@ -29,7 +29,7 @@ final class Sound {
           AnswerKey.SOUND_NONE_SEEN,
           share);
     }
-    tell.caution(Caution.SEWAGE);
+    tell.cautionSewage();
     for (PlacedFinding defect : defects.subList(1, defects.size())) {
       tell.reason(
           AnswerKey.ALSO_FOUND,

@@ -1,6 +1,7 @@
 package daylight.line.answer;
 
 import daylight.line.book.Place;
+import daylight.line.book.Reach;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
@@ -101,6 +102,14 @@ final class Telling {
 
   void caution(Caution... more) {
     cautions.addAll(List.of(more));
+  }
+
+  /** Roof and yard water alone is no sewage; anything else, known or not, may be. */
+  void cautionSewage() {
+    boolean storm = of.runs().stream().allMatch(run -> run.reach().use() == Reach.Use.STORM);
+    if (!storm) {
+      cautions.add(Caution.SEWAGE);
+    }
   }
 
   void restsOn(List<Contribution> contributions) {

@@ -37,8 +37,8 @@ final class WhatNow {
           open ? Sureness.OPEN : Sureness.LIKELY,
           open ? AnswerKey.NOW_MEASURE : AnswerKey.NOW_NOTHING);
     }
-    tell.caution(
-        Caution.NOTIFY_BEFORE_DIGGING, Caution.HAND_DIG, Caution.SEWAGE, Caution.LOCAL_CODES);
+    tell.caution(Caution.NOTIFY_BEFORE_DIGGING, Caution.HAND_DIG, Caution.LOCAL_CODES);
+    tell.cautionSewage();
     for (PlacedFinding next : work.subList(1, work.size())) {
       tell.reason(
           AnswerKey.NOW_THEN,

@@ -44,6 +44,11 @@ public enum BookFault implements ComplaintCode {
   WALK_BROKEN,
   /** A counter reading past the end of the pass: the reading, the end. */
   BEYOND_END,
+  /**
+   * A counter set back, so that one reading means two places: what it read before and after, and by
+   * how much that is less.
+   */
+  RESET_BACKWARDS,
   /** A stretch that ends before it begins: its beginning, its end. */
   FROM_AFTER_TO,
   /** A bend of nothing or of more than half a turn: the angle. */

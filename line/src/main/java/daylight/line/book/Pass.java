@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param findings what was seen
  * @param bends turns of the pipe that were seen
  * @param counterChecks places where a tape was held against the counter
- * @param resets places where the counter jumped or was zeroed again
+ * @param resets places where the counter jumped ahead; where it was set back, what followed is a
+ *     pass of its own whose zero is less by as much
  * @param anchors moments of the footage whose counter reading somebody typed
  * @param corrections stretches of the footage whose reading a person put right
  * @param after the label of the cleaning or repair that came just before it; null if none
@@ -114,7 +115,7 @@ public record Pass(
   /** A tape held against the counter: it showed {@code counter} when {@code taped} was out. */
   public record CounterCheck(Id id, Reading counter, Reading taped) implements Entry {}
 
-  /** The counter jumped from one reading to another without the camera moving. */
+  /** The counter jumped from one reading to a greater one without the camera moving. */
   public record Reset(Id id, Reading before, Reading after) implements Entry {}
 
   /** At {@code seconds} from the first frame of {@code media}, the counter showed this. */

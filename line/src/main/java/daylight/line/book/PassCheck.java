@@ -105,6 +105,7 @@ final class PassCheck {
       cable(check, "counter", check.counter(), pass);
       faults.notNegative(check, "taped", check.taped());
     }
+    pass.resets().forEach(this::reset);
     for (Pass.Anchor anchor : pass.anchors()) {
       media(anchor, "media", anchor.media());
       cable(anchor, "counter", anchor.counter(), pass);
@@ -120,6 +121,21 @@ final class PassCheck {
             new Argument.Quantity(Dimension.DURATION, correction.fromSeconds()),
             new Argument.Quantity(Dimension.DURATION, correction.toSeconds()));
       }
+    }
+  }
+
+  /** After a jump back a reading may have been taken before it or after; nothing tells which. */
+  private void reset(Pass.Reset reset) {
+    double before = reset.before().value();
+    double after = reset.after().value();
+    if (after < before) {
+      faults.add(
+          BookFault.RESET_BACKWARDS,
+          reset,
+          "after",
+          new Argument.Length(before),
+          new Argument.Length(after),
+          new Argument.Length(before - after));
     }
   }
 

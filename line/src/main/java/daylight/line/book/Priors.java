@@ -1,5 +1,6 @@
 package daylight.line.book;
 
+import daylight.line.measure.Mark;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import java.util.Comparator;
@@ -152,6 +153,8 @@ public final class Priors {
    * @param poor multiplier where the crew called it poor
    * @param typical what is usual where nothing was recorded; null where nothing can be taken
    * @param source id in the list of sources
+   * @param mark how the figures were come by
+   * @param note what a reader of the row should know; null for nothing
    */
   public record Prior(
       Kind kind,
@@ -161,7 +164,9 @@ public final class Priors {
       double fair,
       double poor,
       @Nullable Typical typical,
-      String source) {
+      String source,
+      Mark mark,
+      @Nullable String note) {
     public Prior {
       if (!(a >= 0) || !(b >= 0) || !(a + b > 0) || !Double.isFinite(a + b)) {
         throw new IllegalArgumentException(

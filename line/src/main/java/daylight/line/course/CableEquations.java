@@ -63,7 +63,7 @@ final class CableEquations {
     }
     for (Pass pass : visit.passes()) {
       @Nullable Walk walk = model.walks().find(visit.label(), pass.label());
-      if (walk != null) {
+      if (walk != null && Altered.holds(model.book(), visit, pass)) {
         for (Finding finding : pass.findings()) {
           if (finding.node() != null && finding.where() instanceof Where.AtCable(Reading cable)) {
             atNode(walk, finding.label(), finding.node(), cable, finding.moving());

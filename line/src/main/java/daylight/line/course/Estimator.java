@@ -3,6 +3,7 @@ package daylight.line.course;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Priors;
 import daylight.line.book.Reach;
+import daylight.line.book.Visit;
 import daylight.line.counter.Tracks;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
@@ -109,6 +110,7 @@ public final class Estimator {
     double[] start = Start.values(model);
     Model whole = model.with(Turn.of(book, model.layout(), model.walks(), priors, start));
     doubts.addAll(Marks.withoutCable(book, model.walks()));
+    assumedOffsets(model.marks());
     Statement missing = missing(tree.line(), whole, start);
     if (missing != null) {
       return new Prepared(whole, null, missing);
@@ -118,6 +120,28 @@ public final class Estimator {
       doubts.add(Statement.of(CourseKey.NOT_SETTLED, new Argument.Label(tree.line())));
     }
     return new Prepared(whole, new Solved(whole, fitted), null);
+  }
+
+  /**
+   * A transmitter whose place behind the lens nobody noted makes every locate of its visit unsure.
+   */
+  private void assumedOffsets(List<Mark> marks) {
+    for (Visit visit : book.visits()) {
+      boolean used =
+          marks.stream()
+              .anyMatch(
+                  mark ->
+                      mark.visit().equals(visit.label())
+                          && mark.position() instanceof Mark.Position.ByCable by
+                          && by.behind() >= 0);
+      if (used && visit.kit().sondeBehindLens() == null) {
+        double taken = priors.recordedOrTypical(Priors.Kind.SONDE_BEHIND_LENS, null).value();
+        Statement doubt = Statement.of(CourseKey.SONDE_OFFSET_ASSUMED, new Argument.Length(taken));
+        if (!doubts.contains(doubt)) {
+          doubts.add(doubt);
+        }
+      }
+    }
   }
 
   /** What is known of a tree, before the bends seen are put on it. */

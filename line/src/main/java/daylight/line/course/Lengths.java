@@ -43,7 +43,8 @@ record Lengths(double[] metres, boolean[] measured, boolean[] met) {
     }
     for (Visit visit : book.visits()) {
       for (Pass pass : visit.passes()) {
-        if (Walk.fits(tree, pass)) {
+        // What an altered reach was like before tells nothing of it now.
+        if (Walk.fits(tree, pass) && Altered.holds(book, visit, pass)) {
           lengths.take(tree, Counter.of(visit, pass, priors), pass, visit, pushed);
         }
       }

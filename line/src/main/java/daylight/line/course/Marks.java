@@ -45,6 +45,7 @@ final class Marks {
       visit.locates().forEach(locate -> gatherer.take(visit, locate));
       visit.exposures().forEach(exposure -> gatherer.take(visit, exposure));
     }
+    gatherer.dropAltered();
     gatherer.takeNodes();
     gatherer.nameShared();
     layout.close();
@@ -68,6 +69,21 @@ final class Marks {
       }
     }
     return doubts;
+  }
+
+  /** Drops what was measured of a reach before a repair altered it. */
+  private void dropAltered() {
+    double[] start = new double[layout.size()];
+    for (Visit visit : book.visits()) {
+      marks.removeIf(
+          mark ->
+              mark.visit().equals(visit.label())
+                  && !Altered.holds(book, visit, reach(mark.place(layout, start).limb())));
+    }
+  }
+
+  private String reach(int limb) {
+    return layout.tree().limbs().get(limb).reach().label();
   }
 
   /** Lays out the unknowns that several marks share: surfaces, and the instruments of a visit. */

@@ -53,6 +53,16 @@ public record Route(String from, String to, List<Run> runs) {
     return routes;
   }
 
+  /** The main routes of every line, the longest first; empty for a site without a reach. */
+  public static List<Route> mains(Line line) {
+    return line.runs().stream()
+        .map(run -> run.reach().line())
+        .distinct()
+        .map(name -> of(line, name).getFirst())
+        .sorted(Comparator.comparingDouble(Route::length).reversed().thenComparing(Route::from))
+        .toList();
+  }
+
   private static List<Run> downFrom(Run start, List<Run> runs, Set<String> named) {
     List<Run> way = new ArrayList<>(List.of(start));
     boolean on = true;
@@ -97,6 +107,18 @@ public record Route(String from, String to, List<Run> runs) {
       before += extent(run);
     }
     return OptionalDouble.empty();
+  }
+
+  /** The place at a station in metres; on the last run beyond its end. */
+  public Place place(double station) {
+    double rest = station;
+    for (Run run : runs) {
+      if (rest <= extent(run) || run.equals(runs.getLast())) {
+        return run.at(rest);
+      }
+      rest -= extent(run);
+    }
+    throw new IllegalArgumentException("a route has at least one run");
   }
 
   /** Every station of the route with its distance from the start. */

@@ -23,7 +23,9 @@ final class SurveyDoubts {
     List<Statement> doubts = new ArrayList<>();
     switch (plan) {
       case Adjusted adjusted -> {
-        adjusted.undetermined().forEach(u -> doubts.add(undetermined(u)));
+        adjusted.undetermined().stream()
+            .filter(u -> !givesDirectionOnly(u))
+            .forEach(u -> doubts.add(undetermined(u)));
         suspects(adjusted.fit(), doubts);
       }
       case Unadjustable not -> {
@@ -37,6 +39,12 @@ final class SurveyDoubts {
       suspects(adjusted.fit(), doubts);
     }
     return doubts;
+  }
+
+  /** The far end of a wall that only gives the direction needs no place of its own. */
+  private static boolean givesDirectionOnly(Undetermined undetermined) {
+    return undetermined instanceof Undetermined.Untied untied
+        && untied.reason() == Undetermined.Reason.DISTANCE_UNKNOWN;
   }
 
   private static void suspects(Fit fit, List<Statement> doubts) {

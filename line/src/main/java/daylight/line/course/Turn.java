@@ -29,7 +29,7 @@ record Turn(String label, int limb, int joint, double angle, double sd, Bend.Sen
     for (Visit visit : book.visits()) {
       for (Pass pass : visit.passes()) {
         Walk walk = walks.find(visit.label(), pass.label());
-        if (walk != null) {
+        if (walk != null && Altered.holds(book, visit, pass)) {
           List<Turn> before = List.copyOf(turns);
           for (Bend bend : pass.bends()) {
             Turn turn = turn(bend, pass, walk, layout, priors, start);

@@ -1,5 +1,7 @@
 package daylight.line.fall;
 
+import daylight.line.measure.Mark;
+
 /**
  * The smallest slope a rule asks for.
  *
@@ -9,12 +11,4 @@ package daylight.line.fall;
  * @param source id in the list of sources
  * @param mark how the figure was come by
  */
-public record FallLimit(String rules, String clause, double slope, String source, Mark mark) {
-  /** How a figure was come by. */
-  public enum Mark {
-    LOOKED_UP,
-    FROM_MEMORY,
-    DERIVED,
-    COMMON_PRACTICE
-  }
-}
+public record FallLimit(String rules, String clause, double slope, String source, Mark mark) {}

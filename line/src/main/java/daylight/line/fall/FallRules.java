@@ -1,6 +1,7 @@
 package daylight.line.fall;
 
 import daylight.line.book.Reach;
+import daylight.line.measure.Mark;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -12,8 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param id its id
  * @param title what it is, with edition or year
  * @param rows by rising bore
+ * @param note what a reader of the table should know; null for nothing
  */
-public record FallRules(String id, String title, List<Row> rows) {
+public record FallRules(String id, String title, List<Row> rows, @Nullable String note) {
   public FallRules {
     rows = List.copyOf(rows);
   }
@@ -25,6 +27,9 @@ public record FallRules(String id, String title, List<Row> rows) {
    * @param boreTo largest nominal bore it holds for, metres
    * @param uses what it holds for; empty for all but pumped
    * @param slope the smallest slope, a ratio
+   * @param clause where in the rule it stands
+   * @param source id in the list of sources
+   * @param mark how the figure was come by
    */
   public record Row(
       double boreFrom,
@@ -33,7 +38,7 @@ public record FallRules(String id, String title, List<Row> rows) {
       double slope,
       String clause,
       String source,
-      FallLimit.Mark mark) {
+      Mark mark) {
     public Row {
       uses = List.copyOf(uses);
     }

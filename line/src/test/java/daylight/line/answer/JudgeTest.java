@@ -354,7 +354,7 @@ class JudgeTest {
     assertThat(now.headline().key()).isEqualTo(AnswerKey.NOW_STOP);
   }
 
-  private enum Placed {
+  enum Placed {
     BY_COUNTER,
     BY_A_MOMENT_NOBODY_READ
   }

@@ -43,6 +43,7 @@ class BookCheckTest {
   private final List<Reach> reaches =
       new ArrayList<>(List.of(reach("R1", "C1", "J1", 0.1), reach("R2", "J1", "O1", 0.1)));
   private final List<Pass> passes = new ArrayList<>();
+  private final List<Pass.Reset> resets = new ArrayList<>();
   private final List<Locate> locates = new ArrayList<>();
   private final List<Tie> ties = new ArrayList<>();
   private final List<Level> levels = new ArrayList<>();
@@ -110,7 +111,7 @@ class BookCheckTest {
         null);
   }
 
-  private static Pass pass(
+  private Pass pass(
       String label, String entry, List<String> walk, List<Finding> findings, Bend... bends) {
     return new Pass(
         id(label),
@@ -123,7 +124,7 @@ class BookCheckTest {
         findings,
         List.of(bends),
         List.of(),
-        List.of(),
+        resets,
         List.of(),
         List.of(),
         null,
@@ -297,6 +298,20 @@ class BookCheckTest {
             "book.beyond-end F1.from",
             "book.from-after-to F1.to",
             "book.beyond-end L1.cable");
+  }
+
+  @Test
+  void aCounterSetBackIsAPassOfItsOwn() {
+    resets.add(new Pass.Reset(id("N1"), reading(9), reading(9.3)));
+    resets.add(new Pass.Reset(id("N2"), reading(9), reading(0)));
+    passes.add(pass("P1", "C1", List.of("R1"), List.of()));
+    assertThat(BookCheck.faults(book(visit("V1", null)), CATALOGUE))
+        .containsExactly(
+            new Fault(
+                BookFault.RESET_BACKWARDS,
+                id("N2"),
+                "after",
+                List.of(new Argument.Length(9), new Argument.Length(0), new Argument.Length(9))));
   }
 
   @Test

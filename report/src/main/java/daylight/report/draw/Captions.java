@@ -4,6 +4,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Node;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.report.words.Words;
 import java.time.LocalDate;
@@ -65,7 +66,7 @@ public final class Captions {
 
   /** How far along the route a place is, or along its own reach where it lies off the route. */
   public static String distance(Words words, Route route, Place place) {
-    OptionalDouble along = route.distance(place);
+    OptionalDouble along = route.station(place);
     return along.isPresent()
         ? words.length(along.getAsDouble())
         : place.reach() + " " + words.length(place.distance());

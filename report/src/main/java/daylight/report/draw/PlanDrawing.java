@@ -5,6 +5,7 @@ import daylight.line.book.Landmark;
 import daylight.line.book.Node;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.measure.Argument;
 import daylight.line.survey.Adjusted;
@@ -38,7 +39,7 @@ public final class PlanDrawing {
   private PlanDrawing(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
-    this.route = Route.main(subject);
+    this.route = subject.route();
     this.sheet =
         new Sheet(
             "plan",

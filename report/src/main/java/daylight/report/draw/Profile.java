@@ -1,6 +1,7 @@
 package daylight.report.draw;
 
 import daylight.line.book.Reach;
+import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.measure.Measured;
@@ -61,7 +62,7 @@ record Profile(Known known, List<Sample> samples) {
           depths.add(new Sample(x, 0, new Measured(-depth.value(), depth.sd()), bore, false));
         }
       }
-      before = route.distance(run.at(0)).orElse(before) + end(run);
+      before = route.station(run.at(0)).orElse(before) + end(run);
     }
     if (heights.size() > 1) {
       return new Profile(Known.HEIGHTS, heights);

@@ -1,5 +1,6 @@
 package daylight.report.draw;
 
+import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
 import daylight.report.words.Words;
@@ -56,7 +57,7 @@ final class ProfileAxes {
   private static void caption(
       Sheet sheet, Box plot, ProfileFrame frame, Profile profile, Route route, Words words) {
     StringBuilder text = new StringBuilder();
-    text.append(words.say("draw.distance", new Argument.Label(route.start())));
+    text.append(words.say("draw.distance", new Argument.Label(route.from())));
     if (profile.known() != Profile.Known.NOTHING) {
       text.append(" · ")
           .append(

@@ -3,6 +3,7 @@ package daylight.report.draw;
 import daylight.line.book.Node;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
@@ -32,7 +33,7 @@ public final class ProfileDrawing {
   private ProfileDrawing(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
-    this.route = Route.main(subject);
+    this.route = subject.route();
     this.profile = Profile.along(route);
     this.sheet =
         new Sheet(
@@ -56,7 +57,7 @@ public final class ProfileDrawing {
   private double deepest() {
     double deepest = Double.POSITIVE_INFINITY;
     for (LocateFit fit : subject.line().locates()) {
-      OptionalDouble x = route.distance(fit.place());
+      OptionalDouble x = route.station(fit.place());
       Measured depth = fit.depth();
       if (x.isPresent() && depth != null && profile.known() != Profile.Known.NOTHING) {
         deepest = Math.min(deepest, profile.at(x.getAsDouble()).ground() - depth.upper95());
@@ -74,11 +75,11 @@ public final class ProfileDrawing {
     if (route.runs().isEmpty()) {
       return words.word("join.none");
     }
-    return route.start() + " → " + route.runs().getLast().reach().downstream();
+    return route.from() + " → " + route.runs().getLast().reach().downstream();
   }
 
   private Tag draw() {
-    if (route.runs().isEmpty()) {
+    if (route.length() <= 0) {
       sheet.note(words.word("draw.nothing"));
       return sheet.finished();
     }
@@ -109,7 +110,7 @@ public final class ProfileDrawing {
   /** A depth by one reading alone, with the interval that holds 95 %. */
   private void readings() {
     for (LocateFit fit : subject.line().locates()) {
-      OptionalDouble x = route.distance(fit.place());
+      OptionalDouble x = route.station(fit.place());
       Measured depth = fit.depth();
       if (x.isPresent() && depth != null) {
         double ground = profile.at(x.getAsDouble()).ground();
@@ -140,9 +141,9 @@ public final class ProfileDrawing {
   }
 
   private void nodes() {
-    node(route.start(), 0);
+    node(route.from(), 0);
     for (Run run : route.runs()) {
-      double start = route.distance(run.at(0)).orElse(0);
+      double start = route.station(run.at(0)).orElse(0);
       double end = run.stations().isEmpty() ? 0 : run.stations().getLast().place().distance();
       node(run.reach().downstream(), start + end);
     }
@@ -166,7 +167,7 @@ public final class ProfileDrawing {
 
   private void labels() {
     for (LocateFit fit : subject.line().locates()) {
-      OptionalDouble x = route.distance(fit.place());
+      OptionalDouble x = route.station(fit.place());
       if (x.isPresent()) {
         Point at = new Point(frame.x(x.getAsDouble()), ground(x.getAsDouble()));
         sheet.add(Symbols.locate(at.x(), at.y()));
@@ -176,7 +177,7 @@ public final class ProfileDrawing {
       }
     }
     for (PlacedFinding placed : Captions.findings(subject)) {
-      route.distance(placed.from()).ifPresent(x -> finding(placed, x));
+      route.station(placed.from()).ifPresent(x -> finding(placed, x));
     }
   }
 
@@ -202,7 +203,7 @@ public final class ProfileDrawing {
       case DEPTHS -> sheet.note(words.word("draw.heights_missing"));
       case NOTHING -> sheet.note(words.word("draw.depths_missing"));
     }
-    List<String> others = route.others(subject);
+    List<String> others = subject.off(route);
     if (!others.isEmpty()) {
       List<Argument> labels =
           others.stream().map(Argument.Label::new).map(Argument.class::cast).toList();

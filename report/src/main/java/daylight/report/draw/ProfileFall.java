@@ -1,5 +1,6 @@
 package daylight.report.draw;
 
+import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
@@ -36,8 +37,8 @@ final class ProfileFall {
   }
 
   private static Box box(Route route, ProfileFrame frame, FallStretch stretch, Box strip) {
-    double left = frame.x(route.distance(stretch.from()).orElseThrow());
-    double right = frame.x(route.distance(stretch.to()).orElseThrow());
+    double left = frame.x(route.station(stretch.from()).orElseThrow());
+    double right = frame.x(route.station(stretch.to()).orElseThrow());
     return new Box(left, strip.y(), right - left, strip.height());
   }
 
@@ -46,7 +47,7 @@ final class ProfileFall {
     Words words = subject.words();
     List<FallStretch> here =
         subject.answers().fall().stretches().stream()
-            .filter(stretch -> route.distance(stretch.from()).isPresent())
+            .filter(stretch -> route.station(stretch.from()).isPresent())
             .toList();
     List<FallStretch> shown = new ArrayList<>();
     for (Run run : route.runs()) {

@@ -1,6 +1,7 @@
 package daylight.report.draw;
 
 import daylight.line.book.Place;
+import daylight.line.course.Route;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Measured;
 import daylight.report.markup.Tag;
@@ -104,9 +105,9 @@ final class ProfilePipe {
 
   /** Water to scale: level with its depth at the lowest place of the stretch it was seen in. */
   private void water(WaterSeen water) {
-    OptionalDouble from = route.distance(water.from());
+    OptionalDouble from = route.station(water.from());
     Place end = water.to() == null ? water.from() : water.to();
-    OptionalDouble to = route.distance(end);
+    OptionalDouble to = route.station(end);
     if (from.isEmpty() || to.isEmpty() || to.getAsDouble() <= from.getAsDouble()) {
       return;
     }

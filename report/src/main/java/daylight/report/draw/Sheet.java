@@ -1,6 +1,7 @@
 package daylight.report.draw;
 
 import daylight.line.answer.StopOrder;
+import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
@@ -73,7 +74,7 @@ final class Sheet {
 
   private double banner(Subject subject) {
     double y = MARGIN - 8;
-    Route route = Route.main(subject);
+    Route route = subject.route();
     for (StopOrder stop : subject.answers().stops()) {
       String head =
           words.word("report.stop")
@@ -82,7 +83,7 @@ final class Sheet {
                   "report.stop.what",
                   new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
                   new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-                  new Argument.Label(route.start()));
+                  new Argument.Label(route.from()));
       Box box = new Box(MARGIN, y, WIDTH - 2 * MARGIN, 36);
       svg.add(Pen.box(box, Ink.STOP, Ink.DARK).with("stroke-width", 2));
       double wide = box.width() - 20;

@@ -6,6 +6,7 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.course.Line;
+import daylight.line.course.Route;
 import daylight.line.measure.Complaint;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.PlanPoint;
@@ -45,9 +46,22 @@ public record Subject(
         : Collections.emptySortedMap();
   }
 
+  /** The route that distances run along: the longest of the site; one without runs if none. */
+  public Route route() {
+    return Route.mains(line).stream().findFirst().orElse(new Route("", "", List.of()));
+  }
+
+  /** The reaches off a route, by label. */
+  List<String> off(Route route) {
+    return line.runs().stream()
+        .map(run -> run.reach().label())
+        .filter(label -> route.runs().stream().noneMatch(run -> run.reach().label().equals(label)))
+        .toList();
+  }
+
   /** How far along the main route a place is, or along its own reach where it lies off it. */
   public String distance(Place place) {
-    return Captions.distance(words, Route.main(this), place);
+    return Captions.distance(words, route(), place);
   }
 
   /** The id of the symbol of a kind of finding; {@code other} for a kind that is not known. */

@@ -4,13 +4,13 @@ import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
 import daylight.line.answer.Opening;
 import daylight.line.answer.StopOrder;
+import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.Captions;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
-import daylight.report.draw.Route;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
@@ -101,14 +101,14 @@ public final class OwnersReport {
 
   private List<Tag> stops() {
     List<Tag> stops = new ArrayList<>();
-    Route route = Route.main(subject);
+    Route route = subject.route();
     for (StopOrder stop : answers.stops()) {
       String what =
           words.say(
               "report.stop.what",
               new Argument.Text(words.kind(stop.finding().finding().kind())),
               new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-              new Argument.Label(route.start()));
+              new Argument.Label(route.from()));
       stops.add(
           Tag.of("section")
               .with("class", "stop")

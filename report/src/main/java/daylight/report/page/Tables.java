@@ -11,7 +11,6 @@ import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Printed;
 import daylight.report.draw.Captions;
-import daylight.report.draw.Route;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
@@ -46,7 +45,7 @@ final class Tables {
   }
 
   private String caption(String id) {
-    return words.say("report." + id + ".caption", new Argument.Label(Route.main(subject).start()));
+    return words.say("report." + id + ".caption", new Argument.Label(subject.route().from()));
   }
 
   private Tag findings() {

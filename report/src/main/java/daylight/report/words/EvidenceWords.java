@@ -3,6 +3,7 @@ package daylight.report.words;
 import daylight.line.answer.Evidence;
 import daylight.line.book.Place;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import java.util.function.Function;
 
 /**
@@ -45,6 +46,15 @@ public record EvidenceWords(Words words, Function<Place, String> place) {
     Argument size = seen.size();
     return size == null
         ? words.say("evidence.seen", kind, label, at)
-        : words.say("evidence.seen_size", kind, label, at, size);
+        : words.say("evidence.seen_size", kind, label, at, small(size));
+  }
+
+  /** Sizes of findings are of the order of a pipe's wall, not of a yard. */
+  private static Argument small(Argument size) {
+    return size instanceof Argument.Quantity(Dimension dimension, double metres)
+            && dimension == Dimension.LENGTH
+            && metres >= 0
+        ? new Argument.Small(metres)
+        : size;
   }
 }

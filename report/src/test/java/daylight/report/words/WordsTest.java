@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import daylight.archive.form.FormTrouble;
 import daylight.line.answer.AnswerKey;
+import daylight.line.answer.Evidence;
 import daylight.line.book.BookFault;
 import daylight.line.book.Material;
 import daylight.line.book.Node;
+import daylight.line.book.Place;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Refusal;
@@ -123,6 +126,16 @@ class WordsTest {
   void aKindOutsideTheCatalogueIsShownAsItIsWritten() {
     assertThat(words.kind("badger")).isEqualTo("badger");
     assertThat(words.figure(new Argument.Term("kind.badger"))).isEqualTo("badger");
+  }
+
+  @Test
+  void aCrackIsNotMeasuredInFeet() {
+    EvidenceWords evidence = new EvidenceWords(words, place -> "6' 1\"");
+    Evidence crack =
+        new Evidence.Seen(
+            "F7", "crack", new Place("R3", 1.85), new Argument.Quantity(Dimension.LENGTH, 0.0015));
+
+    assertThat(evidence.say(crack)).isEqualTo("Crack (F7) at 6' 1\": 1/16 in");
   }
 
   @Test
