@@ -5,9 +5,11 @@ import daylight.line.book.Place;
 import daylight.line.course.PlacedSight;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
+import daylight.line.measure.Measured;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of a line was seen with clear sight on one visit.
@@ -20,8 +22,11 @@ record Coverage(double share, List<Run> open, List<Stretch> unseen) {
   /** Stretches shorter than this are not worth telling, metres. */
   private static final double WORTH_TELLING = 0.3;
 
+  /** A length is no better than a guess from this relative standard uncertainty on. */
+  private static final double GUESSED = 0.05;
+
   /** A stretch of one reach; {@code clarity} is null where no pass judged it. */
-  record Stretch(Place from, Place to, Pass.@org.jspecify.annotations.Nullable Clarity clarity) {}
+  record Stretch(Place from, Place to, Pass.@Nullable Clarity clarity) {}
 
   static Coverage of(Case one) {
     double length = 0;
@@ -47,8 +52,13 @@ record Coverage(double share, List<Run> open, List<Stretch> unseen) {
         unseen.add(stretch(one, run, at, extent));
       }
     }
-    List<Run> open = one.runs().stream().filter(run -> run.length() == null).toList();
+    List<Run> open = one.runs().stream().filter(run -> !known(run.length())).toList();
     return new Coverage(length > 0 ? seen / length : 0, open, unseen);
+  }
+
+  /** A length that is a guess does not tell how much of it was seen. */
+  private static boolean known(@Nullable Measured length) {
+    return length != null && length.sd() <= GUESSED * length.value();
   }
 
   /** Whether at least so much of a line was seen whose whole length is known. */

@@ -1,5 +1,9 @@
 package daylight.line.course;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -16,6 +20,9 @@ final class DenseFit {
   private static final int MOST_STEPS = 60;
   private static final double SETTLED = 1e-9;
 
+  /** A way whose cost is higher by this much is e³ ≈ 20 times less likely. */
+  private static final double CLEARLY_WORSE = 6;
+
   /**
    * A settled estimate.
    *
@@ -29,50 +36,53 @@ final class DenseFit {
 
   private DenseFit() {}
 
-  /** The best of every way in which the turns of free plane may go; at most four are tried. */
+  /**
+   * The best of every way in which the turns of free plane may go; at most four are tried. A turn
+   * that fits about as well the other way is left open to both sides.
+   */
   static Fitted fit(Model model, double[] start) {
     int free = model.freeTurns().size();
     int tried = Math.min(free, 4);
-    int[] hands = new int[free];
-    Best best = new Best();
+    List<Descent> ways = new ArrayList<>();
     for (int way = 0; way < 1 << tried; way++) {
+      int[] hands = new int[free];
       for (int i = 0; i < tried; i++) {
         hands[i] = (way >> i & 1) == 0 ? -1 : 1;
       }
-      best.offer(descend(model, start, hands), hands);
+      ways.add(descend(model, start, hands));
     }
-    return best.fitted(model);
+    Descent best = ways.stream().min(Comparator.comparingDouble(Descent::cost)).orElseThrow();
+    int[] sure = sure(ways, best);
+    return fitted(model, Arrays.equals(sure, best.hands()) ? best : descend(model, start, sure));
   }
 
-  private static final class Best {
-    private double[] x = new double[0];
-    private int[] hands = new int[0];
-    private double cost = Double.POSITIVE_INFINITY;
-    private boolean settled;
-
-    void offer(Descent descent, int[] ways) {
-      if (descent.cost() < cost) {
-        x = descent.x();
-        hands = ways.clone();
-        cost = descent.cost();
-        settled = descent.settled();
+  /** The hands of the best way, none where another way with the other hand fits about as well. */
+  private static int[] sure(List<Descent> ways, Descent best) {
+    int[] sure = best.hands().clone();
+    for (Descent other : ways) {
+      for (int i = 0; i < sure.length; i++) {
+        if (other.hands()[i] != best.hands()[i] && other.cost() < best.cost() + CLEARLY_WORSE) {
+          sure[i] = 0;
+        }
       }
     }
+    return sure;
+  }
 
-    Fitted fitted(Model model) {
-      DMatrixRMaj covariance = new DMatrixRMaj(x.length, x.length);
-      LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(x.length);
-      Equations equations = model.equations(x, hands);
-      if (!solver.setA(equations.normal())) {
-        throw new IllegalStateException("an unknown of the line hangs on nothing");
-      }
-      solver.invert(covariance);
-      return new Fitted(x, covariance, equations, cost, settled);
+  private static Fitted fitted(Model model, Descent best) {
+    double[] x = best.x();
+    DMatrixRMaj covariance = new DMatrixRMaj(x.length, x.length);
+    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(x.length);
+    Equations equations = model.equations(x, best.hands());
+    if (!solver.setA(equations.normal())) {
+      throw new IllegalStateException("an unknown of the line hangs on nothing");
     }
+    solver.invert(covariance);
+    return new Fitted(x, covariance, equations, best.cost(), best.settled());
   }
 
   @SuppressWarnings("ArrayRecordComponent") // never leaves this room
-  private record Descent(double[] x, double cost, boolean settled) {}
+  private record Descent(double[] x, int[] hands, double cost, boolean settled) {}
 
   private static Descent descend(Model model, double[] start, int[] hands) {
     double[] x = start.clone();
@@ -88,22 +98,22 @@ final class DenseFit {
         largest = Math.max(largest, Math.abs(move[k]));
       }
       Equations there = model.equations(next, hands);
-      double nextCost = there.cost();
+      double nextCost = model.layout().hasLengths(next) ? there.cost() : Double.POSITIVE_INFINITY;
       if (nextCost <= cost) {
         x = next;
         equations = there;
         cost = nextCost;
         damping = Math.max(1e-12, damping / 10);
         if (largest < SETTLED) {
-          return new Descent(x, cost, true);
+          return new Descent(x, hands, cost, true);
         }
       } else if (largest < SETTLED) {
-        return new Descent(x, cost, true);
+        return new Descent(x, hands, cost, true);
       } else {
         damping = Math.min(1e9, damping * 10);
       }
     }
-    return new Descent(x, cost, false);
+    return new Descent(x, hands, cost, false);
   }
 
   private static double[] move(Equations equations, double damping) {

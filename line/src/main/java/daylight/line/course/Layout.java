@@ -8,6 +8,9 @@ final class Layout {
   /** Length of one straight step of a limb, metres, before it is fitted to whole steps. */
   private static final double STEP = 0.3;
 
+  /** No limb is shorter than a tenth of its first guess: a pipe has a length. */
+  private static final double SHRUNK = -0.9;
+
   private static final int FEWEST_STEPS = 4;
   private static final int MOST_STEPS = 150;
 
@@ -81,6 +84,16 @@ final class Layout {
   /** By what share a limb is longer than the first guess. */
   int stretch(int limb) {
     return stretches[limb];
+  }
+
+  /** Whether every limb has a length above nothing for these unknowns. */
+  boolean hasLengths(double[] x) {
+    for (int stretch : stretches) {
+      if (!(x[stretch] > SHRUNK)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** From here on the vector of unknowns keeps its size. */

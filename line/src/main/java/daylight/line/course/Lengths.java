@@ -14,20 +14,26 @@ import java.util.Map;
 
 /**
  * First guesses of how long each limb of a tree is, and whether anything measured it: a stated
- * length, else counter readings at both of its ends, else how far the push went into it.
+ * length, else counter readings at both of its ends, else how far pushes went into it from either
+ * end.
  *
  * @param metres the guess for each limb
  * @param measured whether both ends of it were measured
- * @param entered whether any pass went into it
+ * @param met whether passes went into it from both of its ends, so that what both of them found
+ *     tells its length
  */
 @SuppressWarnings("ArrayRecordComponent") // never leaves this room
-record Lengths(double[] metres, boolean[] measured, boolean[] entered) {
+record Lengths(double[] metres, boolean[] measured, boolean[] met) {
   /** A pipe no shorter than this is laid out, so that nothing divides by nothing. */
   private static final double SHORTEST = 0.5;
+
+  /** The share of two pushes from either end that is taken for the length; common practice. */
+  private static final double MET_SHARE = 0.9;
 
   static Lengths guess(FieldBook book, Tree tree, Priors priors) {
     int n = tree.limbs().size();
     Lengths lengths = new Lengths(new double[n], new boolean[n], new boolean[n]);
+    double[][] pushed = new double[n][2];
     for (int limb = 0; limb < n; limb++) {
       Reading stated = tree.limbs().get(limb).reach().length();
       if (stated != null) {
@@ -39,23 +45,31 @@ record Lengths(double[] metres, boolean[] measured, boolean[] entered) {
       for (Pass pass : visit.passes()) {
         // What an altered reach was like before tells nothing of it now.
         if (Walk.fits(tree, pass) && Altered.holds(book, visit, pass)) {
-          lengths.take(tree, Counter.of(visit, pass, priors), pass, visit);
+          lengths.take(tree, Counter.of(visit, pass, priors), pass, visit, pushed);
         }
       }
     }
     for (int limb = 0; limb < n; limb++) {
-      lengths.metres[limb] = Math.max(SHORTEST, lengths.metres[limb]);
+      lengths.settle(limb, pushed[limb]);
     }
     return lengths;
   }
 
-  private void take(Tree tree, Counter counter, Pass pass, Visit visit) {
+  /** Two pushes that came from either end and met overlap a little: they cover most of it. */
+  private void settle(int limb, double[] pushed) {
+    met[limb] = !measured[limb] && pushed[0] > 0 && pushed[1] > 0;
+    if (met[limb]) {
+      metres[limb] = Math.max(metres[limb], MET_SHARE * (pushed[0] + pushed[1]));
+    }
+    metres[limb] = Math.max(SHORTEST, metres[limb]);
+  }
+
+  private void take(Tree tree, Counter counter, Pass pass, Visit visit, double[][] pushed) {
     Map<String, Double> nodes = nodes(counter, pass);
     String at = pass.entry();
     double start = 0;
     for (Pass.Leg leg : pass.walk()) {
       int limb = tree.indexOf(leg.reach());
-      entered[limb] = true;
       Reach reach = tree.limbs().get(limb).reach();
       String next = reach.from().equals(at) ? reach.to() : reach.from();
       Double end = nodes.get(next);
@@ -63,7 +77,10 @@ record Lengths(double[] metres, boolean[] measured, boolean[] entered) {
         metres[limb] = end - start;
         measured[limb] = true;
       } else if (!measured[limb]) {
-        metres[limb] = Math.max(metres[limb], furthest(counter, pass, visit) - start);
+        double into = furthest(counter, pass, visit) - start;
+        metres[limb] = Math.max(metres[limb], into);
+        int side = tree.limbs().get(limb).near().equals(at) ? 0 : 1;
+        pushed[limb][side] = Math.max(pushed[limb][side], into);
       }
       start += metres[limb];
       at = next;

@@ -9,6 +9,12 @@ final class PipeEquations {
   /** A length that nothing measured is held, so that the rest can be laid out. */
   private static final double HELD = 1e-6;
 
+  /** How far off the first guess of a length may be that two pushes from either end give. */
+  private static final double MET = 0.3;
+
+  /** How far two pipes at the root may be from running straight through it: anywhere, nearly. */
+  private static final double THROUGH_ROOT = Math.PI / 2;
+
   private final Model model;
   private final Equations equations;
   private final double[] x;
@@ -24,6 +30,7 @@ final class PipeEquations {
   void add(int[] hands) {
     for (int limb = 0; limb < layout.tree().limbs().size(); limb++) {
       turns(limb, hands);
+      through(limb);
       if (layout.heights()) {
         pitches(limb);
       }
@@ -57,6 +64,22 @@ final class PipeEquations {
         free += open ? 1 : 0;
       }
       put(source, assumed, layout.turn(limb, j), expected, Math.sqrt(variance));
+    }
+  }
+
+  /** A second limb at the root has a bearing of its own, which is about straight through. */
+  private void through(int limb) {
+    if (limb > 0 && layout.tree().limbs().get(limb).parent() < 0) {
+      int first = layout.turn(0, 0);
+      int second = layout.turn(limb, 0);
+      double[] d = new double[x.length];
+      d[second] = 1;
+      d[first] = -1;
+      equations.suppose(
+          Priors.Kind.JUNCTION_TURN.id(),
+          d,
+          Start.wrap(x[first] + Math.PI - x[second]),
+          THROUGH_ROOT);
     }
   }
 
@@ -108,6 +131,8 @@ final class PipeEquations {
           unknown,
           stated.value() / length0 - 1,
           sd);
+    } else if (model.lengths().met()[limb]) {
+      put(Priors.Kind.COUNTER_READING.id(), true, unknown, 0, MET);
     } else if (!model.lengths().measured()[limb]) {
       put(Priors.Kind.COUNTER_READING.id(), true, unknown, 0, HELD);
     }

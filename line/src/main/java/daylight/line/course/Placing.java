@@ -71,9 +71,9 @@ final class Placing {
       }
       path = new Run.Path.NotFound(missing == null ? unlocated(of) : missing);
     } else {
-      length = measured ? solved.length(limb) : null;
-      boolean known = located(limb) || (measured && model.lengths().entered()[limb] && limb == 0);
-      path = known ? new Run.Path.Found(stations(limb)) : new Run.Path.NotFound(unlocated(of));
+      length = measured || model.lengths().met()[limb] ? solved.length(limb) : null;
+      path =
+          located(limb) ? new Run.Path.Found(stations(limb)) : new Run.Path.NotFound(unlocated(of));
     }
     return new Run(of.reach(), length, path);
   }

@@ -12,6 +12,9 @@ import java.util.List;
  * everything beyond about that joint, which gives the derivatives.
  */
 final class Shape {
+  /** A place right at a joint belongs to the step beyond it, however its distance was rounded. */
+  private static final double ROUNDING = 1e-9;
+
   private final Layout layout;
   private final double[] x;
   private final Chain[] chains;
@@ -179,7 +182,7 @@ final class Shape {
   }
 
   private static int step(Chain c, double t) {
-    return Math.clamp((int) Math.floor(t / c.step), 0, c.bearing.length - 1);
+    return Math.clamp((int) Math.floor(t / c.step + ROUNDING), 0, c.bearing.length - 1);
   }
 
   private static double east(Chain c, int i) {

@@ -144,7 +144,7 @@ public final class Draft {
   }
 
   public Draft exposure(
-      String label, double cable, @Nullable Double crown, @Nullable Double invert) {
+      String label, double cable, @Nullable Double crown, @Nullable Double invert, String surface) {
     exposures.add(
         new Exposure(
             id("exposure", label),
@@ -153,7 +153,7 @@ public final class Draft {
             metres(cable),
             crown == null ? null : metres(crown),
             invert == null ? null : metres(invert),
-            "yard"));
+            surface));
     return this;
   }
 

@@ -1,0 +1,53 @@
+package daylight.line.answer;
+
+import daylight.line.book.Catalogue;
+import daylight.line.book.Catalogue.Bears;
+import daylight.line.book.Catalogue.Hazard;
+import daylight.line.fall.FallLimit;
+import daylight.line.fall.FallRules;
+import daylight.line.measure.Dimension;
+import java.util.List;
+import java.util.Map;
+
+/** A few kinds, one rule and the thresholds that are shipped. */
+final class TestRules {
+  private TestRules() {}
+
+  static Rules rules() {
+    return new Rules(catalogue(), eighth(), new Rules.Limits(0.95, 0.05, 1.2192, 1.524));
+  }
+
+  static Catalogue catalogue() {
+    return new Catalogue(
+        List.of(
+            kind("crack", Bears.STRUCTURE, Hazard.NONE, Map.of("width", Dimension.LENGTH)),
+            kind("roots", Bears.OPERATION, Hazard.NONE, Map.of("share", Dimension.SHARE)),
+            kind("foreign-cable", Bears.OPERATION, Hazard.STOP, Map.of()),
+            kind("standing-water", Bears.OPERATION, Hazard.NONE, Map.of("depth", Dimension.LENGTH)),
+            kind("junction", Bears.FEATURE, Hazard.NONE, Map.of())));
+  }
+
+  private static Catalogue.Kind kind(
+      String id, Bears bears, Hazard hazard, Map<String, Dimension> quantities) {
+    return new Catalogue.Kind(id, bears, hazard, true, quantities, List.of(), id, null);
+  }
+
+  /**
+   * An eighth of an inch in a foot for pipes of 3 to 6 in: International Plumbing Code, Table
+   * 704.1, as adopted by the city of Chicago (looked up).
+   */
+  static FallRules eighth() {
+    return new FallRules(
+        "ipc-704.1",
+        "Table 704.1",
+        List.of(
+            new FallRules.Row(
+                0.0762,
+                0.1524,
+                List.of(),
+                1 / 96.0,
+                "Table 704.1",
+                "ipc-704.1",
+                FallLimit.Mark.LOOKED_UP)));
+  }
+}
