@@ -15,6 +15,7 @@ import daylight.line.course.Estimator;
 import daylight.line.course.Line;
 import daylight.line.course.Push;
 import daylight.line.course.TestPriors;
+import daylight.line.measure.Mark;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import java.util.List;
@@ -25,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class FallReferenceTest {
   private static final double INCH = 0.0254;
 
-  private static FallRules.Row row(double from, double to, double slope, FallLimit.Mark mark) {
+  private static FallRules.Row row(double from, double to, double slope, Mark mark) {
     return new FallRules.Row(from * INCH, to * INCH, List.of(), slope, "table", "source", mark);
   }
 
@@ -35,18 +36,18 @@ class FallReferenceTest {
           "ipc-704.1",
           "Table 704.1",
           List.of(
-              row(0, 2.5, 1 / 48.0, FallLimit.Mark.LOOKED_UP),
-              row(3, 6, 1 / 96.0, FallLimit.Mark.LOOKED_UP),
-              row(8, 60, 1 / 192.0, FallLimit.Mark.LOOKED_UP)));
+              row(0, 2.5, 1 / 48.0, Mark.LOOKED_UP),
+              row(3, 6, 1 / 96.0, Mark.LOOKED_UP),
+              row(8, 60, 1 / 192.0, Mark.LOOKED_UP)),
+          null);
 
   /** International Residential Code, P3005.3, as quoted in a public forum (looked up). */
   private static final FallRules IRC =
       new FallRules(
           "irc-p3005.3",
           "P3005.3",
-          List.of(
-              row(0, 2.5, 0.02, FallLimit.Mark.LOOKED_UP),
-              row(3, 60, 0.01, FallLimit.Mark.LOOKED_UP)));
+          List.of(row(0, 2.5, 0.02, Mark.LOOKED_UP), row(3, 60, 0.01, Mark.LOOKED_UP)),
+          null);
 
   private static double limit(FallRules rules, double inches) {
     return rules.limit(inches * INCH, Reach.Use.SANITARY).orElseThrow().slope();
