@@ -5,9 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
@@ -33,6 +37,21 @@ public final class ResultFolder {
   static final String LIST = "results.list";
 
   private ResultFolder() {}
+
+  /** What the system said, without the name of the exception it said it by. */
+  private static String said(Exception e) {
+    Throwable cause = e instanceof UncheckedIOException && e.getCause() != null ? e.getCause() : e;
+    String reason = cause instanceof FileSystemException file ? file.getReason() : null;
+    if (reason != null) {
+      return reason;
+    }
+    return switch (cause) {
+      case AccessDeniedException _ -> "permission denied";
+      case NoSuchFileException _ -> "no such folder";
+      case FileAlreadyExistsException _ -> "a file is in its way";
+      default -> String.valueOf(cause.getMessage());
+    };
+  }
 
   /** Why a folder was not taken. */
   public enum Refusal {
@@ -77,7 +96,7 @@ public final class ResultFolder {
       replace(target, old, files);
       return new Outcome.Written(folder);
     } catch (IOException | UncheckedIOException e) {
-      return new Outcome.Refused(Refusal.NOT_WRITABLE, e.toString());
+      return new Outcome.Refused(Refusal.NOT_WRITABLE, said(e));
     }
   }
 

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,7 +85,6 @@ class StopOrderTest {
   }
 
   @Test
-  @Disabled("line.geojson does not carry stop orders yet")
   void inTheLineForMaps() throws IOException {
     JsonNode line = new JsonMapper().readTree(result("line.geojson"));
     assertThat(keys(line)).containsSubsequence("stops", "features");

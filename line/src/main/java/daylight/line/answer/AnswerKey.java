@@ -9,6 +9,10 @@ public enum AnswerKey implements Key {
   WHERE_FOUND,
   /** The line runs {0} from {1} to {2}; how deep is not known. */
   WHERE_FOUND_FLAT,
+  /** The drain was followed for {0} from {1}, {3} to {4} below the ground; not on to {2}. */
+  WHERE_FOLLOWED,
+  /** The drain was followed for {0} from {1}, not on to {2}; how deep is not known. */
+  WHERE_FOLLOWED_FLAT,
   /** Its course is not known yet. */
   WHERE_NOT_FOUND,
   /** At its least certain, {0} from {1}, it lies within {2} to either side. */
@@ -37,6 +41,8 @@ public enum AnswerKey implements Key {
   CLEAR_YES,
   /** It was clear for the part seen, {0} of its length. */
   CLEAR_FOR_PART,
+  /** It was clear as far as was seen, {0}; how long the line is is not known. */
+  CLEAR_SO_FAR,
   /** It is not clear: {0}, {1} from {2}. */
   CLEAR_NO,
   /** It is not clear: {0}, {1} from {2}, fills {3} of the bore. */
@@ -47,10 +53,16 @@ public enum AnswerKey implements Key {
   ALSO_FOUND,
   /** From {0} to {1} from {2} the sight was {3}. */
   SIGHT_STRETCH,
+  /** A camera went through it, but how well it could be seen was not noted. */
+  SIGHT_NOT_NOTED,
+  /** Note from where to where the sight was clear. */
+  MISSING_SIGHT_NOTES,
   /** No camera went through it. */
   NOT_SEEN,
   /** No defect was seen in {0} of its length. */
   SOUND_NONE_SEEN,
+  /** No defect was seen as far as was seen, {0}; how long the line is is not known. */
+  SOUND_NONE_SO_FAR,
   /** Defects were seen: {0} of them; the first is {1}, {2} from {3}. */
   SOUND_DEFECTS,
   /** They are not graded here. */
@@ -67,6 +79,8 @@ public enum AnswerKey implements Key {
   DRAIN_FALLS,
   /** From {1} to {2} it falls {0}; no rule was found for its bore. */
   DRAIN_FALLS_NO_RULE,
+  /** Short dips between the places measured cannot be ruled out. */
+  DRAIN_DIPS_OPEN,
   /** It is flatter than the {1} that the rule asks for: {0} from {2} to {3} from {4}. */
   DRAIN_TOO_FLAT,
   /** It runs backward: {0} from {1} to {2} from {3}. */
@@ -117,6 +131,8 @@ public enum AnswerKey implements Key {
   NOW_FIRST_DEEP,
   /** Then: {0}, {1} from {2}. */
   NOW_THEN,
+  /** See first to why it does not drain. */
+  NOW_DRAIN,
   /** Stop work on this line and call the utility. */
   NOW_STOP,
   /** Nothing seen asks for work; the next thing to measure is named above. */
@@ -127,6 +143,8 @@ public enum AnswerKey implements Key {
   CAUSE_FINDING,
   /** A probable cause is standing water from {0} to {1} from {2}. */
   CAUSE_WATER,
+  /** A probable cause is that it is too flat or runs backward from {0} to {1} from {2}. */
+  CAUSE_FALL,
   /** Nothing found explains it yet. */
   CAUSE_NONE,
   /** Against it speaks that water put in at {0} came out at {1}. */

@@ -32,8 +32,7 @@ final class Clear {
   private Answer answer() {
     Coverage coverage = Coverage.of(one);
     if (coverage.share() <= 0) {
-      tell.missing(AnswerKey.MISSING_PASS);
-      return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.NOT_SEEN);
+      return notSeen(tell, one);
     }
     unseen(tell, coverage);
     List<PlacedFinding> inTheWay = inTheWay();
@@ -49,6 +48,10 @@ final class Clear {
       }
       return no(inTheWay.getFirst());
     }
+    if (!coverage.open().isEmpty()) {
+      return tell.answer(
+          State.WITHIN_LIMITS, Sureness.LIKELY, AnswerKey.CLEAR_SO_FAR, soFar(tell, coverage));
+    }
     Argument share = seen(tell, coverage);
     boolean whole = coverage.whole(one.rules().limits().seenShare()) && !stopped;
     return tell.answer(
@@ -56,6 +59,25 @@ final class Clear {
         whole ? Sureness.SURE : Sureness.LIKELY,
         whole ? AnswerKey.CLEAR_YES : AnswerKey.CLEAR_FOR_PART,
         share);
+  }
+
+  /**
+   * Without a stretch of clear sight nothing can be said; a pass without notes is no such stretch.
+   */
+  static Answer notSeen(Telling tell, Case one) {
+    boolean passed =
+        one.visit().passes().stream()
+            .flatMap(pass -> pass.walk().stream())
+            .anyMatch(leg -> one.has(leg.reach()));
+    tell.missing(passed ? AnswerKey.MISSING_SIGHT_NOTES : AnswerKey.MISSING_PASS);
+    return tell.answer(
+        State.CANNOT_SAY_YET,
+        Sureness.OPEN,
+        passed ? AnswerKey.SIGHT_NOT_NOTED : AnswerKey.NOT_SEEN);
+  }
+
+  static Argument soFar(Telling tell, Coverage coverage) {
+    return tell.figure(FigureKey.SEEN_LENGTH, new Argument.Length(coverage.metres()), null);
   }
 
   static Argument seen(Telling tell, Coverage coverage) {

@@ -15,10 +15,11 @@ import org.jspecify.annotations.Nullable;
  * How much of a line was seen with clear sight on one visit.
  *
  * @param share of the length that is known, from 0 to 1
+ * @param metres that were seen
  * @param open runs of which nothing tells how far they go on
  * @param unseen stretches that were not seen clearly, in order along each reach
  */
-record Coverage(double share, List<Run> open, List<Stretch> unseen) {
+record Coverage(double share, double metres, List<Run> open, List<Stretch> unseen) {
   /** Stretches shorter than this are not worth telling, metres. */
   private static final double WORTH_TELLING = 0.3;
 
@@ -53,7 +54,7 @@ record Coverage(double share, List<Run> open, List<Stretch> unseen) {
       }
     }
     List<Run> open = one.runs().stream().filter(run -> !known(run.length())).toList();
-    return new Coverage(length > 0 ? seen / length : 0, open, unseen);
+    return new Coverage(length > 0 ? seen / length : 0, seen, open, unseen);
   }
 
   /** A length that is a guess does not tell how much of it was seen. */

@@ -198,6 +198,19 @@ final class Drain {
           from(whole),
           to(whole));
     }
+    if (wholeEnough(stretches) && askForReachesLeftOut(stretches)) {
+      FallStretch whole = stretches.stream().filter(FallStretch::whole).findFirst().orElse(worst);
+      tell.reason(AnswerKey.DRAIN_DIPS_OPEN);
+      askForLevels();
+      return tell.answer(
+          State.WITHIN_LIMITS,
+          Sureness.LIKELY,
+          AnswerKey.DRAIN_FALLS,
+          slope(whole),
+          limit(limit),
+          from(whole),
+          to(whole));
+    }
     tell.reason(
         AnswerKey.DRAIN_CHANCE,
         tell.station(worst.from()),
@@ -207,6 +220,12 @@ final class Drain {
     askForLevels();
     return tell.answer(
         State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_OPEN, slope(worst), limit(limit));
+  }
+
+  /** Whether every reach falls enough from end to end, and no part of it likely does not. */
+  private static boolean wholeEnough(List<FallStretch> stretches) {
+    return stretches.stream().anyMatch(FallStretch::whole)
+        && stretches.stream().allMatch(s -> doubt(s) <= (s.whole() ? 1 - SURE : 0.5));
   }
 
   private Answer noRule(FallStretch worst, List<FallStretch> stretches) {

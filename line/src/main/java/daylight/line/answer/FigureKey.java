@@ -13,6 +13,7 @@ public enum FigureKey implements Key {
   STATION,
   CROSSING,
   SEEN_SHARE,
+  SEEN_LENGTH,
   FILLED,
   COUNT,
   SLOPE,

@@ -5,6 +5,7 @@ import daylight.line.book.Place;
 import daylight.line.book.Test;
 import daylight.line.book.Visit;
 import daylight.line.course.PlacedFinding;
+import daylight.line.fall.FallStretch;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
@@ -13,6 +14,8 @@ import java.util.List;
 
 /** The complaint, and what of the findings may lie behind it. */
 final class Openings {
+  private static final double SURE = 0.95;
+
   /** More causes than this explain nothing. */
   private static final int MOST_CAUSES = 3;
 
@@ -57,7 +60,26 @@ final class Openings {
       }
     }
     one.findings(Catalogue.Bears.STRUCTURE).forEach(placed -> all.add(cause(one, placed)));
+    all.addAll(falls(one));
     causes.addAll(all.subList(0, Math.min(MOST_CAUSES, all.size())));
+  }
+
+  /** Stretches that surely run backward, or surely are flatter than the rule. */
+  private static List<Statement> falls(Case one) {
+    List<Statement> falls = new ArrayList<>();
+    for (FallStretch stretch : one.fall().stretches()) {
+      Double below = stretch.belowLimit();
+      boolean flat = stretch.adverse() >= SURE || (below != null && below >= SURE);
+      if (flat && one.has(stretch.from().reach())) {
+        falls.add(
+            Statement.of(
+                AnswerKey.CAUSE_FALL,
+                new Argument.Length(one.station(stretch.from())),
+                new Argument.Length(one.station(stretch.to())),
+                new Argument.Text(one.named(one.route(stretch.from()).from()))));
+      }
+    }
+    return falls;
   }
 
   private static Statement cause(Case one, PlacedFinding placed) {

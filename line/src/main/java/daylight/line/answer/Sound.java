@@ -13,8 +13,7 @@ final class Sound {
     Telling tell = new Telling(Question.SOUND, one);
     Coverage coverage = Coverage.of(one);
     if (coverage.share() <= 0) {
-      tell.missing(AnswerKey.MISSING_PASS);
-      return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.NOT_SEEN);
+      return Clear.notSeen(tell, one);
     }
     tell.caution(Caution.CAMERA_PROVES_NO_TIGHTNESS);
     Argument share = Clear.seen(tell, coverage);
@@ -22,6 +21,13 @@ final class Sound {
     List<PlacedFinding> defects = one.findings(Catalogue.Bears.STRUCTURE);
     if (defects.isEmpty()) {
       tell.reason(AnswerKey.SOUND_NOT_TIGHT);
+      if (!coverage.open().isEmpty()) {
+        return tell.answer(
+            State.WITHIN_LIMITS,
+            Sureness.OPEN,
+            AnswerKey.SOUND_NONE_SO_FAR,
+            Clear.soFar(tell, coverage));
+      }
       boolean whole = coverage.whole(one.rules().limits().seenShare());
       return tell.answer(
           State.WITHIN_LIMITS,

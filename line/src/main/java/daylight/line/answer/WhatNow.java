@@ -31,6 +31,10 @@ final class WhatNow {
             .filter(placed -> !placed.finding().kind().endsWith("-water"))
             .toList());
     if (work.isEmpty()) {
+      boolean dry = before.stream().noneMatch(WhatNow::doesNotDrain);
+      if (!dry) {
+        return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_DRAIN);
+      }
       boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
       return tell.answer(
           State.ANSWERED,
@@ -47,6 +51,10 @@ final class WhatNow {
           tell.from(next.from()));
     }
     return first(one, tell, work.getFirst());
+  }
+
+  private static boolean doesNotDrain(Answer answer) {
+    return answer.question() == Question.DRAIN && answer.state() == State.NO;
   }
 
   private static Answer first(Case one, Telling tell, PlacedFinding first) {

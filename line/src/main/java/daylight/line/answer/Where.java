@@ -24,6 +24,9 @@ final class Where {
 
   private static final double LOOSE = 1.5;
 
+  /** A depth less certain than this, metres, bounds nothing where a better one is known. */
+  private static final double WORTH_TELLING = 0.3;
+
   private final Case one;
   private final Telling tell;
 
@@ -62,11 +65,17 @@ final class Where {
         tell.station(worst.place()),
         tell.from(worst.place()),
         tell.figure(FigureKey.CORRIDOR, new Argument.Length(halfWidth), worst.place()));
-    outlet();
+    boolean through = one.main().runs().stream().allMatch(run -> run.length() != null);
+    if (through) {
+      outlet();
+    } else {
+      tell.reason(AnswerKey.WHERE_OUTLET_NOT_SEEN);
+      tell.missing(AnswerKey.MISSING_PASS_TO, tell.node(one.main().to()));
+    }
     crossings();
     Sureness sure =
         halfWidth <= TIGHT ? Sureness.SURE : halfWidth <= LOOSE ? Sureness.LIKELY : Sureness.OPEN;
-    return headline(stations, sure);
+    return headline(stations, sure, through);
   }
 
   private void open(Run run) {
@@ -74,7 +83,7 @@ final class Where {
     tell.missing(AnswerKey.MISSING_LOCATE_ON, new Argument.Label(run.reach().label()));
   }
 
-  private Answer headline(List<Station> stations, Sureness sure) {
+  private Answer headline(List<Station> stations, Sureness sure, boolean through) {
     Route main = one.main();
     Argument length = tell.figure(FigureKey.LENGTH, new Argument.Length(main.length()), null);
     List<Station> deep = stations.stream().filter(s -> s.depth() != null).toList();
@@ -83,20 +92,22 @@ final class Where {
       return tell.answer(
           State.ANSWERED,
           sure,
-          AnswerKey.WHERE_FOUND_FLAT,
+          through ? AnswerKey.WHERE_FOUND_FLAT : AnswerKey.WHERE_FOLLOWED_FLAT,
           length,
           tell.node(main.from()),
           tell.node(main.to()));
     }
-    Station least = deep.stream().min(Comparator.comparingDouble(Where::depth)).orElseThrow();
-    Station most = deep.stream().max(Comparator.comparingDouble(Where::depth)).orElseThrow();
     if (upper(deep) >= one.rules().limits().trenchNotice()) {
       tell.caution(Caution.TRENCH);
     }
+    List<Station> known = deep.stream().filter(s -> depthSd(s) <= WORTH_TELLING).toList();
+    List<Station> told = known.isEmpty() ? deep : known;
+    Station least = told.stream().min(Comparator.comparingDouble(Where::depth)).orElseThrow();
+    Station most = told.stream().max(Comparator.comparingDouble(Where::depth)).orElseThrow();
     return tell.answer(
         State.ANSWERED,
         sure,
-        AnswerKey.WHERE_FOUND,
+        through ? AnswerKey.WHERE_FOUND : AnswerKey.WHERE_FOLLOWED,
         length,
         tell.node(main.from()),
         tell.node(main.to()),
@@ -107,6 +118,11 @@ final class Where {
   private static double depth(Station station) {
     Measured depth = station.depth();
     return depth == null ? 0 : depth.value();
+  }
+
+  private static double depthSd(Station station) {
+    Measured depth = station.depth();
+    return depth == null ? Double.POSITIVE_INFINITY : depth.sd();
   }
 
   private static Argument depthOf(Station station) {

@@ -31,6 +31,8 @@ public enum CourseKey implements Key {
   POINT_MIRROR,
   /** The reading {0} does not fit the others by {1}. */
   READING_SUSPECT,
+  /** One of the readings {0} does not fit the others by about {1}; they cannot tell which. */
+  READINGS_SUSPECT,
   /** How far the transmitter sits behind the lens was not recorded; {0} was taken. */
   SONDE_OFFSET_ASSUMED,
   /** Nothing ties the measurements together: {0}. */

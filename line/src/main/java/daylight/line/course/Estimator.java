@@ -77,6 +77,7 @@ public final class Estimator {
         locates.addAll(fits.locates());
         Reckoning reckoning = new Reckoning(line);
         gaps.addAll(reckoning.gaps());
+        doubts.addAll(SurfaceTies.missing(line.model()));
         doubts.addAll(fits.doubts());
         doubts.addAll(reckoning.doubts());
       }

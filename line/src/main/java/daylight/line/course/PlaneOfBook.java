@@ -35,8 +35,15 @@ final class PlaneOfBook {
     List<Landmark> landmarks = book.site().landmarks();
     List<String> marked = landmarks.stream().filter(Landmark::base).map(Landmark::label).toList();
     List<String> all = landmarks.stream().map(Landmark::label).toList();
-    List<String> chosen = marked.size() >= 2 ? marked : all;
-    return chosen.subList(0, Math.min(2, chosen.size()));
+    List<String> chosen = new ArrayList<>(marked.size() >= 2 ? marked : all);
+    // Without landmarks the grid hangs on the first points that satellites fixed.
+    book.visits().stream()
+        .flatMap(visit -> visit.ties().stream())
+        .filter(Tie.Gnss.class::isInstance)
+        .map(tie -> ((Tie.Gnss) tie).point())
+        .filter(point -> !chosen.contains(point))
+        .forEach(chosen::add);
+    return List.copyOf(chosen.subList(0, Math.min(2, chosen.size())));
   }
 
   private Sighting sighting(Tie tie) {

@@ -1,6 +1,7 @@
 package daylight.line.course;
 
 import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Statement;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Adjustment;
@@ -49,13 +50,18 @@ final class SurveyDoubts {
 
   private static void suspects(Fit fit, List<Statement> doubts) {
     for (Suspect suspect : fit.suspects()) {
-      doubts.add(
-          Statement.of(
-              CourseKey.READING_SUSPECT,
-              new Argument.Label(suspect.entry()),
-              angular(suspect.quantity())
-                  ? new Argument.Quantity(daylight.line.measure.Dimension.ANGLE, suspect.blunder())
-                  : new Argument.Length(suspect.blunder())));
+      Argument by =
+          angular(suspect.quantity())
+              ? new Argument.Quantity(Dimension.ANGLE, Math.abs(suspect.blunder()))
+              : new Argument.Length(Math.abs(suspect.blunder()));
+      if (suspect.inseparable().isEmpty()) {
+        doubts.add(
+            Statement.of(CourseKey.READING_SUSPECT, new Argument.Label(suspect.entry()), by));
+      } else {
+        List<Argument> candidates = new ArrayList<>(List.of(new Argument.Label(suspect.entry())));
+        suspect.inseparable().forEach(entry -> candidates.add(new Argument.Label(entry)));
+        doubts.add(Statement.of(CourseKey.READINGS_SUSPECT, new Argument.Several(candidates), by));
+      }
     }
   }
 

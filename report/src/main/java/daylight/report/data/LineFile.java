@@ -40,6 +40,11 @@ public final class LineFile {
             : null;
     root.put("type", "FeatureCollection");
     root.put("schema", "daylight-line").put("version", 1);
+    if (!subject.answers().stops().isEmpty()) {
+      root.put("order", subject.words().word("report.stop.do"));
+      ArrayNode stops = root.putArray("stops");
+      subject.answers().stops().forEach(stop -> stops.add(subject.words().finding(stop.finding())));
+    }
     if (tie == null) {
       root.put("note", subject.words().word("data.untied"));
     }
