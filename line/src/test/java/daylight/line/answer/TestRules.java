@@ -3,9 +3,9 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Catalogue.Bears;
 import daylight.line.book.Catalogue.Hazard;
-import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
+import daylight.line.measure.Mark;
 import java.util.List;
 import java.util.Map;
 
@@ -42,12 +42,7 @@ final class TestRules {
         "Table 704.1",
         List.of(
             new FallRules.Row(
-                0.0762,
-                0.1524,
-                List.of(),
-                1 / 96.0,
-                "Table 704.1",
-                "ipc-704.1",
-                FallLimit.Mark.LOOKED_UP)));
+                0.0762, 0.1524, List.of(), 1 / 96.0, "Table 704.1", "ipc-704.1", Mark.LOOKED_UP)),
+        null);
   }
 }

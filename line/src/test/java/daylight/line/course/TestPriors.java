@@ -4,6 +4,7 @@ import daylight.line.book.Priors;
 import daylight.line.book.Priors.Kind;
 import daylight.line.book.Priors.Prior;
 import daylight.line.book.Priors.Typical;
+import daylight.line.measure.Mark;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +69,18 @@ public final class TestPriors {
       double fair,
       double poor,
       @Nullable Typical typical) {
-    rows.put(kind, new Prior(kind, a, b, correlation, fair, poor, typical, "common-practice"));
+    rows.put(
+        kind,
+        new Prior(
+            kind,
+            a,
+            b,
+            correlation,
+            fair,
+            poor,
+            typical,
+            "common-practice",
+            Mark.COMMON_PRACTICE,
+            null));
   }
 }
