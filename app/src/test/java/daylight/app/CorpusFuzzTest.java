@@ -33,9 +33,37 @@ class CorpusFuzzTest {
 
   private static final List<String> ODD =
       List.of(
-          "-1", "0", "1e300", "-0.0", "NaN", "99999999999999999999", "1e-300", "180°", "O1", "L1",
-          "A", "~", "{}", "[]", "''", "\"", "'", "#", "&a", "*a", "!!int", "---", "\t", "\u00e9",
-          "\u2028", "pumped", "backward", "3' 4 1/2\"", "10000 m", "0.0001 mm", "2026-02-30");
+          "-1",
+          "0",
+          "1e300",
+          "-0.0",
+          "NaN",
+          "99999999999999999999",
+          "1e-300",
+          "180°",
+          "O1",
+          "L1",
+          "A",
+          "~",
+          "{}",
+          "[]",
+          "''",
+          "\"",
+          "'",
+          "#",
+          "&a",
+          "*a",
+          "!!int",
+          "---",
+          "\t",
+          "\u00e9",
+          "\u2028",
+          "pumped",
+          "backward",
+          "3' 4 1/2\"",
+          "10000 m",
+          "0.0001 mm",
+          "2026-02-30");
 
   private final List<byte[]> books =
       CorpusBook.all().stream().map(b -> b.text().getBytes(StandardCharsets.UTF_8)).toList();
@@ -157,7 +185,8 @@ class CorpusFuzzTest {
     return replaced(book, dice, ODD.get(dice.nextInt(ODD.size())), false);
   }
 
-  private static byte[] replaced(byte[] book, SplittableRandom dice, String instead, boolean digits) {
+  private static byte[] replaced(
+      byte[] book, SplittableRandom dice, String instead, boolean digits) {
     int from = dice.nextInt(book.length + 1);
     while (from < book.length && digits != Character.isDigit(book[from])) {
       from++;

@@ -17,8 +17,9 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * Small field books, one situation each: text in, the answer in one line. The readings were made
- * from invented pipes, so that what is so is known apart from what is answered. A book that Daylight
- * is known to answer wrongly says so in a line {@code wrong}, which must go when it is right.
+ * from invented pipes, so that what is so is known apart from what is answered. A book that
+ * Daylight is known to answer wrongly says so in a line {@code wrong}, which must go when it is
+ * right.
  *
  * <p>After a change that is meant, run with {@code -Ddaylight.corpus.write=true} and read what
  * changed.

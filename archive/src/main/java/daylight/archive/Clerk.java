@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
 final class Clerk {
   private final Desk desk;
   private final Catalogue catalogue;
+  private final boolean lenient;
   private final Set<String> labels = new HashSet<>();
   private final Map<String, Integer> ordinals = new HashMap<>();
   private final Map<UUID, Map<String, FilePlace>> places = new HashMap<>();
@@ -37,9 +38,14 @@ final class Clerk {
   private @Nullable UUID site;
   private @Nullable ZoneId zone;
 
-  Clerk(Desk desk, Tree.Keys root, Catalogue catalogue) {
+  /**
+   * @param lenient whether rows with something wrong in them are kept all the same, so that the
+   *     rest of them can be checked too
+   */
+  Clerk(Desk desk, Tree.Keys root, Catalogue catalogue, boolean lenient) {
     this.desk = desk;
     this.catalogue = catalogue;
+    this.lenient = lenient;
     collectLabels(root);
   }
 
@@ -128,7 +134,7 @@ final class Clerk {
 
   /** Keeps a row that is sound; the label of another is remembered as left out. */
   <T extends Entry> boolean keep(List<T> kept, Fields row, T entry) {
-    if (row.sound()) {
+    if (lenient || row.sound()) {
       kept.add(entry);
       return true;
     }

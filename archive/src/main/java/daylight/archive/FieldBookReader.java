@@ -1,19 +1,24 @@
 package daylight.archive;
 
+import static java.util.stream.Collectors.toSet;
+
 import daylight.archive.form.Desk;
 import daylight.archive.form.Fields;
 import daylight.archive.form.Tree;
 import daylight.archive.form.TreeReader;
 import daylight.line.book.BookCheck;
+import daylight.line.book.BookFault;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Fault;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Id;
 import daylight.line.book.Units;
 import daylight.line.book.Visit;
+import daylight.line.measure.Complaint;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -68,12 +73,43 @@ public final class FieldBookReader {
     if (root == null) {
       return new ReadBook(null, desk.complaints());
     }
-    Clerk clerk = new Clerk(desk, root, catalogue);
+    Clerk clerk = new Clerk(desk, root, catalogue, false);
     FieldBook book = book(new Fields(BookShape.BOOK, root, "", desk), folder, clerk);
+    boolean whole = desk.complaints().isEmpty();
     for (Fault fault : BookCheck.faults(book, catalogue)) {
       clerk.complain(fault);
     }
+    if (!whole) {
+      checkWhatWasLeftOut(desk, root, folder, catalogue);
+    }
     return new ReadBook(book, desk.complaints());
+  }
+
+  /**
+   * A row with something wrong in it is left out of the book, and then nobody looks at the rest of
+   * it. So the book is read once more with every row, only to check it; what lies where something
+   * was complained of already is not told again.
+   */
+  private static void checkWhatWasLeftOut(
+      Desk desk, Tree.Keys root, @Nullable Path folder, Catalogue catalogue) {
+    Set<String> told = desk.complaints().stream().map(c -> at(c)).collect(toSet());
+    Desk second = desk.another();
+    Clerk clerk = new Clerk(second, root, catalogue, true);
+    FieldBook all = book(new Fields(BookShape.BOOK, root, "", second), folder, clerk);
+    Set<String> form = second.complaints().stream().map(c -> at(c)).collect(toSet());
+    for (Fault fault : BookCheck.faults(all, catalogue)) {
+      clerk.complain(fault);
+    }
+    for (Complaint complaint : second.complaints()) {
+      String at = at(complaint);
+      if (complaint.code() instanceof BookFault && !form.contains(at) && told.add(at)) {
+        desk.complain(complaint.code(), complaint.place(), complaint.arguments());
+      }
+    }
+  }
+
+  private static String at(Complaint complaint) {
+    return complaint.place().line() + ":" + complaint.place().column();
   }
 
   private static FieldBook book(Fields fields, @Nullable Path folder, Clerk clerk) {

@@ -46,7 +46,7 @@ class AnswerTest {
   void takesAFolderThatHoldsAFieldBook() throws IOException {
     Path book = good();
     Files.move(book, book.resolveSibling("field-book.yaml"));
-    Said said = Said.by("answer", book.getParent());
+    Said said = Said.by("answer", folder.resolve("books"));
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(book.resolveSibling("field-book-answered")).isDirectory();
   }

@@ -60,8 +60,7 @@ class BrokenBookTest {
     Pattern placed = Pattern.compile(Pattern.quote(book.toString()) + ":\\d+:\\d+[: ].*");
     assertThat(complaints).allMatch(line -> placed.matcher(line).matches());
     assertThat(complaints)
-        .anySatisfy(
-            line -> assertThat(line).startsWith(book + ":" + place).contains(said));
+        .anySatisfy(line -> assertThat(line).startsWith(book + ":" + place).contains(said));
   }
 
   private Path written(byte[] bytes) {
@@ -110,7 +109,8 @@ class BrokenBookTest {
 
   @Test
   void aNumberWithoutAUnit() {
-    refusedAtMark("daylight-book: 1\nvisit: {locates: [{cable: 1 ft, along: 1 ft, out: ^2}]}\n", "2");
+    refusedAtMark(
+        "daylight-book: 1\nvisit: {locates: [{cable: 1 ft, along: 1 ft, out: ^2}]}\n", "2");
   }
 
   @Test
@@ -204,7 +204,8 @@ class BrokenBookTest {
 
   @Test
   void aFileOfPriorsThatIsNone() throws IOException {
-    Path priors = Files.writeString(folder.resolve("priors.yaml"), "daylight-priors: 1\nrowss: []\n");
+    Path priors =
+        Files.writeString(folder.resolve("priors.yaml"), "daylight-priors: 1\nrowss: []\n");
     Said said =
         Said.by(
             "answer", Books.copied("S01", folder), "-o", folder.resolve("out"), "--priors", priors);

@@ -52,7 +52,8 @@ class ProcessTest {
   void speaksUtf8WhateverTheLocale() throws IOException, InterruptedException {
     Path book = folder.resolve("book.yaml");
     Files.writeString(
-        book, Files.readString(Books.copied("S11", folder)).replace("name: Tie off", "name: Grüße"));
+        book,
+        Files.readString(Books.copied("S11", folder)).replace("name: Tie off", "name: Grüße"));
     assertThat(started("answer", book).out()).startsWith("Grüße\n").contains(" — ");
     assertThat(started("leaving", book).out()).contains("A–L2");
   }

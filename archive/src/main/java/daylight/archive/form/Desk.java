@@ -24,6 +24,11 @@ public final class Desk {
     this.file = file;
   }
 
+  /** An empty desk for the same file. */
+  public Desk another() {
+    return new Desk(file);
+  }
+
   /** From here on bare numbers mean this. */
   public void measureIn(Units stated) {
     this.units = stated;
