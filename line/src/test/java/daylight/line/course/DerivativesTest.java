@@ -57,11 +57,11 @@ class DerivativesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4})
+  @ValueSource(ints = {2, 3})
   void aPlaceMovesWithEveryUnknownAsItsDerivativesSay(int seed) {
     SplitMix64 random = new SplitMix64(seed);
     for (boolean heights : new boolean[] {true, false}) {
-      Model model = model(property(seed, seed > 2).book(), heights);
+      Model model = model(property(seed, seed == 3).book(), heights);
       double[] x = shaken(model, random);
       Layout layout = model.layout();
       for (int limb = 0; limb < layout.tree().limbs().size(); limb++) {
@@ -89,10 +89,10 @@ class DerivativesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4})
+  @ValueSource(ints = {2, 3})
   void aReadingIsPlacedAsItsDerivativesSay(int seed) {
     SplitMix64 random = new SplitMix64(seed);
-    Model model = model(property(seed, seed > 2).book(), true);
+    Model model = model(property(seed, seed == 3).book(), true);
     double[] x = shaken(model, random);
     int noise = model.marks().getFirst().noise();
     int behind = model.layout().named("behind/V1");
@@ -113,11 +113,11 @@ class DerivativesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4})
+  @ValueSource(ints = {2, 3})
   void everyEquationFollowsItsDerivatives(int seed) {
     SplitMix64 random = new SplitMix64(seed);
     for (boolean heights : new boolean[] {true, false}) {
-      Model model = model(property(seed, seed > 2).book(), heights);
+      Model model = model(property(seed, seed == 3).book(), heights);
       double[] x = shaken(model, random);
       int[] hands = new int[model.freeTurns().size()];
       double[][] derivatives = derivatives(model.equations(x, hands));

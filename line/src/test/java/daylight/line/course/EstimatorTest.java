@@ -1,5 +1,6 @@
 package daylight.line.course;
 
+import static daylight.line.course.Known.known;
 import static daylight.line.course.Draft.metres;
 import static daylight.line.course.Flat.line;
 import static daylight.line.course.Flat.nearest;
@@ -43,7 +44,7 @@ class EstimatorTest {
 
     Station middle = nearest(line, "R1", 10);
     spot(middle, 2 + middle.place().distance(), 3, 0.12);
-    assertThat(middle.depth().value()).isCloseTo(Flat.depth(10), within(0.03));
+    assertThat(known(middle.depth()).value()).isCloseTo(Flat.depth(10), within(0.03));
     assertThat(line.doubts()).isEmpty();
   }
 
@@ -148,7 +149,7 @@ class EstimatorTest {
 
     Line line = line(draft.book());
 
-    assertThat(line.findRun("R1").orElseThrow().length().value()).isCloseTo(20, within(0.15));
+    assertThat(known(line.findRun("R1").orElseThrow().length()).value()).isCloseTo(20, within(0.15));
     assertThat(line.doubts()).isEmpty();
   }
 
@@ -189,7 +190,7 @@ class EstimatorTest {
 
     assertThat(missing(line, "R1"))
         .isEqualTo(Statement.of(CourseKey.NO_SPOTS, new Argument.Label("main")));
-    assertThat(line.findRun("R1").orElseThrow().length().value()).isCloseTo(20, within(0.2));
+    assertThat(known(line.findRun("R1").orElseThrow().length()).value()).isCloseTo(20, within(0.2));
   }
 
   @Test
@@ -275,10 +276,10 @@ class EstimatorTest {
 
     Map<String, Place> from = new java.util.TreeMap<>();
     line.findings().forEach(p -> from.put(p.finding().kind(), p.from()));
-    assertThat(from.get("roots").reach()).isEqualTo("R1");
-    assertThat(from.get("roots").distance()).isCloseTo(11.5, within(0.1));
-    assertThat(from.get("crack").reach()).isEqualTo("R2");
-    assertThat(from.get("crack").distance()).isCloseTo(2, within(0.1));
+    assertThat(known(from.get("roots")).reach()).isEqualTo("R1");
+    assertThat(known(from.get("roots")).distance()).isCloseTo(11.5, within(0.1));
+    assertThat(known(from.get("crack")).reach()).isEqualTo("R2");
+    assertThat(known(from.get("crack")).distance()).isCloseTo(2, within(0.1));
     assertThat(line.sights()).extracting(s -> s.from().reach()).containsExactly("R1", "R2");
     double seen =
         line.sights().stream().mapToDouble(s -> s.to().distance() - s.from().distance()).sum();
@@ -300,7 +301,7 @@ class EstimatorTest {
             .orElseThrow();
 
     assertThat(grease.from().reach()).isEqualTo("R1");
-    assertThat(grease.to().reach()).isEqualTo("R2");
+    assertThat(known(grease.to()).reach()).isEqualTo("R2");
   }
 
   @Test
@@ -348,8 +349,8 @@ class EstimatorTest {
 
     Station there = nearest(line(book), "R1", 10);
 
-    assertThat(there.depth().value()).isCloseTo(1.15, within(0.02));
-    assertThat(there.depth().sd()).isLessThan(0.02);
+    assertThat(known(there.depth()).value()).isCloseTo(1.15, within(0.02));
+    assertThat(known(there.depth()).sd()).isLessThan(0.02);
   }
 
   @Test

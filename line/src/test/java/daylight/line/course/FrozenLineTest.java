@@ -1,5 +1,6 @@
 package daylight.line.course;
 
+import static daylight.line.course.Known.known;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -57,8 +58,8 @@ class FrozenLineTest {
       station.spot().x(),
       station.spot().y(),
       station.across(),
-      station.depth().value(),
-      station.depth().sd(),
+      known(station.depth()).value(),
+      known(station.depth()).sd(),
       fall.value(),
       fall.sd(),
     };

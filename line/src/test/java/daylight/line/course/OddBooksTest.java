@@ -8,6 +8,7 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
 import daylight.line.book.Level;
 import daylight.line.book.Locate;
+import daylight.line.book.Material;
 import daylight.line.book.Node;
 import daylight.line.book.Pass;
 import daylight.line.book.Tie;
@@ -17,11 +18,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A book of whatever oddity gives a line, and the line says of every reach what is missing. */
 public class OddBooksTest {
+  private static final List<Level.Part> PARTS = List.of(Level.Part.values());
+  private static final List<Bend.Sense> SENSES = List.of(Bend.Sense.values());
+
   private static final List<BiFunction<FieldBook, SplitMix64, FieldBook>> ODDITIES =
       List.of(
           OddBooksTest::withoutSomeTies,
@@ -96,7 +101,7 @@ public class OddBooksTest {
     if (random.chance(0.3)) {
       draft.node("N8", Node.Kind.ACCESS).node("N9", Node.Kind.END);
       String line = random.chance(0.5) ? "main" : "other";
-      draft.reach(Draft.pipe("R9", "N8", "N9", line, daylight.line.book.Material.UNKNOWN, null));
+      draft.reach(Draft.pipe("R9", "N8", "N9", line, Material.UNKNOWN, null));
     }
     draft.pass(
         new Push("P1", "N1", "R1", "R2")
@@ -140,7 +145,8 @@ public class OddBooksTest {
         });
   }
 
-  private static Locate read(Locate l, String pass, Reading cable, Reading depth) {
+  private static Locate read(
+      Locate l, @Nullable String pass, @Nullable Reading cable, @Nullable Reading depth) {
     return new Locate(
         l.id(),
         pass,
@@ -185,7 +191,7 @@ public class OddBooksTest {
                 : tie);
   }
 
-  private static Pass walking(Pass p, List<Pass.Leg> walk, Pass.End end) {
+  private static Pass walking(Pass p, List<Pass.Leg> walk, Pass.@Nullable End end) {
     return new Pass(
         p.id(),
         p.entry(),
@@ -255,7 +261,7 @@ public class OddBooksTest {
     List<String> points = List.of("A", "N1", "N2", "J", "L10", "L25", "L40");
     List<Level> levels = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
-      Level.Part part = Level.Part.values()[random.below(4)];
+      Level.Part part = PARTS.get(random.below(PARTS.size()));
       Level.Mark mark = new Level.Mark(points.get(random.below(points.size())), part);
       Reading read = Draft.metres(random.between(97, 101));
       levels.add(
@@ -278,7 +284,7 @@ public class OddBooksTest {
                     Draft.id("bend", "B" + i),
                     Draft.metres(random.between(0, 7)),
                     new Reading(angle, null, angle + " rad"),
-                    Bend.Sense.values()[random.below(5)]));
+                    SENSES.get(random.below(SENSES.size()))));
           }
           return Reworked.bends(p, bends);
         });

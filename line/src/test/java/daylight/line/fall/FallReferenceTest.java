@@ -1,5 +1,6 @@
 package daylight.line.fall;
 
+import static daylight.line.course.Known.known;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -99,11 +100,11 @@ class FallReferenceTest {
     Draft draft = drain();
     draft.level(height("N1", 99, sd)).level(height("N2", 98.8, sd));
 
-    FallStretch whole = Faller.of(line(draft.book()), "V1", IPC).whole("R1");
+    FallStretch whole = known(Faller.of(line(draft.book()), "V1", IPC).whole("R1"));
 
     assertThat(whole.slope().value()).isCloseTo(0.02, within(0.0015));
     assertThat(whole.slope().sd()).isCloseTo(Math.sqrt(2) * sd / 10, within(3e-4));
-    assertThat(whole.limit().slope()).isEqualTo(1 / 96.0);
+    assertThat(known(whole.limit()).slope()).isEqualTo(1 / 96.0);
     assertThat(whole.belowLimit())
         .isCloseTo(whole.slope().probabilityBelow(1 / 96.0), within(1e-12));
     assertThat(whole.adverse()).isLessThan(0.01);
@@ -141,7 +142,7 @@ class FallReferenceTest {
   void waterSeenFillsAShareOfTheBore() {
     WaterSeen water = Faller.of(line(drain().book()), "V1", IPC).water().getFirst();
 
-    assertThat(water.depth().value()).isEqualTo(0.03);
+    assertThat(known(water.depth()).value()).isEqualTo(0.03);
     assertThat(water.share()).isCloseTo(0.3, within(1e-12));
     assertThat(water.from().distance()).isCloseTo(4, within(0.1));
     assertThat(water.still()).isNull();
