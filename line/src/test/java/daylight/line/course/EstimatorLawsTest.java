@@ -153,7 +153,8 @@ class EstimatorLawsTest {
         assertThat(after.get(i).along(bearing))
             .isLessThanOrEqualTo(before.get(i).along(bearing) * 1.001);
       }
-      assertThat(sd(known(after.get(i).depth()))).isLessThanOrEqualTo(sd(known(before.get(i).depth())) * 1.001);
+      assertThat(sd(known(after.get(i).depth())))
+          .isLessThanOrEqualTo(sd(known(before.get(i).depth())) * 1.001);
     }
   }
 
@@ -181,7 +182,8 @@ class EstimatorLawsTest {
       }
       assertThat(other.get(i).spread().xx()).isCloseTo(here.get(i).spread().xx(), within(2e-4));
       assertThat(other.get(i).spread().yy()).isCloseTo(here.get(i).spread().yy(), within(2e-4));
-      assertThat(known(other.get(i).depth()).value()).isCloseTo(known(here.get(i).depth()).value(), within(0.01));
+      assertThat(known(other.get(i).depth()).value())
+          .isCloseTo(known(here.get(i).depth()).value(), within(0.01));
     }
   }
 
