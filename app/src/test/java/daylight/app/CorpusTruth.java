@@ -67,8 +67,10 @@ final class CorpusTruth {
       return doubts.stream().anyMatch(doubt -> names(doubt.arguments(), word));
     }
     if (truth.startsWith("stops short of ")) {
-      return where.headline().arguments().stream()
-          .noneMatch(argument -> argument.toString().contains(word.replace("short of ", "")));
+      boolean followed =
+          List.of(AnswerKey.WHERE_FOLLOWED, AnswerKey.WHERE_FOLLOWED_FLAT)
+              .contains(where.headline().key());
+      return followed && where.reasons().stream().noneMatch(r -> r.key() == AnswerKey.WHERE_OUTLET);
     }
     if (truth.equals("work to do")) {
       Answer now = handout.answers().lines().getFirst().to(Question.WHAT_NOW);

@@ -4,7 +4,7 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Pass;
 import daylight.line.book.Visit;
 import daylight.line.book.Work;
-import java.util.List;
+import java.time.LocalDate;
 
 /**
  * Which measurements still hold: once a repair altered how a reach lies, what was measured of that
@@ -16,16 +16,29 @@ final class Altered {
   /** Whether what a visit measured of a reach still holds. */
   static boolean holds(FieldBook book, Visit visit, String reach) {
     int at = book.visits().indexOf(visit);
-    List<Visit> later = book.visits().subList(at + 1, book.visits().size());
-    return later.stream().flatMap(v -> v.works().stream()).noneMatch(work -> alters(work, reach));
+    for (int i = 0; i < book.visits().size(); i++) {
+      boolean recordedLater = i > at;
+      for (Work work : book.visits().get(i).works()) {
+        if (work instanceof Work.Repair repair
+            && repair.altered()
+            && repair.reach().equals(reach)
+            && after(repair, visit, recordedLater)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Days decide where both are known, else which visit wrote the repair down. */
+  private static boolean after(Work.Repair repair, Visit visit, boolean recordedLater) {
+    LocalDate mended = repair.date();
+    LocalDate seen = visit.date();
+    return (mended != null && seen != null) ? mended.isAfter(seen) : recordedLater;
   }
 
   /** Whether every reach that a pass went through still lies as it did then. */
   static boolean holds(FieldBook book, Visit visit, Pass pass) {
     return pass.walk().stream().allMatch(leg -> holds(book, visit, leg.reach()));
-  }
-
-  private static boolean alters(Work work, String reach) {
-    return work instanceof Work.Repair repair && repair.altered() && repair.reach().equals(reach);
   }
 }

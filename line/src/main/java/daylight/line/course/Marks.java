@@ -45,7 +45,6 @@ final class Marks {
       visit.locates().forEach(locate -> gatherer.take(visit, locate));
       visit.exposures().forEach(exposure -> gatherer.take(visit, exposure));
     }
-    gatherer.dropAltered();
     gatherer.takeNodes();
     gatherer.nameShared();
     layout.close();
@@ -71,15 +70,11 @@ final class Marks {
     return doubts;
   }
 
-  /** Drops what was measured of a reach before a repair altered it. */
-  private void dropAltered() {
-    double[] start = new double[layout.size()];
-    for (Visit visit : book.visits()) {
-      marks.removeIf(
-          mark ->
-              mark.visit().equals(visit.label())
-                  && !Altered.holds(book, visit, reach(mark.place(layout, start).limb())));
-    }
+  /** Whether the reach that a reading falls on still lies as it did when it was taken. */
+  private boolean holds(Visit visit, Walk walk, Reading cable) {
+    int limb =
+        walk.at(new double[layout.size()], cable.value(), Finding.Moving.PUSHING, -1, -1).limb();
+    return Altered.holds(book, visit, reach(limb));
   }
 
   private String reach(int limb) {
@@ -106,7 +101,7 @@ final class Marks {
   private void take(Visit visit, Locate locate) {
     Walk walk = walk(walks, visit, locate.pass());
     Reading cable = locate.cable();
-    if (walk == null || cable == null) {
+    if (walk == null || cable == null || !holds(visit, walk, cable)) {
       return;
     }
     marks.add(
@@ -146,7 +141,7 @@ final class Marks {
   private void take(Visit visit, Exposure exposure) {
     Walk walk = walk(walks, visit, exposure.pass());
     Reading cable = exposure.cable();
-    if (walk == null || cable == null) {
+    if (walk == null || cable == null || !holds(visit, walk, cable)) {
       return;
     }
     marks.add(
