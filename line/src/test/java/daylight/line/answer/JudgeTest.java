@@ -115,7 +115,7 @@ class JudgeTest {
     Answers answers = judge(book(push));
 
     Answer clear = answers.lines().getFirst().to(Question.CLEAR);
-    assertThat(clear.headline().key()).isEqualTo(AnswerKey.CLEAR_FOR_PART);
+    assertThat(clear.headline().key()).isEqualTo(AnswerKey.CLEAR_SO_FAR);
     assertThat(clear.missing()).extracting(s -> s.key()).contains(AnswerKey.MISSING_PASS_TO);
     assertThat(answers.lines().getFirst().to(Question.SOUND).sure()).isEqualTo(Sureness.OPEN);
   }

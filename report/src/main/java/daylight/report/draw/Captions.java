@@ -37,6 +37,11 @@ public final class Captions {
         .toList();
   }
 
+  /** The same without those that are nodes: a node has its own sign. */
+  static List<PlacedFinding> drawn(Subject subject) {
+    return findings(subject).stream().filter(placed -> placed.finding().node() == null).toList();
+  }
+
   /** Whether a finding may kill whoever goes on working. */
   public static boolean isStop(Subject subject, PlacedFinding placed) {
     return subject

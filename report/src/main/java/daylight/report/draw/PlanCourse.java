@@ -166,7 +166,7 @@ final class PlanCourse {
 
   /** The findings of the visit shown, along the reaches. */
   List<PlacedFinding> findings() {
-    return Captions.findings(subject);
+    return Captions.drawn(subject);
   }
 
   boolean isStop(PlacedFinding placed) {

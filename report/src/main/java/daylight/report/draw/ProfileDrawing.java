@@ -176,7 +176,7 @@ public final class ProfileDrawing {
         marks.write(Pen.at(fit.place()), at, 5.5, null, fit.entry().label(), false);
       }
     }
-    for (PlacedFinding placed : Captions.findings(subject)) {
+    for (PlacedFinding placed : Captions.drawn(subject)) {
       route.station(placed.from()).ifPresent(x -> finding(placed, x));
     }
   }
