@@ -151,7 +151,7 @@ public final class Estimator {
     Lengths lengths = Lengths.guess(book, tree, priors);
     Layout layout = new Layout(tree, lengths.metres(), heights);
     Walks walks = new Walks(book, layout, priors);
-    List<Mark> marks = Marks.gather(book, layout, walks, priors, levels);
+    List<Mark> marks = Marks.gather(book, layout, lengths, walks, priors, levels);
     return new Model(book, layout, lengths, walks, marks, List.of(), plan, levels, priors);
   }
 

@@ -23,15 +23,22 @@ import org.jspecify.annotations.Nullable;
 final class Marks {
   private final FieldBook book;
   private final Layout layout;
+  private final Lengths lengths;
   private final Walks walks;
   private final Priors priors;
   private final @Nullable LevelAdjusted levels;
   private final List<Mark> marks = new ArrayList<>();
 
   private Marks(
-      FieldBook book, Layout layout, Walks walks, Priors priors, @Nullable LevelAdjusted levels) {
+      FieldBook book,
+      Layout layout,
+      Lengths lengths,
+      Walks walks,
+      Priors priors,
+      @Nullable LevelAdjusted levels) {
     this.book = book;
     this.layout = layout;
+    this.lengths = lengths;
     this.walks = walks;
     this.priors = priors;
     this.levels = levels;
@@ -39,8 +46,13 @@ final class Marks {
 
   /** The marks of a tree by label; with that every unknown of its line has been laid out. */
   static List<Mark> gather(
-      FieldBook book, Layout layout, Walks walks, Priors priors, @Nullable LevelAdjusted levels) {
-    Marks gatherer = new Marks(book, layout, walks, priors, levels);
+      FieldBook book,
+      Layout layout,
+      Lengths lengths,
+      Walks walks,
+      Priors priors,
+      @Nullable LevelAdjusted levels) {
+    Marks gatherer = new Marks(book, layout, lengths, walks, priors, levels);
     for (Visit visit : book.visits()) {
       visit.locates().forEach(locate -> gatherer.take(visit, locate));
       visit.exposures().forEach(exposure -> gatherer.take(visit, exposure));
@@ -179,7 +191,10 @@ final class Marks {
     List<Tree.Limb> limbs = layout.tree().limbs();
     for (int limb = 0; limb < limbs.size(); limb++) {
       takeNode(limbs.get(limb).near(), limb, false, seen);
-      takeNode(limbs.get(limb).far(), limb, true, seen);
+      // How far along the pipe an end lies that nobody came to is not known, wherever it shows.
+      if (lengths.measured()[limb] || lengths.met()[limb]) {
+        takeNode(limbs.get(limb).far(), limb, true, seen);
+      }
     }
   }
 

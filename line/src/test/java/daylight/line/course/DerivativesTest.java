@@ -35,7 +35,7 @@ class DerivativesTest {
     LevelAdjusted levels =
         Surveyor.adjust(LevelsOfBook.network(book, PRIORS)) instanceof LevelAdjusted a ? a : null;
     Adjusted plan = (Adjusted) Surveyor.adjust(PlaneOfBook.network(book, PRIORS));
-    List<Mark> marks = Marks.gather(book, layout, walks, PRIORS, levels);
+    List<Mark> marks = Marks.gather(book, layout, lengths, walks, PRIORS, levels);
     Model bare = new Model(book, layout, lengths, walks, marks, List.of(), plan, levels, PRIORS);
     List<Turn> turns = Turn.of(book, layout, walks, PRIORS, Start.values(bare));
     return new Model(book, layout, lengths, walks, marks, turns, plan, levels, PRIORS);

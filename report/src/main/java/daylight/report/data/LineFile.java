@@ -64,8 +64,12 @@ public final class LineFile {
         .filter(run -> !run.stations().isEmpty())
         .forEach(
             run -> {
-              node(run.reach().upstream(), run.stations().getFirst(), nodes);
-              node(run.reach().downstream(), run.stations().getLast(), nodes);
+              if (subject.reached(run, run.reach().upstream())) {
+                node(run.reach().upstream(), run.stations().getFirst(), nodes);
+              }
+              if (subject.reached(run, run.reach().downstream())) {
+                node(run.reach().downstream(), run.stations().getLast(), nodes);
+              }
             });
     Captions.findings(subject).forEach(this::finding);
     subject.line().locates().forEach(this::locate);

@@ -178,8 +178,12 @@ final class PlanCourse {
     SortedMap<String, Point> nodes = new TreeMap<>();
     for (Run run : subject.line().runs()) {
       if (!run.stations().isEmpty()) {
-        nodes.put(run.reach().upstream(), frame.at(run.stations().getFirst().spot()));
-        nodes.put(run.reach().downstream(), frame.at(run.stations().getLast().spot()));
+        if (subject.reached(run, run.reach().upstream())) {
+          nodes.put(run.reach().upstream(), frame.at(run.stations().getFirst().spot()));
+        }
+        if (subject.reached(run, run.reach().downstream())) {
+          nodes.put(run.reach().downstream(), frame.at(run.stations().getLast().spot()));
+        }
       }
     }
     return nodes;

@@ -141,11 +141,15 @@ public final class ProfileDrawing {
   }
 
   private void nodes() {
-    node(route.from(), 0);
+    if (subject.reached(route.runs().getFirst(), route.from())) {
+      node(route.from(), 0);
+    }
     for (Run run : route.runs()) {
       double start = route.station(run.at(0)).orElse(0);
       double end = run.stations().isEmpty() ? 0 : run.stations().getLast().place().distance();
-      node(run.reach().downstream(), start + end);
+      if (subject.reached(run, run.reach().downstream())) {
+        node(run.reach().downstream(), start + end);
+      }
     }
   }
 

@@ -7,6 +7,7 @@ import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.course.Line;
 import daylight.line.course.Route;
+import daylight.line.course.Run;
 import daylight.line.measure.Complaint;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.PlanPoint;
@@ -57,6 +58,17 @@ public record Subject(
         .map(run -> run.reach().label())
         .filter(label -> route.runs().stream().noneMatch(run -> run.reach().label().equals(label)))
         .toList();
+  }
+
+  /**
+   * Whether it is known where a node at an end of a run lies: of a run that nobody followed to its
+   * far end only the end where a camera went in is.
+   */
+  public boolean reached(Run run, String node) {
+    return run.length() != null
+        || book.visits().stream()
+            .flatMap(visit -> visit.passes().stream())
+            .anyMatch(pass -> pass.entry().equals(node));
   }
 
   /** How far along the main route a place is, or along its own reach where it lies off it. */
