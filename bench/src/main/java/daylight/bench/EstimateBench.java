@@ -39,7 +39,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class EstimateBench {
   /** Unknowns of the demo property's one line, to the nearest hundred. */
-  private static final int UNKNOWNS = 700;
+  private static final int UNKNOWNS = 200;
 
   private @Nullable FieldBook book;
   private final Priors priors = Bundled.priors();
