@@ -23,7 +23,9 @@ record Coverage(double share, double metres, List<Run> open, List<Stretch> unsee
   /** Stretches shorter than this are not worth telling, metres. */
   private static final double WORTH_TELLING = 0.3;
 
-  /** A length is no better than a guess from this relative standard uncertainty on. */
+  /**
+   * A length is no better than a guess from this relative standard uncertainty on; common practice.
+   */
   private static final double GUESSED = 0.05;
 
   /** A stretch of one reach; {@code clarity} is null where no pass judged it. */

@@ -22,6 +22,7 @@ final class Where {
    */
   private static final double TIGHT = 0.61;
 
+  /** Beyond this, metres, a spot is open; common practice, no source. */
   private static final double LOOSE = 1.5;
 
   /** A depth less certain than this, metres, bounds nothing where a better one is known. */

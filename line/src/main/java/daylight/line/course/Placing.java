@@ -4,6 +4,7 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
+import daylight.line.book.Priors;
 import daylight.line.book.Visit;
 import daylight.line.book.Where;
 import daylight.line.counter.Track;
@@ -19,9 +20,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts stations, findings and sight at their places on one line, solved or not. */
 final class Placing {
-  /** Without a solved line a place is as sure as the counter, by its scale alone. */
   private final FieldBook book;
-
   private final Tracks tracks;
   private final Model model;
   private final @Nullable Solved solved;
@@ -66,8 +65,7 @@ final class Placing {
     boolean measured = model.lengths().measured()[limb];
     if (solved == null) {
       if (measured) {
-        double metres = model.layout().length0(limb);
-        length = new Measured(metres, 0.02 * metres + 0.05);
+        length = unsolvedLength(limb);
       }
       path = new Run.Path.NotFound(missing == null ? unlocated(of) : missing);
     } else {
@@ -76,6 +74,21 @@ final class Placing {
           located(limb) ? new Run.Path.Found(stations(limb)) : new Run.Path.NotFound(unlocated(of));
     }
     return new Run(of.reach(), length, path);
+  }
+
+  /** Without a solved line a length is as sure as the tape or the counter that gave it. */
+  private Measured unsolvedLength(int limb) {
+    double metres = model.layout().length0(limb);
+    Reading stated = model.layout().tree().limbs().get(limb).reach().length();
+    if (stated != null) {
+      return new Measured(metres, model.priors().sd(Priors.Kind.TAPE, stated));
+    }
+    double reading = model.priors().sd(Priors.Kind.COUNTER_READING, metres);
+    double zero = model.priors().sd(Priors.Kind.COUNTER_ZERO, 0);
+    double scale = model.priors().sd(Priors.Kind.COUNTER_SCALE, 0) * metres;
+    double slack = model.priors().sd(Priors.Kind.SLACK, metres);
+    return new Measured(
+        metres, Math.sqrt(reading * reading + zero * zero + scale * scale + slack * slack));
   }
 
   private static Statement unlocated(Tree.Limb limb) {
@@ -190,7 +203,7 @@ final class Placing {
   }
 
   private double sd(Walk walk, Walk.Reached at, double reading) {
-    double own = model.priors().sd(daylight.line.book.Priors.Kind.COUNTER_READING, reading);
+    double own = model.priors().sd(Priors.Kind.COUNTER_READING, reading);
     if (solved == null) {
       double out = walk.counter().sinceEntry(reading);
       double scale =

@@ -17,7 +17,9 @@ import java.util.List;
  * the ground between them, once the bends that were seen are allowed for.
  */
 final class Reckoning {
-  /** An excess this many standard uncertainties large is told. */
+  /**
+   * An excess this many standard uncertainties large is told; common practice, one in 80 by chance.
+   */
   private static final double TOLD = 2.5;
 
   private final Solved line;

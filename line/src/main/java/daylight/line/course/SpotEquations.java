@@ -13,7 +13,10 @@ import org.ejml.data.DMatrixRMaj;
 
 /** The spots found from above lie over the pipe, as far as survey and receiver can tell. */
 final class SpotEquations {
-  /** A node or pit is seen, not sensed: its spot is as good as its ties, to this much, metres. */
+  /**
+   * A node or pit is seen, not sensed: its spot is as good as its ties, to this much, metres;
+   * common practice, no source.
+   */
   private static final double SEEN_SPOT = 0.02;
 
   /** Depth taken for the error of a spot whose depth was not read, metres; common practice. */

@@ -20,7 +20,10 @@ import org.jspecify.annotations.Nullable;
  * @param sense which way, looking away from the root; UNKNOWN where the plane is free
  */
 record Turn(String label, int limb, int joint, double angle, double sd, Bend.Sense sense) {
-  /** Two passes that note a bend within this much of each other saw the same one, metres. */
+  /**
+   * Two passes that note a bend within this much of each other saw the same one, metres; common
+   * practice.
+   */
   private static final double SAME_WITHIN = 1.0;
 
   /** The bends of every pass on the tree, each once; one pass sees no bend twice. */

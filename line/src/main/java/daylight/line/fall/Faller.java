@@ -21,7 +21,9 @@ import org.jspecify.annotations.Nullable;
  * its uncertainty comes from the joint covariance of both ends, so errors they share cancel.
  */
 public final class Faller {
-  /** Places nearer to each other than this make no stretch of their own, metres. */
+  /**
+   * Places nearer to each other than this make no stretch of their own, metres; common practice.
+   */
   private static final double SHORTEST = 1.5;
 
   private final Line line;
