@@ -21,6 +21,8 @@ import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
 import daylight.report.Handout;
 import daylight.report.Report;
+import daylight.report.page.Paper;
+import daylight.report.shots.Shots;
 import daylight.report.words.Language;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,6 +48,7 @@ public final class Job {
    * What a person may choose.
    *
    * @param shown units of what is shown; null takes those of the book
+   * @param paper for what is printed; null takes Letter where feet are shown and A4 elsewhere
    * @param fallRules id of a table of smallest slopes that comes with Daylight
    * @param fallRulesFile a table of one's own in its place; null for none
    * @param priors a file over the priors; null for none
@@ -55,6 +58,7 @@ public final class Job {
    */
   public record Settings(
       @Nullable Shown shown,
+      @Nullable Paper paper,
       String fallRules,
       @Nullable Path fallRulesFile,
       @Nullable Path priors,
@@ -63,7 +67,7 @@ public final class Job {
       @Nullable String visit) {
     /** What is taken where nobody chooses. */
     public static final Settings USUAL =
-        new Settings(null, "ipc-704.1", null, null, null, null, null);
+        new Settings(null, null, "ipc-704.1", null, null, null, null, null);
   }
 
   /** What became of the job. */
@@ -115,7 +119,16 @@ public final class Job {
     Line line = Estimator.estimate(book, Tracks.NONE, priors);
     Answers answers = Judge.judge(book, line, rules, visit.get());
     return new Outcome.Answered(
-        new Handout(book, line, answers, rules, complaints, Language.EN, shown(book)));
+        new Handout(
+            book,
+            line,
+            answers,
+            rules,
+            Shots.NONE,
+            complaints,
+            Language.EN,
+            shown(book),
+            paper(book)));
   }
 
   private Outcome refused(@Nullable FieldBook book) {
@@ -137,6 +150,14 @@ public final class Job {
     }
     Unit distance = book.units().distance();
     return distance == Unit.FOOT || distance == Unit.INCH ? Shown.FEET_INCHES : Shown.METRES;
+  }
+
+  private Paper paper(FieldBook book) {
+    Paper chosen = settings.paper();
+    if (chosen != null) {
+      return chosen;
+    }
+    return shown(book) == Shown.METRES ? Paper.A4 : Paper.LETTER;
   }
 
   private @Nullable Priors priors() {

@@ -6,6 +6,8 @@ import daylight.line.book.FieldBook;
 import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Shown;
+import daylight.report.page.Paper;
+import daylight.report.shots.Shots;
 import daylight.report.words.Language;
 import java.util.List;
 
@@ -15,18 +17,22 @@ import java.util.List;
  * @param line estimated from the book
  * @param answers judged from both
  * @param rules by which they were judged
+ * @param shots what footage lends
  * @param complaints about the book that do not stand in the way of answering it
  * @param language of the reader
  * @param shown the reader's units
+ * @param paper the sheet for what is printed
  */
 public record Handout(
     FieldBook book,
     Line line,
     Answers answers,
     Rules rules,
+    Shots shots,
     List<Complaint> complaints,
     Language language,
-    Shown shown) {
+    Shown shown,
+    Paper paper) {
   public Handout {
     complaints = List.copyOf(complaints);
   }

@@ -26,6 +26,7 @@ public final class Report {
             handout.line(),
             handout.answers(),
             handout.rules(),
+            handout.shots(),
             handout.complaints(),
             words);
     SortedMap<String, byte[]> files = new TreeMap<>();
@@ -33,6 +34,7 @@ public final class Report {
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
     files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
     files.put("answers.json", AnswersFile.write(subject));
+    handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
     return files;
   }

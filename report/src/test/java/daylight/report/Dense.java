@@ -56,8 +56,10 @@ public final class Dense {
         dense,
         usual.answers(),
         usual.rules(),
+        usual.shots(),
         List.of(),
         usual.language(),
-        usual.shown());
+        usual.shown(),
+        usual.paper());
   }
 }

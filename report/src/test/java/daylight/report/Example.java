@@ -5,6 +5,8 @@ import daylight.line.book.Id;
 import daylight.line.book.Site;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Shown;
+import daylight.report.page.Paper;
+import daylight.report.shots.Shots;
 import daylight.report.words.Language;
 import java.util.List;
 import java.util.UUID;
@@ -25,16 +27,26 @@ public final class Example {
         ExampleLine.line(false, false),
         ExampleAnswers.answers(false),
         ExampleAnswers.rules(),
+        Shots.NONE,
         List.of(),
         Language.EN,
-        Shown.FEET_INCHES);
+        Shown.FEET_INCHES,
+        Paper.LETTER);
   }
 
   /** The same in other units. */
   public static Handout usual(Shown shown) {
     Handout usual = usual();
     return new Handout(
-        usual.book(), usual.line(), usual.answers(), usual.rules(), List.of(), Language.EN, shown);
+        usual.book(),
+        usual.line(),
+        usual.answers(),
+        usual.rules(),
+        usual.shots(),
+        List.of(),
+        Language.EN,
+        shown,
+        usual.paper());
   }
 
   /** The same with a gas pipe through the drain, and tied to the earth. */
@@ -44,9 +56,11 @@ public final class Example {
         ExampleLine.line(true, true),
         ExampleAnswers.answers(true),
         ExampleAnswers.rules(),
+        Shots.NONE,
         List.of(),
         Language.EN,
-        Shown.FEET_INCHES);
+        Shown.FEET_INCHES,
+        Paper.LETTER);
   }
 
   /** The usual property under another name. */
@@ -72,9 +86,11 @@ public final class Example {
         usual.line(),
         usual.answers(),
         usual.rules(),
+        usual.shots(),
         List.of(),
         usual.language(),
-        usual.shown());
+        usual.shown(),
+        usual.paper());
   }
 
   static Id id(String label) {

@@ -3,6 +3,7 @@ package daylight.app.cli;
 import daylight.app.Job;
 import daylight.archive.Bundled;
 import daylight.line.measure.Shown;
+import daylight.report.page.Paper;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -22,6 +23,13 @@ final class Choices {
       paramLabel = "UNITS",
       description = "Show distances in feet-inches, feet or metres; default: as the book.")
   private @Nullable UnitsWord units;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SHEET",
+      description =
+          "Set the report on LETTER or A4; default: LETTER where feet are shown, else A4.")
+  private @Nullable Paper paper;
 
   @Option(
       names = "--rules",
@@ -118,6 +126,13 @@ final class Choices {
   Job.Settings settings() {
     UnitsWord chosen = units;
     return new Job.Settings(
-        chosen == null ? null : chosen.shown, rules, rulesFile, priors, catalogue, limits, visit);
+        chosen == null ? null : chosen.shown,
+        paper,
+        rules,
+        rulesFile,
+        priors,
+        catalogue,
+        limits,
+        visit);
   }
 }

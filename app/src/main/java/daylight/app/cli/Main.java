@@ -49,6 +49,7 @@ public final class Main implements Runnable {
    */
   static int run(PrintWriter out, PrintWriter err, String... words) {
     CommandLine line = new CommandLine(new Main());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
     line.registerConverter(Choices.UnitsWord.class, units());

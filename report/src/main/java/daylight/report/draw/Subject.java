@@ -11,6 +11,7 @@ import daylight.line.course.Run;
 import daylight.line.measure.Complaint;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.PlanPoint;
+import daylight.report.shots.Shots;
 import daylight.report.words.Words;
 import java.util.Collections;
 import java.util.List;
@@ -20,6 +21,7 @@ import java.util.SortedMap;
 /**
  * What is drawn and told, and in whose words.
  *
+ * @param shots what footage lends
  * @param complaints about the book that do not stand in the way of answering it
  */
 public record Subject(
@@ -27,6 +29,7 @@ public record Subject(
     Line line,
     Answers answers,
     Rules rules,
+    Shots shots,
     List<Complaint> complaints,
     Words words) {
   public Subject {

@@ -23,6 +23,7 @@ class DrawingsTest {
         handout.line(),
         handout.answers(),
         handout.rules(),
+        handout.shots(),
         handout.complaints(),
         Words.of(handout.language(), handout.shown()));
   }

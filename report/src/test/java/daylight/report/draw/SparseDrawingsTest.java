@@ -91,6 +91,7 @@ class SparseDrawingsTest {
         changed,
         usual.answers(),
         usual.rules(),
+        usual.shots(),
         List.<daylight.line.measure.Complaint>of(),
         usual.words());
   }

@@ -103,6 +103,7 @@ class OwnersReportTest {
             handout.line(),
             handout.answers(),
             handout.rules(),
+            handout.shots(),
             handout.complaints(),
             Words.of(handout.language(), handout.shown())));
   }
