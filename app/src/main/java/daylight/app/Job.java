@@ -137,15 +137,7 @@ public final class Job {
     Shots shots = shots(read, file, visit.get(), tracks);
     return new Outcome.Answered(
         new Handout(
-            book,
-            line,
-            answers,
-            rules,
-            shots,
-            complaints,
-            Language.EN,
-            shown(book),
-            paper(book)));
+            book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)));
   }
 
   private Shots shots(ReadBook read, Path file, Visit visit, Tracks tracks) {

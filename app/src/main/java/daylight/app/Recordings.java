@@ -123,7 +123,8 @@ final class Recordings {
           take(media, footage);
         } catch (IOException e) {
           complain(
-              Remark.of(FootageTrouble.UNREADABLE, new Argument.Text(String.valueOf(e.getMessage()))),
+              Remark.of(
+                  FootageTrouble.UNREADABLE, new Argument.Text(String.valueOf(e.getMessage()))),
               media);
         }
       }
@@ -226,11 +227,7 @@ final class Recordings {
       stills.put(
           finding.label(),
           new Still(
-              fileName(finding.label()),
-              finding.label(),
-              media.label(),
-              frame.seconds(),
-              picture));
+              fileName(finding.label()), finding.label(), media.label(), frame.seconds(), picture));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

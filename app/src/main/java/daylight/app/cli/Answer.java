@@ -52,7 +52,8 @@ final class Answer implements Callable<Integer> {
     Path folder = out == null ? beside() : out;
     SortedMap<String, byte[]> files = answered.files();
     return switch (ResultFolder.write(folder, files)) {
-      case ResultFolder.Outcome.Written written -> console.answered(answered.handout(), files, written.folder());
+      case ResultFolder.Outcome.Written written ->
+          console.answered(answered.handout(), files, written.folder());
       case ResultFolder.Outcome.Refused refused -> console.notWritten(folder, refused);
     };
   }

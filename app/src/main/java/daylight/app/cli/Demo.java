@@ -67,7 +67,8 @@ final class Demo implements Callable<Integer> {
         Path results = folder.resolve("answered");
         SortedMap<String, byte[]> files = answered.files();
         yield switch (ResultFolder.write(results, files)) {
-          case ResultFolder.Outcome.Written written -> console.answered(answered.handout(), files, written.folder());
+          case ResultFolder.Outcome.Written written ->
+              console.answered(answered.handout(), files, written.folder());
           case ResultFolder.Outcome.Refused refused -> console.notWritten(results, refused);
         };
       }

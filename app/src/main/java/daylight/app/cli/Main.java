@@ -15,7 +15,13 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     version = "Daylight 1.0-SNAPSHOT",
     description = "From what was measured on site to where a buried drain runs and how it fares.",
-    subcommands = {Demo.class, Answer.class, Leaving.class, Still.class, CommandLine.HelpCommand.class},
+    subcommands = {
+      Demo.class,
+      Answer.class,
+      Leaving.class,
+      Still.class,
+      CommandLine.HelpCommand.class
+    },
     footerHeading = "%nBegin with:%n",
     footer = {
       "  daylight demo                   answer an invented property and look at the results",

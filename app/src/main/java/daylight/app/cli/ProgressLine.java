@@ -27,8 +27,13 @@ final class ProgressLine implements Progress {
 
   /** Of this process. */
   static ProgressLine on(PrintWriter err) {
+    return new ProgressLine(err, isTerminal());
+  }
+
+  @SuppressWarnings("SystemConsoleNull") // there is none where a file or a program listens
+  private static boolean isTerminal() {
     java.io.Console console = System.console();
-    return new ProgressLine(err, console != null && console.isTerminal());
+    return console != null && console.isTerminal();
   }
 
   static ProgressLine on(PrintWriter err, boolean terminal) {
