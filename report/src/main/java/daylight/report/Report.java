@@ -1,5 +1,7 @@
 package daylight.report;
 
+import daylight.line.measure.Complaint;
+import daylight.line.measure.FilePlace;
 import daylight.report.data.AnswersFile;
 import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
@@ -27,7 +29,7 @@ public final class Report {
             handout.answers(),
             handout.rules(),
             handout.shots(),
-            handout.complaints(),
+            handout.complaints().stream().map(Report::withoutFolder).toList(),
             words);
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
@@ -37,6 +39,20 @@ public final class Report {
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
     return files;
+  }
+
+  /** What is handed over names a file, not the folders of the machine that it lay on. */
+  private static Complaint withoutFolder(Complaint complaint) {
+    FilePlace place = complaint.place();
+    String file = place.file();
+    if (file == null) {
+      return complaint;
+    }
+    String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+    return new Complaint(
+        complaint.code(),
+        place.withPosition(name, place.line(), place.column()),
+        complaint.arguments());
   }
 
   /** A drawing as a file that brings its typeface along. */

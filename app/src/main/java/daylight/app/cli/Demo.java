@@ -19,11 +19,12 @@ import picocli.CommandLine.Spec;
     name = "demo",
     mixinStandardHelpOptions = true,
     description = {
-      "Answer an invented property: writes its field book and the answered line beside it, so that",
-      "you can look at both."
+      "Answer invented properties: writes the field book of each and the answered line beside it, so",
+      "that you can look at both."
     })
 final class Demo implements Callable<Integer> {
-  private static final List<String> PROPERTIES = List.of("shop-roof-drain");
+  private static final List<String> PROPERTIES =
+      List.of("shop-roof-drain", "house-sewer", "wash-down-pit");
 
   @Option(
       names = "--to",
@@ -32,7 +33,7 @@ final class Demo implements Callable<Integer> {
       defaultValue = "daylight-demo")
   private Path to = Path.of("daylight-demo");
 
-  @Option(names = "--json", description = "Print one JSON object instead of sentences.")
+  @Option(names = "--json", description = "Print a JSON object for each instead of sentences.")
   private boolean json;
 
   @Spec private @Nullable CommandSpec spec;
