@@ -20,6 +20,7 @@ public final class Scene {
   private final Script script;
   private final CameraLook look;
   private final Camera camera;
+  private final Raster scratch;
   private final @Nullable Burner counter;
   private final List<Burner> captions = new ArrayList<>();
 
@@ -28,6 +29,7 @@ public final class Scene {
     this.script = script;
     this.look = look;
     camera = new Camera(script, look);
+    scratch = raster();
     counter = look.counter() == null ? null : new Burner(look.counter());
     for (CameraLook.Caption caption : look.captions()) {
       captions.add(new Burner(caption.lettering()));
@@ -56,6 +58,16 @@ public final class Scene {
     for (int i = 0; i < captions.size(); i++) {
       captions.get(i).burn(says(look.captions().get(i).says(), seconds), onto);
     }
+    return burned(frame, onto);
+  }
+
+  /** What is true of a frame, without painting it. */
+  public FrameTruth truth(long frame) {
+    return burned(frame, scratch);
+  }
+
+  private FrameTruth burned(long frame, Raster onto) {
+    double seconds = look.rate().secondsOf(frame);
     double reading = script.motion().readingAt(seconds);
     String text = counter == null ? "" : look.format().text(reading);
     Region region = counter == null ? NOWHERE : counter.burn(text, onto);

@@ -30,7 +30,8 @@ class BoundsTest {
    */
   @Test
   void openingLookingAndWritingAgainAndAgainHoldsNoMore() throws IOException {
-    Path film = TestFilm.of(Make.MPEG4_B_AVI).frames(6).size(640, 480).write(folder.resolve("film"));
+    Path film =
+        TestFilm.of(Make.MPEG4_B_AVI).frames(6).size(640, 480).write(folder.resolve("film"));
     for (int i = 0; i < WARM; i++) {
       look(film);
     }
@@ -39,7 +40,8 @@ class BoundsTest {
       look(film);
     }
 
-    long more = residentBytes() - before; System.out.println("MORE " + more);
+    long more = residentBytes() - before;
+    System.out.println("MORE " + more);
     assertThat(more).isLessThan(30_000_000);
   }
 
