@@ -6,9 +6,11 @@ import daylight.line.book.FieldBook;
 import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Shown;
+import daylight.report.draw.Subject;
 import daylight.report.page.Paper;
 import daylight.report.shots.Shots;
 import daylight.report.words.Language;
+import daylight.report.words.Words;
 import java.util.List;
 
 /**
@@ -35,5 +37,10 @@ public record Handout(
     Paper paper) {
   public Handout {
     complaints = List.copyOf(complaints);
+  }
+
+  /** What is drawn and told of it, in the reader's language and units. */
+  public Subject subject() {
+    return new Subject(book, line, answers, rules, shots, complaints, Words.of(language, shown));
   }
 }

@@ -8,7 +8,6 @@ import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
 import daylight.report.page.OwnersReport;
-import daylight.report.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -19,16 +18,7 @@ public final class Report {
 
   /** The files by name; the same handout gives the same bytes. */
   public static SortedMap<String, byte[]> files(Handout handout) {
-    Words words = Words.of(handout.language(), handout.shown());
-    Subject subject =
-        new Subject(
-            handout.book(),
-            handout.line(),
-            handout.answers(),
-            handout.rules(),
-            handout.shots(),
-            handout.complaints(),
-            words);
+    Subject subject = handout.subject();
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));

@@ -18,14 +18,15 @@ import java.util.List;
 import java.util.Locale;
 
 /** The seven answers of a line, one card each. */
-final class AnswerCards {
+public final class AnswerCards {
   private static final int MOST_SHARES = 5;
   private static final double LEAST_SHARE = 0.01;
 
   private final Subject subject;
   private final Words words;
 
-  AnswerCards(Subject subject) {
+  /** The cards of a subject. */
+  public AnswerCards(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
   }
@@ -51,16 +52,22 @@ final class AnswerCards {
                     .add(Tag.of("h3", words.word(answer.question())))
                     .add(badges(answer)))
             .add(Tag.of("p", words.say(answer.headline())).with("class", "lead"));
-    answer.reasons().forEach(reason -> card.add(Tag.of("p", words.say(reason))));
-    block(card, "report.missing", "missing", answer.missing().stream().map(words::say).toList());
+    return card.addAll(grounds(answer));
+  }
+
+  /** What stands behind the sentence: reasons, what to measure, cautions, evidence, doubt. */
+  public List<Tag> grounds(Answer answer) {
+    List<Tag> grounds = new ArrayList<>();
+    answer.reasons().forEach(reason -> grounds.add(Tag.of("p", words.say(reason))));
+    block(grounds, "report.missing", "missing", answer.missing().stream().map(words::say).toList());
     block(
-        card,
+        grounds,
         "report.take_care",
         "care",
         answer.cautions().stream().map(Caution::key).map(words::word).toList());
     EvidenceWords evidence = new EvidenceWords(words, subject::distance);
     block(
-        card,
+        grounds,
         "report.evidence",
         "basis",
         answer.evidence().stream()
@@ -68,8 +75,8 @@ final class AnswerCards {
             .map(evidence::say)
             .distinct()
             .toList());
-    block(card, "report.shares", "basis", shares(answer.contributions()));
-    return card;
+    block(grounds, "report.shares", "basis", shares(answer.contributions()));
+    return grounds;
   }
 
   /** A distance along the pipe says nothing that the sentence has not said; it is in the data. */
@@ -88,9 +95,9 @@ final class AnswerCards {
     return badges;
   }
 
-  private void block(Tag card, String heading, String style, List<String> items) {
+  private void block(List<Tag> grounds, String heading, String style, List<String> items) {
     if (!items.isEmpty()) {
-      card.add(
+      grounds.add(
           Tag.of("div")
               .with("class", style)
               .add(Tag.of("h4", words.word(heading)))

@@ -1,7 +1,5 @@
 package daylight.report.page;
 
-import daylight.line.book.Catalogue;
-import daylight.line.book.Finding;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.fall.FallLimit;
@@ -13,8 +11,8 @@ import daylight.line.measure.Printed;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.words.FindingWords;
 import daylight.report.words.Words;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -63,50 +61,14 @@ final class Tables {
   }
 
   private List<String> finding(PlacedFinding placed) {
-    Finding finding = placed.finding();
-    String where = subject.distance(placed.from());
-    String remark = finding.remark();
+    FindingWords said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     return List.of(
-        finding.label(),
-        Words.capitalised(words.kind(finding.kind())),
-        placed.to() == null
-            ? where
-            : words.say(
-                "place.from_to",
-                new Argument.Text(where),
-                new Argument.Text(subject.distance(placed.to()))),
-        finding.clock() == null ? empty() : words.clockShort(finding.clock()),
-        sizes(finding),
-        remark == null ? empty() : remark);
-  }
-
-  private String sizes(Finding finding) {
-    List<String> sizes = new ArrayList<>();
-    finding
-        .quantities()
-        .forEach((name, reading) -> sizes.add(size(finding.kind(), name, reading.value())));
-    return sizes.isEmpty() ? empty() : String.join(", ", sizes);
-  }
-
-  private String size(String kind, String name, double value) {
-    String key = "quantity." + name;
-    Dimension dimension =
-        subject
-            .rules()
-            .catalogue()
-            .find(kind)
-            .map(Catalogue.Kind::quantities)
-            .map(quantities -> quantities.get(name))
-            .orElse(null);
-    Argument size =
-        dimension == null
-            ? new Argument.Number(value)
-            : dimension == Dimension.LENGTH
-                ? new Argument.Small(value)
-                : new Argument.Quantity(dimension, value);
-    return words.has(key)
-        ? words.say(key, size)
-        : words.say("quantity.other", size, new Argument.Text(name));
+        placed.finding().label(),
+        said.what(placed),
+        said.where(placed),
+        said.clock(placed).orElse(Html.EMPTY),
+        said.size(placed).orElse(Html.EMPTY),
+        said.remark(placed).orElse(Html.EMPTY));
   }
 
   private Tag locates() {

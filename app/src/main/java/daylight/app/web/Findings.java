@@ -1,0 +1,135 @@
+package daylight.app.web;
+
+import daylight.line.course.PlacedFinding;
+import daylight.line.measure.Argument;
+import daylight.report.draw.Captions;
+import daylight.report.draw.Subject;
+import daylight.report.markup.Tag;
+import daylight.report.shots.Still;
+import daylight.report.words.FindingWords;
+import daylight.report.words.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** What was seen in the pipe: a table of it, with its pictures, beside the recordings. */
+final class Findings {
+  private final Property property;
+  private final Subject subject;
+  private final Words words;
+  private final FindingWords said;
+  private final List<Recording> recordings;
+
+  Findings(Property property, Reading.Answered answered) {
+    this.property = property;
+    this.subject = answered.subject();
+    this.words = subject.words();
+    this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
+    this.recordings = Recording.of(property, answered);
+  }
+
+  Tag section() {
+    Tag section = Pieces.section("findings", words.word("report.findings"));
+    List<PlacedFinding> findings = Captions.findings(subject);
+    Tag log = findings.isEmpty() ? none() : table(findings);
+    return recordings.isEmpty()
+        ? section.add(log)
+        : section.add(
+            Pieces.pair("seen", log, new Players(property, recordings, words).all()));
+  }
+
+  private Tag none() {
+    return Tag.of("p", words.word("report.findings.none"));
+  }
+
+  private Tag table(List<PlacedFinding> findings) {
+    Tag head = Tag.of("tr");
+    for (String column :
+        List.of("what", "picture", "where", "clock", "size", "remark")) {
+      if (!column.equals("picture") || !subject.shots().stills().isEmpty()) {
+        head.add(Tag.of("th", words.word("column." + column)).with("scope", "col"));
+      }
+    }
+    Tag body = Tag.of("tbody");
+    findings.forEach(finding -> body.add(row(finding)));
+    String caption =
+        words.say("report.findings.caption", new Argument.Label(subject.route().from()));
+    return Tag.of("table")
+        .with("class", "log")
+        .add(Tag.of("caption", caption))
+        .add(Tag.of("thead").add(head))
+        .add(body);
+  }
+
+  private Tag row(PlacedFinding placed) {
+    String label = placed.finding().label();
+    String what = said.what(placed);
+    Tag row =
+        Tag.of("tr")
+            .with("id", "finding-" + placed.finding().id().uuid())
+            .with("data-place", placed.from().reach())
+            .with("data-distance", placed.from().distance())
+            .with("data-show", words.say("web.show", new Argument.Label(label)))
+            .add(
+                Tag.of("th")
+                    .with("scope", "row")
+                    .add(Tag.of("span", label).with("class", "label"))
+                    .text(" ")
+                    .add(Tag.of("span", what)));
+    if (!subject.shots().stills().isEmpty()) {
+      row.add(picture(placed, what));
+    }
+    return row.add(cell("column.where", Optional.of(said.where(placed))))
+        .add(cell("column.clock", said.clock(placed)))
+        .add(cell("column.size", said.size(placed)))
+        .add(cell("column.remark", said.remark(placed)));
+  }
+
+  private Tag cell(String head, Optional<String> text) {
+    return Tag.of("td", text.orElse("–"))
+        .with("class", text.isPresent() ? "said" : "empty")
+        .with("data-label", words.word(head));
+  }
+
+  private Tag picture(PlacedFinding placed, String what) {
+    Tag cell = Tag.of("td").with("class", "picture");
+    subject
+        .shots()
+        .of(placed.finding().label())
+        .ifPresent(still -> cell.add(link(still, what + ", " + said.where(placed))));
+    return cell;
+  }
+
+  /** Leads to its moment in the recording, or to the picture itself where nothing can be played. */
+  private Tag link(Still still, String shows) {
+    String moment = Pieces.moment(still.seconds());
+    Tag link = Tag.of("a").with("class", "still");
+    Optional<Recording> played =
+        recordings.stream()
+            .filter(one -> one.media().label().equals(still.media()) && one.playable())
+            .findFirst();
+    if (played.isPresent()) {
+      link.with("href", played.get().address(property) + "#t=" + Tag.number(still.seconds()))
+          .with("data-media", played.get().media().id().uuid().toString())
+          .with("data-seconds", still.seconds())
+          .with(
+              "data-now",
+              words.say("web.now", new Argument.Text(moment), new Argument.Text(shows)));
+    } else {
+      link.with("href", property.address(still.file()));
+    }
+    return link.add(
+            Tag.of("img")
+                .with("src", property.address(still.file()))
+                .with("alt", shows)
+                .with("loading", "lazy")
+                .with("width", Integer.toString(still.picture().width()))
+                .with("height", Integer.toString(still.picture().height())))
+        .add(
+            Tag.of(
+                "span",
+                words.say(
+                    played.isPresent() ? "web.go" : "web.moment",
+                    new Argument.Text(moment),
+                    new Argument.Label(still.media()))));
+  }
+}
