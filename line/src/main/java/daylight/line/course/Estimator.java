@@ -70,6 +70,7 @@ public final class Estimator {
       runs.putAll(placing.runs(prepared.missing()));
       findings.addAll(placing.findings());
       sights.addAll(placing.sights());
+      doubts.addAll(placing.doubts());
       Solved line = prepared.solved();
       if (line != null) {
         solved.add(line);
