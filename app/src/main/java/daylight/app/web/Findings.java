@@ -5,7 +5,6 @@ import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
-import daylight.report.shots.Still;
 import daylight.report.words.FindingWords;
 import daylight.report.words.Words;
 import java.util.List;
@@ -18,6 +17,8 @@ final class Findings {
   private final Words words;
   private final FindingWords said;
   private final List<Recording> recordings;
+  private final Moments moments;
+  private final boolean pictured;
 
   Findings(Property property, Reading.Answered answered) {
     this.property = property;
@@ -25,6 +26,9 @@ final class Findings {
     this.words = subject.words();
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     this.recordings = Recording.of(property, answered);
+    this.moments = new Moments(property, subject, recordings);
+    this.pictured =
+        Captions.findings(subject).stream().anyMatch(finding -> moments.knows(finding.finding()));
   }
 
   Tag section() {
@@ -43,9 +47,8 @@ final class Findings {
 
   private Tag table(List<PlacedFinding> findings) {
     Tag head = Tag.of("tr");
-    for (String column :
-        List.of("what", "picture", "where", "clock", "size", "remark")) {
-      if (!column.equals("picture") || !subject.shots().stills().isEmpty()) {
+    for (String column : List.of("what", "picture", "where", "clock", "size", "remark")) {
+      if (!column.equals("picture") || pictured) {
         head.add(Tag.of("th", words.word("column." + column)).with("scope", "col"));
       }
     }
@@ -75,7 +78,7 @@ final class Findings {
                     .add(Tag.of("span", label).with("class", "label"))
                     .text(" ")
                     .add(Tag.of("span", what)));
-    if (!subject.shots().stills().isEmpty()) {
+    if (pictured) {
       row.add(picture(placed, what));
     }
     return row.add(cell("column.where", Optional.of(said.where(placed))))
@@ -92,44 +95,7 @@ final class Findings {
 
   private Tag picture(PlacedFinding placed, String what) {
     Tag cell = Tag.of("td").with("class", "picture");
-    subject
-        .shots()
-        .of(placed.finding().label())
-        .ifPresent(still -> cell.add(link(still, what + ", " + said.where(placed))));
+    moments.of(placed, what + ", " + said.where(placed)).ifPresent(cell::add);
     return cell;
-  }
-
-  /** Leads to its moment in the recording, or to the picture itself where nothing can be played. */
-  private Tag link(Still still, String shows) {
-    String moment = Pieces.moment(still.seconds());
-    Tag link = Tag.of("a").with("class", "still");
-    Optional<Recording> played =
-        recordings.stream()
-            .filter(one -> one.media().label().equals(still.media()) && one.playable())
-            .findFirst();
-    if (played.isPresent()) {
-      link.with("href", played.get().address(property) + "#t=" + Tag.number(still.seconds()))
-          .with("data-media", played.get().media().id().uuid().toString())
-          .with("data-seconds", still.seconds())
-          .with(
-              "data-now",
-              words.say("web.now", new Argument.Text(moment), new Argument.Text(shows)));
-    } else {
-      link.with("href", property.address(still.file()));
-    }
-    return link.add(
-            Tag.of("img")
-                .with("src", property.address(still.file()))
-                .with("alt", shows)
-                .with("loading", "lazy")
-                .with("width", Integer.toString(still.picture().width()))
-                .with("height", Integer.toString(still.picture().height())))
-        .add(
-            Tag.of(
-                "span",
-                words.say(
-                    played.isPresent() ? "web.go" : "web.moment",
-                    new Argument.Text(moment),
-                    new Argument.Label(still.media()))));
   }
 }

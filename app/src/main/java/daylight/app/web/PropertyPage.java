@@ -5,6 +5,7 @@ import daylight.line.answer.Opening;
 import daylight.line.measure.Statement;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
@@ -31,8 +32,9 @@ final class PropertyPage {
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
     contents.add(Pieces.pair("opening", opening(), new AnswerList(subject).all()));
-    contents.add(drawing("plan", PlanDrawing.draw(subject)));
-    contents.add(drawing("profile", ProfileDrawing.draw(subject)));
+    contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
+    contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
+    contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
     contents.add(new Findings(property, answered).section());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
     contents.add(HandOver.section(property, words));
@@ -71,9 +73,9 @@ final class PropertyPage {
   }
 
   /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
-  private Tag drawing(String name, Tag svg) {
-    String heading = words.word("report." + name);
-    return Pieces.section(name, heading)
+  private Tag drawing(String id, String key, Tag svg) {
+    String heading = words.word(key);
+    return Pieces.section(id, heading)
         .add(
             Tag.of("div")
                 .with("class", "drawing")

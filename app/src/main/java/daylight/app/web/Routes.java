@@ -54,6 +54,11 @@ final class Routes {
   }
 
   private void property(Context reply) {
+    if (!reply.path().endsWith("/")) {
+      // What the page names beside itself would be looked for one step too high.
+      reply.redirect(reply.path() + "/");
+      return;
+    }
     find(reply)
         .ifPresentOrElse(
             property ->

@@ -16,12 +16,19 @@ public final class Workspace {
 
   private Workspace() {}
 
-  /**
-   * What is being served.
-   *
-   * @param address of its first page
-   */
-  public record Running(URI address, Javalin server) implements AutoCloseable {
+  /** What is being served. */
+  public static final class Running implements AutoCloseable {
+    private final Javalin server;
+
+    private Running(Javalin server) {
+      this.server = server;
+    }
+
+    /** Of its first page. */
+    public URI address() {
+      return URI.create("http://" + LOOPBACK + ":" + server.port() + "/");
+    }
+
     /** Ends it; requests under way are given up. */
     @Override
     public void close() {
@@ -48,8 +55,7 @@ public final class Workspace {
 
   static Running start(List<Property> properties, int port) {
     Javalin server = Javalin.create(config -> configure(config, new Routes(properties)));
-    server.start(LOOPBACK, port);
-    return new Running(URI.create("http://" + LOOPBACK + ":" + server.port() + "/"), server);
+    return new Running(server.start(LOOPBACK, port));
   }
 
   private static void configure(JavalinConfig config, Routes routes) {
