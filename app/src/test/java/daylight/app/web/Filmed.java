@@ -3,6 +3,10 @@ package daylight.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.app.Job;
+import daylight.footage.Make;
+import daylight.footage.Raster;
+import daylight.footage.Rate;
+import daylight.footage.codec.Film;
 import daylight.report.Handout;
 import daylight.report.shots.Picture;
 import daylight.report.shots.Reel;
@@ -18,12 +22,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
-import org.bytedeco.ffmpeg.ffmpeg;
-import org.bytedeco.javacpp.Loader;
 
 /**
  * The demo property with a recording that browsers play, one that they do not, and stills: all of
@@ -31,6 +33,7 @@ import org.bytedeco.javacpp.Loader;
  */
 final class Filmed {
   static final double SECONDS = 8;
+  static final int PER_SECOND = 10;
   static final int WIDTH = 320;
   static final int HEIGHT = 180;
 
@@ -40,8 +43,8 @@ final class Filmed {
   static Path in(Path folder) {
     try {
       Files.createDirectories(folder);
-      record(folder.resolve("film.webm"), "libvpx");
-      record(folder.resolve("old.avi"), "mpeg4");
+      record(folder.resolve("film.webm"), Make.VP8_WEBM);
+      record(folder.resolve("old.avi"), Make.MPEG4_AVI);
       return unfilmed(folder, "media: [{label: M1, kind: footage, file: film.webm, pass: P1},"
           + " {label: M2, kind: footage, file: old.avi, pass: P2}]");
     } catch (IOException e) {
@@ -115,22 +118,16 @@ final class Filmed {
     return new Picture(WIDTH, HEIGHT, jpeg.toByteArray());
   }
 
-  /** Ten pictures a second of the program's own test card. */
-  private static void record(Path file, String codec) throws IOException {
-    String card = "testsrc=duration=" + SECONDS + ":rate=10:size=" + WIDTH + "x" + HEIGHT;
-    Process made =
-        new ProcessBuilder(
-                Loader.load(ffmpeg.class), "-v", "error", "-f", "lavfi", "-i", card, "-c:v", codec,
-                "-y", file.toString())
-            .redirectErrorStream(true)
-            .start();
-    try {
-      assertThat(made.waitFor(60, TimeUnit.SECONDS)).isTrue();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
+  /** Ten pictures a second, each of a grey of its own: a scene of eight seconds grows light. */
+  private static void record(Path file, Make make) throws IOException {
+    Raster raster = new Raster(WIDTH, HEIGHT);
+    try (Film film = Film.begin(file, make, WIDTH, HEIGHT, Rate.of(PER_SECOND))) {
+      for (int frame = 0; frame < SECONDS * PER_SECOND; frame++) {
+        int grey = 40 + 2 * frame;
+        Arrays.fill(raster.pixels(), grey << 16 | grey << 8 | grey);
+        film.add(raster);
+      }
+      film.finish();
     }
-    String said = new String(made.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(made.exitValue()).as(said).isZero();
   }
 }

@@ -12,7 +12,7 @@ class PropertyTest {
   @ParameterizedTest
   @CsvSource({
     "shop/field-book.yaml, shop",
-    "Bücher/Straße 5 (hinten).yaml, strae-5-hinten",
+    "Bücher/Straße 5 (hinten).yaml, stra-e-5-hinten",
     "S21-foreign-pipe.yaml, s21-foreign-pipe",
     "???.yaml, book",
     "field-book.yaml, field-book"
