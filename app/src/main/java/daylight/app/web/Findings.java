@@ -75,9 +75,12 @@ final class Findings {
             .add(
                 Tag.of("th")
                     .with("scope", "row")
-                    .add(Tag.of("span", label).with("class", "label"))
-                    .text(" ")
-                    .add(Tag.of("span", what)));
+                    .add(
+                        Tag.of("div")
+                            .with("class", "seen-as")
+                            .add(Tag.of("span", label).with("class", "label"))
+                            .text(" ")
+                            .add(Tag.of("span", what))));
     if (pictured) {
       row.add(picture(placed, what));
     }

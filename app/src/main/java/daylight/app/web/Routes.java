@@ -22,6 +22,8 @@ final class Routes {
     routes.before(Guard::check);
     read(routes, "/", this::first);
     read(routes, "/assets/{name}", this::asset);
+    // The files to hand over name no sign of their own, and browsers look for one here.
+    read(routes, "/favicon.ico", this::sign);
     read(routes, "/property/{property}/", this::property);
     read(routes, "/property/{property}/media/{id}", this::media);
     read(routes, "/property/{property}/<file>", this::file);
@@ -45,8 +47,15 @@ final class Routes {
     }
   }
 
+  private void sign(Context reply) {
+    asset(reply, "mark.svg");
+  }
+
   private void asset(Context reply) {
-    String name = reply.pathParam("name");
+    asset(reply, reply.pathParam("name"));
+  }
+
+  private void asset(Context reply, String name) {
     assets
         .find(name)
         .ifPresentOrElse(
