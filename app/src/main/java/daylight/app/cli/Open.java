@@ -5,7 +5,6 @@ import daylight.app.web.Opened;
 import daylight.app.web.Workspace;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -75,7 +74,9 @@ final class Open implements Callable<Integer> {
     }
   }
 
-  /** Asks the desktop for its browser; where there is none, the address stands there to be taken. */
+  /**
+   * Asks the desktop for its browser; where there is none, the address stands there to be taken.
+   */
   private static void show(String address) {
     String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
     List<String> command =

@@ -37,16 +37,20 @@ final class AnswerList {
 
   private Tag one(Answer answer, String rank) {
     List<Tag> grounds = cards.grounds(answer);
-    Tag summary =
-        Tag.of(grounds.isEmpty() ? "div" : "summary")
-            .add(Tag.of(rank, words.word(answer.question())))
+    Tag badges =
+        Tag.of("span")
+            .with("class", "badges")
             .add(
                 Tag.of("span", words.word(answer.state()))
                     .with("class", "state " + answer.state().name().toLowerCase(Locale.ROOT)));
     if (answer.state() != State.DOES_NOT_APPLY && answer.state() != State.CANNOT_SAY_YET) {
-      summary.add(Tag.of("span", words.word(answer.sure())).with("class", "sure"));
+      badges.add(Tag.of("span", words.word(answer.sure())).with("class", "sure"));
     }
-    summary.add(Tag.of("span", words.say(answer.headline())).with("class", "says"));
+    Tag summary =
+        Tag.of(grounds.isEmpty() ? "div" : "summary")
+            .add(Tag.of(rank, words.word(answer.question())))
+            .add(badges)
+            .add(Tag.of("span", words.say(answer.headline())).with("class", "says"));
     return grounds.isEmpty()
         ? summary.with("class", "answer")
         : Tag.of("details")

@@ -10,7 +10,7 @@ import daylight.report.words.Words;
 import java.util.List;
 import java.util.Optional;
 
-/** What was seen in the pipe: a table of it, with its pictures, beside the recordings. */
+/** What was seen in the pipe: the recordings, and a table of it with its pictures. */
 final class Findings {
   private final Property property;
   private final Subject subject;
@@ -37,8 +37,7 @@ final class Findings {
     Tag log = findings.isEmpty() ? none() : table(findings);
     return recordings.isEmpty()
         ? section.add(log)
-        : section.add(
-            Pieces.pair("seen", log, new Players(property, recordings, words).all()));
+        : section.add(Pieces.pair("seen", new Players(property, recordings, words).all(), log));
   }
 
   private Tag none() {

@@ -34,8 +34,7 @@ final class Frame {
             .add(top())
             .add(Tag.of("main").with("id", "main").addAll(contents))
             .add(Tag.of("footer").add(Tag.of("p", words.word("web.foot"))));
-    Tag html =
-        Tag.of("html").with("lang", words.language().code()).add(head(title)).add(body);
+    Tag html = Tag.of("html").with("lang", words.language().code()).add(head(title)).add(body);
     return "<!DOCTYPE html>\n" + html.write() + "\n";
   }
 

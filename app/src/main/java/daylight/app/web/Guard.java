@@ -30,7 +30,8 @@ final class Guard {
     request.header("Cross-Origin-Opener-Policy", "same-origin");
     request.header("Cache-Control", "no-store");
     int port = request.req().getLocalPort();
-    if (!Set.of("127.0.0.1:" + port, "localhost:" + port).contains(String.valueOf(request.host()))) {
+    if (!Set.of("127.0.0.1:" + port, "localhost:" + port)
+        .contains(String.valueOf(request.host()))) {
       refuse(request, 421, "This is Daylight on this machine, and it answers only to 127.0.0.1.");
     } else if (!Set.of(HandlerType.GET, HandlerType.HEAD).contains(request.method())) {
       request.header("Allow", "GET, HEAD");

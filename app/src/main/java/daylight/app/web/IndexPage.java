@@ -2,7 +2,6 @@ package daylight.app.web;
 
 import daylight.line.answer.Answer;
 import daylight.line.answer.Question;
-import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;

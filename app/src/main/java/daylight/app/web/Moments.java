@@ -71,7 +71,8 @@ final class Moments {
     if (still != null) {
       link.add(image(still, shows));
     }
-    return link.add(Tag.of("span", words.say(played.isPresent() ? "web.go" : "web.at", time, media)));
+    return link.add(
+        Tag.of("span", words.say(played.isPresent() ? "web.go" : "web.at", time, media)));
   }
 
   private Tag toPlayer(Recording recording, Moment moment, String now) {

@@ -19,8 +19,7 @@ final class NoticePage {
     return write(Frame.plain(properties), "web.fault", fault);
   }
 
-  private static String write(
-      Frame frame, String key, @Nullable RuntimeException fault) {
+  private static String write(Frame frame, String key, @Nullable RuntimeException fault) {
     Words words = frame.words();
     Tag header =
         Tag.of("header")

@@ -31,7 +31,11 @@ final class Players {
       figure.add(video(recording));
       figure.add(Tag.of("p").with("class", "now").with("role", "status"));
       figure.add(
-          Pieces.paragraph("cannot", words.word("web.cannot_after_all")).with("hidden", ""));
+          Tag.of("a", words.word("web.back"))
+              .with("class", "back")
+              .with("href", "#findings")
+              .with("hidden", ""));
+      figure.add(Pieces.paragraph("cannot", words.word("web.cannot_after_all")).with("hidden", ""));
     } else {
       figure.add(
           Pieces.paragraph("cannot", words.say("web.cannot", new Argument.Text(kind(recording)))));

@@ -21,7 +21,9 @@ final class Property {
     this.job = job;
   }
 
-  /** A word for an address: from the book's file, or from its folder where the file says nothing. */
+  /**
+   * A word for an address: from the book's file, or from its folder where the file says nothing.
+   */
   static String nameOf(Path file) {
     String own = withoutEnding(file);
     Path folder = file.getParent();

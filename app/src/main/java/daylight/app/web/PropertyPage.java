@@ -100,9 +100,6 @@ final class PropertyPage {
     return Pieces.section("cautions", words.word("report.cautions"))
         .add(
             Pieces.list(
-                subject.answers().cautions().stream()
-                    .map(Caution::key)
-                    .map(words::word)
-                    .toList()));
+                subject.answers().cautions().stream().map(Caution::key).map(words::word).toList()));
   }
 }

@@ -58,8 +58,7 @@ final class Routes {
   private void asset(Context reply, String name) {
     assets
         .find(name)
-        .ifPresentOrElse(
-            bytes -> Sent.kept(reply, Types.of(name), bytes), () -> reply.status(404));
+        .ifPresentOrElse(bytes -> Sent.kept(reply, Types.of(name), bytes), () -> reply.status(404));
   }
 
   private void property(Context reply) {
@@ -88,8 +87,7 @@ final class Routes {
 
   private void media(Context reply) throws IOException {
     Optional<Recording> recording =
-        find(reply)
-            .flatMap(property -> Recording.find(property, reply.pathParam("id")));
+        find(reply).flatMap(property -> Recording.find(property, reply.pathParam("id")));
     if (recording.isPresent()) {
       Sent.part(reply, recording.get());
     } else {

@@ -1,6 +1,7 @@
 package daylight.app.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.io.IOException;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
@@ -10,7 +11,6 @@ import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import io.javalin.http.HandlerType;
 
 /** Sends files: asked for again they are only sent when they changed, recordings part by part. */
 final class Sent {
@@ -33,7 +33,10 @@ final class Sent {
       long size = file.size();
       long written = Files.getLastModifiedTime(recording.file()).toMillis();
       String tag = "\"" + Long.toHexString(written) + "-" + Long.toHexString(size) + "\"";
-      reply.header("Cache-Control", "no-cache").header("ETag", tag).header("Accept-Ranges", "bytes");
+      reply
+          .header("Cache-Control", "no-cache")
+          .header("ETag", tag)
+          .header("Accept-Ranges", "bytes");
       String wanted = reply.header("Range");
       String unless = reply.header("If-Range");
       ByteRange range =
@@ -45,8 +48,7 @@ final class Sent {
         case ByteRange.Outside() -> reply.status(416).header("Content-Range", "bytes */" + size);
         case ByteRange.Part part -> {
           reply.status(206);
-          reply.header(
-              "Content-Range", "bytes " + part.first() + "-" + part.last() + "/" + size);
+          reply.header("Content-Range", "bytes " + part.first() + "-" + part.last() + "/" + size);
           write(reply, recording, file, part);
         }
       }

@@ -24,7 +24,11 @@ document.addEventListener('click', (event) => {
   if (!video || event.ctrlKey || event.metaKey || event.shiftKey || event.button !== 0) return;
   event.preventDefault();
   seek(video, Number(link.dataset.seconds));
-  video.closest('figure').querySelector('.now').textContent = link.dataset.now;
+  const figure = video.closest('figure');
+  figure.querySelector('.now').textContent = link.dataset.now;
+  const back = figure.querySelector('.back');
+  back.href = '#' + link.closest('tr').id;
+  back.hidden = false;
   video.focus({ preventScroll: true });
   video.scrollIntoView({ block: 'nearest', behavior: calm.matches ? 'auto' : 'smooth' });
 });

@@ -2,6 +2,8 @@
 // The drawings carry data-place (the reach) and data-distance (metres along it), as do the rows.
 
 const SVG = 'http://www.w3.org/2000/svg';
+const MARGIN = 4;
+const ROUND = 9;
 const NEAR = 0.011; // distances are written with two decimals
 
 const rows = [...document.querySelectorAll('tr[data-place]')];
@@ -17,21 +19,27 @@ const marksOf = (row, drawing) =>
 
 const rowOf = (mark) => rows.find((row) => same(mark, row));
 
-/** A ring about a mark, in the coordinates of its drawing. */
+/** Rings a mark, in the coordinates of its drawing, and tells how far along the drawing it is. */
 function ring(svg, mark) {
   const box = mark.getBoundingClientRect();
   const toDrawing = svg.getScreenCTM().inverse();
-  const at = new DOMPoint(box.x + box.width / 2, box.y + box.height / 2).matrixTransform(toDrawing);
-  const radius = Math.max(11, (Math.max(box.width, box.height) / 2) * toDrawing.a + 4);
-  for (const style of ['ring under', 'ring']) {
-    const circle = document.createElementNS(SVG, 'circle');
-    circle.setAttribute('class', style);
-    circle.setAttribute('cx', at.x);
-    circle.setAttribute('cy', at.y);
-    circle.setAttribute('r', Math.min(radius, 40));
-    svg.append(circle);
-  }
-  return at.x / svg.viewBox.baseVal.width;
+  const corner = new DOMPoint(box.x, box.y).matrixTransform(toDrawing);
+  const place = {
+    x: corner.x - MARGIN,
+    y: corner.y - MARGIN,
+    width: box.width * toDrawing.a + 2 * MARGIN,
+    height: box.height * toDrawing.d + 2 * MARGIN,
+    rx: ROUND,
+  };
+  const shape = document.createElementNS(SVG, 'rect');
+  shape.setAttribute('class', 'ring');
+  for (const [name, value] of Object.entries(place)) shape.setAttribute(name, value);
+  const under = shape.cloneNode();
+  under.classList.add('under');
+  // All that is under comes before the first ring, so that no ring is cut by its neighbour's.
+  svg.insertBefore(under, svg.querySelector('.ring:not(.under)'));
+  svg.append(shape);
+  return box.x + box.width / 2 - svg.getBoundingClientRect().x;
 }
 
 function show(row) {
@@ -42,7 +50,7 @@ function show(row) {
     const svg = drawing.querySelector('svg');
     const along = marksOf(row, drawing).map((mark) => ring(svg, mark));
     if (along.length > 0 && row === pinned) {
-      drawing.scrollLeft = along[0] * svg.getBoundingClientRect().width - drawing.clientWidth / 2;
+      drawing.scrollLeft = along[0] - drawing.clientWidth / 2;
     }
   }
 }

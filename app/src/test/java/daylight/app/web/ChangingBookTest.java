@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -107,5 +106,4 @@ class ChangingBookTest {
   private static String page(Workspace.Running running) {
     return Asked.text(Asked.get(running, "/property/shop/"));
   }
-
 }

@@ -45,8 +45,10 @@ final class Filmed {
       Files.createDirectories(folder);
       record(folder.resolve("film.webm"), Make.VP8_WEBM);
       record(folder.resolve("old.avi"), Make.MPEG4_AVI);
-      return unfilmed(folder, "media: [{label: M1, kind: footage, file: film.webm, pass: P1},"
-          + " {label: M2, kind: footage, file: old.avi, pass: P2}]");
+      return unfilmed(
+          folder,
+          "media: [{label: M1, kind: footage, file: film.webm, pass: P1},"
+              + " {label: M2, kind: footage, file: old.avi, pass: P2}]");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -55,8 +57,7 @@ final class Filmed {
   /** The book of the demo property with another line in its visit, and nothing beside it. */
   static Path unfilmed(Path folder, String line) {
     try (InputStream in = Job.class.getResourceAsStream("demo/shop-roof-drain.yaml")) {
-      String demo =
-          new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+      String demo = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
       Files.createDirectories(folder);
       return Files.writeString(
           folder.resolve("field-book.yaml"),

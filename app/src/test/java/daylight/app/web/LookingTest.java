@@ -41,7 +41,8 @@ class LookingTest {
     Files.writeString(
         deadly,
         Files.readString(Filmed.unfilmed(folder.resolve("other"), "media: []"))
-            .replace("kind: roots, cable: 23.6 ft, share: 15 %", "kind: foreign-pipe, cable: 23.6 ft"));
+            .replace(
+                "kind: roots, cable: 23.6 ft, share: 15 %", "kind: foreign-pipe, cable: 23.6 ft"));
     Path refused = folder.resolve("refused.yaml");
     Files.writeString(refused, Files.readString(deadly).replace("cable: 12.2 ft", "cable: 12.2"));
     running =
@@ -68,12 +69,17 @@ class LookingTest {
 
   @ParameterizedTest
   @CsvSource({
-    "/, 390", "/, 1366",
-    "/property/filmed/, 390", "/property/filmed/, 1366",
-    "/property/deadly/, 390", "/property/deadly/, 1366",
-    "/property/refused/, 390", "/property/refused/, 1366",
+    "/, 390",
+    "/, 1366",
+    "/property/filmed/, 390",
+    "/property/filmed/, 1366",
+    "/property/deadly/, 390",
+    "/property/deadly/, 1366",
+    "/property/refused/, 390",
+    "/property/refused/, 1366",
     "/property/nobody/, 390",
-    "/property/filmed/report.html, 390", "/property/deadly/report.html, 1366"
+    "/property/filmed/report.html, 390",
+    "/property/deadly/report.html, 1366"
   })
   void aPageFitsAndEverybodyCanReadIt(String path, int width) {
     int before = window.complained().size();
@@ -87,7 +93,8 @@ class LookingTest {
     assertThat(window.complained())
         .as("what the browser complained of")
         .hasSize(path.contains("nobody") ? before + 1 : before);
-    assertThat(window.asked()).allMatch(url -> url.startsWith(running.address().toString()) || url.startsWith("data:"));
+    assertThat(window.asked())
+        .allMatch(url -> url.startsWith(running.address().toString()) || url.startsWith("data:"));
   }
 
   /** What folds out is read, too. */
@@ -97,12 +104,13 @@ class LookingTest {
 
   private static List<String> violations(Page page) {
     return new AxeBuilder(page)
-        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-        .analyze()
-        .getViolations()
-        .stream()
-        .map(LookingTest::told)
-        .toList();
+            .withTags(
+                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+            .analyze()
+            .getViolations()
+            .stream()
+            .map(LookingTest::told)
+            .toList();
   }
 
   private static String told(Rule rule) {
@@ -156,6 +164,7 @@ class LookingTest {
       assertThat(seconds(page)).isEqualTo(5.2, within(0.05));
       assertThat(at(page, "video.muted")).isTrue();
       assertThat(page.locator(".now").textContent()).startsWith("At 0:05: Roots");
+      assertThat(page.locator(".back:visible").getAttribute("href")).startsWith("#finding-");
       assertThat(grey(page)).isEqualTo(40 + 2 * 52, within(4.0));
       page.waitForCondition(
           () ->
@@ -176,8 +185,9 @@ class LookingTest {
   /** How light the picture is that the browser shows; every picture of the film has its own. */
   private static double grey(Page page) {
     return ((Number)
-            page.locator("video").evaluate(
-                """
+            page.locator("video")
+                .evaluate(
+                    """
                 video => {
                   const pen = new OffscreenCanvas(8, 8).getContext('2d');
                   pen.drawImage(video, 0, 0, 8, 8);

@@ -34,13 +34,11 @@ final class Window implements AutoCloseable {
     Path chromium = chromium();
     playwright =
         Playwright.create(
-            new Playwright.CreateOptions()
-                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     browser =
         playwright
             .chromium()
-            .launch(
-                new BrowserType.LaunchOptions().setExecutablePath(chromium).setArgs(QUIET));
+            .launch(new BrowserType.LaunchOptions().setExecutablePath(chromium).setArgs(QUIET));
   }
 
   /** A missing browser is a missing proof, never a test to be passed over. */
@@ -61,8 +59,7 @@ final class Window implements AutoCloseable {
 
   /** An empty page of that size. */
   Page page(int width, int height) {
-    Page page =
-        browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height));
+    Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height));
     page.onRequest(request -> asked.add(request.url()));
     page.onConsoleMessage(
         message -> {

@@ -6,9 +6,7 @@ import daylight.app.Job;
 import java.io.IOException;
 import java.net.ConnectException;
 import java.net.Socket;
-import java.net.URI;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -39,7 +37,8 @@ class WorkspaceTest {
   void serve() throws IOException {
     book = Filmed.in(folder.resolve("filmed"));
     Path refused = folder.resolve("refused.yaml");
-    Files.writeString(refused, Files.readString(book).replace("cable: 12.2 ft", "cable: 12.2 oxen"));
+    Files.writeString(
+        refused, Files.readString(book).replace("cable: 12.2 ft", "cable: 12.2 oxen"));
     Opened faulty = new Opened(book, Job.Settings.USUAL);
     running =
         Workspace.start(
@@ -164,21 +163,24 @@ class WorkspaceTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/property/filmed/", "/assets/look.css", "/property/filmed/line.geojson"})
+  @ValueSource(
+      strings = {"/", "/property/filmed/", "/assets/look.css", "/property/filmed/line.geojson"})
   void headSaysTheSameWithoutTheBody(String path) {
     HttpResponse<byte[]> head = Asked.of(running, "HEAD", path);
     HttpResponse<byte[]> get = Asked.get(running, path);
 
     assertThat(head.statusCode()).isEqualTo(200);
     assertThat(head.body()).isEmpty();
-    for (String name : List.of("Content-Type", "ETag", "Cache-Control", "Content-Security-Policy")) {
+    for (String name :
+        List.of("Content-Type", "ETag", "Cache-Control", "Content-Security-Policy")) {
       assertThat(Asked.header(head, name)).as(name).isEqualTo(Asked.header(get, name));
     }
   }
 
   @Test
   void pagesMayLoadNothingFromElsewhereAndRunNothingInline() {
-    String policy = Asked.header(Asked.get(running, "/property/filmed/"), "Content-Security-Policy");
+    String policy =
+        Asked.header(Asked.get(running, "/property/filmed/"), "Content-Security-Policy");
 
     assertThat(policy)
         .contains("default-src 'self'", "object-src 'none'", "form-action 'none'")

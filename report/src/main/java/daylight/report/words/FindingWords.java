@@ -29,8 +29,7 @@ public record FindingWords(Words words, Catalogue catalogue, Function<Place, Str
     Place to = placed.to();
     return to == null
         ? from
-        : words.say(
-            "place.from_to", new Argument.Text(from), new Argument.Text(place.apply(to)));
+        : words.say("place.from_to", new Argument.Text(from), new Argument.Text(place.apply(to)));
   }
 
   /** At which clock positions, as the camera looks. */
