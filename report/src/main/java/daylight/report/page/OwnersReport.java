@@ -35,12 +35,18 @@ public final class OwnersReport {
     this.answers = subject.answers();
   }
 
-  /** The whole page, well-formed and complete in itself. */
-  public static String write(Subject subject) {
-    return "<!DOCTYPE html>\n" + new OwnersReport(subject).html().write() + "\n";
+  /** The report of a subject. */
+  public static OwnersReport of(Subject subject) {
+    return new OwnersReport(subject);
   }
 
-  private Tag html() {
+  /** The whole page, well-formed and complete in itself. */
+  public static String write(Subject subject) {
+    return "<!DOCTYPE html>\n" + of(subject).html().write() + "\n";
+  }
+
+  /** What it says, for screen and paper alike. */
+  public Tag main() {
     Tag main = Tag.of("main").addAll(stops()).add(head());
     main.add(opening());
     for (Answers.LineAnswers line : answers.lines()) {
@@ -53,6 +59,10 @@ public final class OwnersReport {
     main.add(book());
     main.add(cautions());
     main.add(method());
+    return main;
+  }
+
+  private Tag html() {
     return Tag.of("html")
         .with("xmlns", "http://www.w3.org/1999/xhtml")
         .with("lang", words.language().code())
@@ -65,10 +75,11 @@ public final class OwnersReport {
                         .with("content", "width=device-width, initial-scale=1"))
                 .add(Tag.of("title", title()))
                 .add(Tag.of("style", Typeface.rules() + style())))
-        .add(Tag.of("body").add(main));
+        .add(Tag.of("body").add(main()));
   }
 
-  private String title() {
+  /** What a browser and a reader call it. */
+  public String title() {
     return words.say("report.title", new Argument.Text(subject.book().site().name()));
   }
 
@@ -112,7 +123,7 @@ public final class OwnersReport {
       stops.add(
           Tag.of("section")
               .with("class", "stop")
-              .add(Tag.of("h2", words.word("report.stop")))
+              .add(Tag.of("p", words.word("report.stop")).with("class", "halt"))
               .add(Tag.of("p", Words.capitalised(what)).with("class", "lead"))
               .add(Tag.of("p", words.word("report.stop.do")).with("class", "lead")));
     }
@@ -141,6 +152,7 @@ public final class OwnersReport {
 
   private Tag figure(String id, String heading, Tag svg) {
     return Html.section(id, words.word(heading))
+        .with("class", "sheet")
         .add(
             Tag.of("div")
                 .with("class", "drawing")
