@@ -5,6 +5,7 @@ import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
+import daylight.line.answer.Question;
 import daylight.line.answer.State;
 import daylight.line.course.Contribution;
 import daylight.line.measure.Argument;
@@ -14,8 +15,10 @@ import daylight.report.markup.Tag;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The seven answers of a line, one card each. */
 final class AnswerCards {
@@ -24,10 +27,12 @@ final class AnswerCards {
 
   private final Subject subject;
   private final Words words;
+  private final Exhibits exhibits;
 
-  AnswerCards(Subject subject) {
+  AnswerCards(Subject subject, Exhibits exhibits) {
     this.subject = subject;
     this.words = subject.words();
+    this.exhibits = exhibits;
   }
 
   Tag of(Answers.LineAnswers line) {
@@ -52,24 +57,53 @@ final class AnswerCards {
                     .add(badges(answer)))
             .add(Tag.of("p", words.say(answer.headline())).with("class", "lead"));
     answer.reasons().forEach(reason -> card.add(Tag.of("p", words.say(reason))));
-    block(card, "report.missing", "missing", answer.missing().stream().map(words::say).toList());
+    see(card, answer.question());
+    block(card, "report.missing", "missing", Html.items(answer.missing().stream().map(words::say)));
     block(
         card,
         "report.take_care",
         "care",
-        answer.cautions().stream().map(Caution::key).map(words::word).toList());
-    EvidenceWords evidence = new EvidenceWords(words, subject::distance);
-    block(
-        card,
-        "report.evidence",
-        "basis",
-        answer.evidence().stream()
-            .filter(AnswerCards::tellsMore)
-            .map(evidence::say)
-            .distinct()
-            .toList());
-    block(card, "report.shares", "basis", shares(answer.contributions()));
+        Html.items(answer.cautions().stream().map(Caution::key).map(words::word)));
+    block(card, "report.evidence", "basis", evidence(answer.evidence()));
+    block(card, "report.shares", "basis", Html.items(shares(answer.contributions()).stream()));
     return card;
+  }
+
+  /** Where to look: the drawings and tables that show what was asked. */
+  private void see(Tag card, Question question) {
+    List<String> shown =
+        switch (question) {
+          case WHERE -> List.of(Exhibits.PLAN, Exhibits.PROFILE, Exhibits.LOCATES);
+          case CLEAR, SOUND -> List.of(Exhibits.FINDINGS);
+          case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL);
+          case COPE, FREEZE, WHAT_NOW -> List.<String>of();
+        };
+    List<Tag> links = shown.stream().filter(exhibits::has).map(exhibits::link).toList();
+    if (links.isEmpty()) {
+      return;
+    }
+    Tag line = Tag.of("p", words.word("report.see") + " ").with("class", "see");
+    links.forEach(link -> line.text(link == links.getFirst() ? "" : ", ").add(link));
+    card.add(line);
+  }
+
+  private List<Tag> evidence(List<Evidence> all) {
+    EvidenceWords evidence = new EvidenceWords(words, subject::distance);
+    Map<String, Tag> items = new LinkedHashMap<>();
+    for (Evidence one : all) {
+      if (tellsMore(one)) {
+        items.putIfAbsent(evidence.say(one), item(evidence.say(one), one));
+      }
+    }
+    return List.copyOf(items.values());
+  }
+
+  private Tag item(String text, Evidence evidence) {
+    Tag item = Tag.of("li", text);
+    if (evidence instanceof Evidence.Seen seen) {
+      exhibits.still(seen.finding()).ifPresent(id -> item.text(", ").add(exhibits.link(id)));
+    }
+    return item;
   }
 
   /** A distance along the pipe says nothing that the sentence has not said; it is in the data. */
@@ -88,13 +122,13 @@ final class AnswerCards {
     return badges;
   }
 
-  private void block(Tag card, String heading, String style, List<String> items) {
+  private void block(Tag card, String heading, String style, List<Tag> items) {
     if (!items.isEmpty()) {
       card.add(
           Tag.of("div")
               .with("class", style)
               .add(Tag.of("h4", words.word(heading)))
-              .add(Html.list(items)));
+              .add(Tag.of("ul").addAll(items)));
     }
   }
 

@@ -14,7 +14,9 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -29,7 +31,7 @@ import org.xml.sax.SAXException;
  */
 final class PaperPage {
   /** What a drawing's page needs beside it, above and below, in points. */
-  private static final double BESIDE_DRAWING = 62;
+  private static final double BESIDE_DRAWING = 75;
 
   private final OwnersReport report;
   private final Subject subject;
@@ -66,21 +68,29 @@ final class PaperPage {
   /** The page for the page setter. */
   Document document() {
     Document page = parsed();
-    NodeList drawings = page.getElementsByTagName("svg");
-    for (int i = 0; i < drawings.getLength(); i++) {
-      fit((Element) drawings.item(i));
-    }
+    elements(page, "svg").forEach(this::fit);
+    elements(page, "img").forEach(PaperPage::free);
+    elements(page, "a").forEach(link -> link.setAttribute("title", link.getTextContent()));
     Element bookmarks = page.createElement("bookmarks");
     page.getElementsByTagName("head").item(0).appendChild(bookmarks);
-    NodeList headings = page.getElementsByTagName("h2");
-    for (int i = 0; i < headings.getLength(); i++) {
-      Element heading = (Element) headings.item(i);
+    for (Element heading : elements(page, "h2")) {
       Element bookmark = page.createElement("bookmark");
       bookmark.setAttribute("name", heading.getTextContent());
       bookmark.setAttribute("href", "#" + heading.getAttribute("id"));
       bookmarks.appendChild(bookmark);
     }
     return page;
+  }
+
+  private static List<Element> elements(Document page, String name) {
+    NodeList nodes = page.getElementsByTagName(name);
+    return IntStream.range(0, nodes.getLength()).mapToObj(i -> (Element) nodes.item(i)).toList();
+  }
+
+  /** A picture's size in pixels is for the browser; the page setter would take it for law. */
+  private static void free(Element picture) {
+    picture.removeAttribute("width");
+    picture.removeAttribute("height");
   }
 
   /** As large as it was drawn, or as large as the sheet on its side allows. */
@@ -92,7 +102,11 @@ final class PaperPage {
     double scale = Math.min(1, room);
     svg.setAttribute(
         "style",
-        "width:" + Tag.number(width * scale) + "pt;height:" + Tag.number(height * scale) + "pt");
+        "width:%spt;height:%spt;margin-left:%spt"
+            .formatted(
+                Tag.number(width * scale),
+                Tag.number(height * scale),
+                Tag.number((paper.height() - width * scale) / 2)));
     svg.setAttribute("alt", text(svg, "title") + ". " + text(svg, "desc"));
   }
 
