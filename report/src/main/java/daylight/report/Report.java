@@ -8,6 +8,7 @@ import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
 import daylight.report.page.OwnersReport;
+import daylight.report.paper.PaperReport;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -23,6 +24,7 @@ public final class Report {
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
     files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
+    files.put("report.pdf", PaperReport.write(subject, handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));

@@ -5,6 +5,7 @@ import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
+import daylight.line.answer.Question;
 import daylight.line.answer.State;
 import daylight.line.course.Contribution;
 import daylight.line.measure.Argument;
@@ -14,8 +15,11 @@ import daylight.report.markup.Tag;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The seven answers of a line, one card each. */
 public final class AnswerCards {
@@ -24,11 +28,17 @@ public final class AnswerCards {
 
   private final Subject subject;
   private final Words words;
+  private final @Nullable Exhibits exhibits;
 
-  /** The cards of a subject. */
+  /** The cards of a page that numbers neither figures nor tables. */
   public AnswerCards(Subject subject) {
+    this(subject, null);
+  }
+
+  AnswerCards(Subject subject, @Nullable Exhibits exhibits) {
     this.subject = subject;
     this.words = subject.words();
+    this.exhibits = exhibits;
   }
 
   Tag of(Answers.LineAnswers line) {
@@ -59,24 +69,62 @@ public final class AnswerCards {
   public List<Tag> grounds(Answer answer) {
     List<Tag> grounds = new ArrayList<>();
     answer.reasons().forEach(reason -> grounds.add(Tag.of("p", words.say(reason))));
-    block(grounds, "report.missing", "missing", answer.missing().stream().map(words::say).toList());
+    see(grounds, answer.question());
+    block(
+        grounds,
+        "report.missing",
+        "missing",
+        Html.items(answer.missing().stream().map(words::say)));
     block(
         grounds,
         "report.take_care",
         "care",
-        answer.cautions().stream().map(Caution::key).map(words::word).toList());
-    EvidenceWords evidence = new EvidenceWords(words, subject::distance);
-    block(
-        grounds,
-        "report.evidence",
-        "basis",
-        answer.evidence().stream()
-            .filter(AnswerCards::tellsMore)
-            .map(evidence::say)
-            .distinct()
-            .toList());
-    block(grounds, "report.shares", "basis", shares(answer.contributions()));
+        Html.items(answer.cautions().stream().map(Caution::key).map(words::word)));
+    block(grounds, "report.evidence", "basis", evidence(answer.evidence()));
+    block(grounds, "report.shares", "basis", Html.items(shares(answer.contributions()).stream()));
     return grounds;
+  }
+
+  /** Where to look: the drawings and tables that show what was asked. */
+  private void see(List<Tag> grounds, Question question) {
+    Exhibits numbered = exhibits;
+    if (numbered == null) {
+      return;
+    }
+    List<String> shown =
+        switch (question) {
+          case WHERE -> List.of(Exhibits.PLAN, Exhibits.PROFILE, Exhibits.LOCATES);
+          case CLEAR, SOUND -> List.of(Exhibits.FINDINGS);
+          case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL);
+          case COPE, FREEZE, WHAT_NOW -> List.<String>of();
+        };
+    List<Tag> links = shown.stream().filter(numbered::has).map(numbered::link).toList();
+    if (links.isEmpty()) {
+      return;
+    }
+    Tag line = Tag.of("p", words.word("report.see") + " ").with("class", "see");
+    links.forEach(link -> line.text(link == links.getFirst() ? "" : ", ").add(link));
+    grounds.add(line);
+  }
+
+  private List<Tag> evidence(List<Evidence> all) {
+    EvidenceWords evidence = new EvidenceWords(words, subject::distance);
+    Map<String, Tag> items = new LinkedHashMap<>();
+    for (Evidence one : all) {
+      if (tellsMore(one)) {
+        items.putIfAbsent(evidence.say(one), item(evidence.say(one), one));
+      }
+    }
+    return List.copyOf(items.values());
+  }
+
+  private Tag item(String text, Evidence evidence) {
+    Tag item = Tag.of("li", text);
+    Exhibits numbered = exhibits;
+    if (numbered != null && evidence instanceof Evidence.Seen seen) {
+      numbered.still(seen.finding()).ifPresent(id -> item.text(", ").add(numbered.link(id)));
+    }
+    return item;
   }
 
   /** A distance along the pipe says nothing that the sentence has not said; it is in the data. */
@@ -95,13 +143,13 @@ public final class AnswerCards {
     return badges;
   }
 
-  private void block(List<Tag> grounds, String heading, String style, List<String> items) {
+  private void block(List<Tag> grounds, String heading, String style, List<Tag> items) {
     if (!items.isEmpty()) {
       grounds.add(
           Tag.of("div")
               .with("class", style)
               .add(Tag.of("h4", words.word(heading)))
-              .add(Html.list(items)));
+              .add(Tag.of("ul").addAll(items)));
     }
   }
 
