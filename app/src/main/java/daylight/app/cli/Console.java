@@ -15,6 +15,7 @@ import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -79,6 +80,17 @@ final class Console {
   int notWritten(Path file, IOException e) {
     err.println("daylight: " + file + ": " + e.getMessage());
     return ExitCode.NOT_WRITTEN;
+  }
+
+  /** One line, for people and scripts alike. */
+  void serving(URI address) {
+    out.println(address);
+    out.flush();
+  }
+
+  int notStarted(String reason) {
+    err.println("daylight: " + reason);
+    return ExitCode.NOT_STARTED;
   }
 
   /**
