@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -60,12 +61,14 @@ final class Demo implements Callable<Integer> {
     } catch (IOException e) {
       return console.notWritten(book, e);
     }
-    return switch (Job.answer(book, Job.Settings.USUAL)) {
+    return switch (Job.answer(book, Job.Settings.USUAL, console.progress())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> {
         Path results = folder.resolve("answered");
-        yield switch (ResultFolder.write(results, answered.files())) {
-          case ResultFolder.Outcome.Written written -> console.answered(answered, written.folder());
+        SortedMap<String, byte[]> files = answered.files();
+        yield switch (ResultFolder.write(results, files)) {
+          case ResultFolder.Outcome.Written written ->
+              console.answered(answered.handout(), files, written.folder());
           case ResultFolder.Outcome.Refused refused -> console.notWritten(results, refused);
         };
       }
