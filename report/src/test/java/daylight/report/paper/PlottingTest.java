@@ -135,7 +135,7 @@ class PlottingTest {
     Tag area = Tag.of("rect").with("width", 9).with("height", 9).with("fill", "url(#dots)");
 
     assertThat(painted(Tag.of("g").add(Tag.of("defs").add(dots), area)))
-        .contains("/Pattern cs", "0 0 9 9 re")
+        .contains("/p1 scn\n0 0 9 9 re")
         .contains("\nf\n");
   }
 
