@@ -1,7 +1,5 @@
 package daylight.report;
 
-import daylight.line.measure.Complaint;
-import daylight.line.measure.FilePlace;
 import daylight.report.data.AnswersFile;
 import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
@@ -10,7 +8,7 @@ import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
 import daylight.report.page.OwnersReport;
-import daylight.report.words.Words;
+import daylight.report.paper.PaperReport;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -21,38 +19,17 @@ public final class Report {
 
   /** The files by name; the same handout gives the same bytes. */
   public static SortedMap<String, byte[]> files(Handout handout) {
-    Words words = Words.of(handout.language(), handout.shown());
-    Subject subject =
-        new Subject(
-            handout.book(),
-            handout.line(),
-            handout.answers(),
-            handout.rules(),
-            handout.shots(),
-            handout.complaints().stream().map(Report::withoutFolder).toList(),
-            words);
+    Subject subject = handout.subject();
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
-    files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
+    OwnersReport report = OwnersReport.of(subject);
+    files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
+    files.put("report.pdf", PaperReport.write(report, handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
     return files;
-  }
-
-  /** What is handed over names a file, not the folders of the machine that it lay on. */
-  private static Complaint withoutFolder(Complaint complaint) {
-    FilePlace place = complaint.place();
-    String file = place.file();
-    if (file == null) {
-      return complaint;
-    }
-    String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
-    return new Complaint(
-        complaint.code(),
-        place.withPosition(name, place.line(), place.column()),
-        complaint.arguments());
   }
 
   /** A drawing as a file that brings its typeface along. */
