@@ -13,7 +13,8 @@ class ReportTest {
     Map<String, byte[]> again = Report.files(Example.deadly());
 
     assertThat(once.keySet())
-        .containsExactly("answers.json", "line.geojson", "plan.svg", "profile.svg", "report.html");
+        .containsExactly(
+            "answers.json", "line.geojson", "plan.svg", "profile.svg", "report.html", "report.pdf");
     once.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(again.get(name)));
   }
 }

@@ -1,6 +1,7 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
+import daylight.app.Progress;
 import daylight.archive.ResultFolder;
 import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
@@ -19,6 +20,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -41,6 +43,11 @@ final class Console {
       throw new IllegalStateException("a command has its own description before it runs");
     }
     return new Console(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
+  }
+
+  /** Who tells how far long work is; nobody where another program listens. */
+  Progress progress() {
+    return json ? Progress.NONE : ProgressLine.on(err);
   }
 
   int misunderstood(String wrong) {
@@ -86,10 +93,14 @@ final class Console {
     return ExitCode.NOT_STARTED;
   }
 
-  int answered(Job.Outcome.Answered answered, Path folder) {
-    Handout handout = answered.handout();
+  /**
+   * The answers and where they lie.
+   *
+   * @param files that were written, by name
+   */
+  int answered(Handout handout, SortedMap<String, byte[]> files, Path folder) {
     if (json) {
-      out.println(JsonReply.answered(handout, folder, List.copyOf(answered.files().keySet())));
+      out.println(JsonReply.answered(handout, folder, List.copyOf(files.keySet())));
       return ExitCode.DONE;
     }
     Words words = Words.of(handout.language(), handout.shown());

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,11 +20,12 @@ import picocli.CommandLine.Spec;
     name = "demo",
     mixinStandardHelpOptions = true,
     description = {
-      "Answer an invented property: writes its field book and the answered line beside it, so that",
-      "you can look at both."
+      "Answer invented properties: writes the field book of each and the answered line beside it, so",
+      "that you can look at both."
     })
 final class Demo implements Callable<Integer> {
-  private static final List<String> PROPERTIES = List.of("shop-roof-drain");
+  private static final List<String> PROPERTIES =
+      List.of("shop-roof-drain", "house-sewer", "wash-down-pit");
 
   @Option(
       names = "--to",
@@ -32,7 +34,7 @@ final class Demo implements Callable<Integer> {
       defaultValue = "daylight-demo")
   private Path to = Path.of("daylight-demo");
 
-  @Option(names = "--json", description = "Print one JSON object instead of sentences.")
+  @Option(names = "--json", description = "Print a JSON object for each instead of sentences.")
   private boolean json;
 
   @Spec private @Nullable CommandSpec spec;
@@ -59,12 +61,14 @@ final class Demo implements Callable<Integer> {
     } catch (IOException e) {
       return console.notWritten(book, e);
     }
-    return switch (Job.answer(book, Job.Settings.USUAL)) {
+    return switch (Job.answer(book, Job.Settings.USUAL, console.progress())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> {
         Path results = folder.resolve("answered");
-        yield switch (ResultFolder.write(results, answered.files())) {
-          case ResultFolder.Outcome.Written written -> console.answered(answered, written.folder());
+        SortedMap<String, byte[]> files = answered.files();
+        yield switch (ResultFolder.write(results, files)) {
+          case ResultFolder.Outcome.Written written ->
+              console.answered(answered.handout(), files, written.folder());
           case ResultFolder.Outcome.Refused refused -> console.notWritten(results, refused);
         };
       }

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       Demo.class,
       Answer.class,
       Leaving.class,
+      Still.class,
       Open.class,
       CommandLine.HelpCommand.class
     },

@@ -4,29 +4,37 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The command {@code demo}. */
 class DemoTest {
+  private static final List<String> FILES =
+      List.of(
+          "answered/answers.json",
+          "answered/line.geojson",
+          "answered/plan.svg",
+          "answered/profile.svg",
+          "answered/report.html",
+          "answered/results.list",
+          "field-book.yaml");
+
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void writesABookAndItsFiveResults() {
+  void writesTheBookOfEachPropertyAndItsFiveResults() {
     Said said = Said.by("demo", "--to", folder.resolve("demo"));
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.err()).isEmpty();
-    assertThat(said.out()).contains("invented").contains("report.html");
+    assertThat(said.out().split("An invented scenario", -1)).hasSize(4);
     assertThat(Books.below(folder.resolve("demo")).keySet())
-        .containsExactly(
-            "shop-roof-drain/answered/answers.json",
-            "shop-roof-drain/answered/line.geojson",
-            "shop-roof-drain/answered/plan.svg",
-            "shop-roof-drain/answered/profile.svg",
-            "shop-roof-drain/answered/report.html",
-            "shop-roof-drain/answered/results.list",
-            "shop-roof-drain/field-book.yaml");
+        .containsExactlyElementsOf(
+            Stream.of("house-sewer", "shop-roof-drain", "wash-down-pit")
+                .flatMap(property -> FILES.stream().map(file -> property + "/" + file))
+                .toList());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package daylight.footage.codec;
 
+import static org.bytedeco.ffmpeg.avutil.AVFrame.AV_FRAME_FLAG_INTERLACED;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_alloc;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_get_buffer;
@@ -41,6 +42,9 @@ final class Colours implements AutoCloseable {
 
   /** Fills a picture from another, in its own size, pixels and colour space. */
   void convert(AVFrame from, AVFrame to) throws IOException {
+    // Colours of two fields are apart in either picture or in none.
+    int fields = from.flags() & AV_FRAME_FLAG_INTERLACED;
+    to.flags((to.flags() & ~AV_FRAME_FLAG_INTERLACED) | fields);
     Native.check(sws_scale_frame(context, to, from), "converting a picture");
   }
 

@@ -114,6 +114,14 @@ final class Encoder implements AutoCloseable {
     return context;
   }
 
+  /** A picture to be filled, as it is taken. */
+  AVFrame frame() throws IOException {
+    AVFrame frame = Colours.frame(context.pix_fmt(), context.width(), context.height());
+    frame.color_range(context.color_range());
+    frame.colorspace(context.colorspace());
+    return frame;
+  }
+
   /** Takes a picture, or null for the end, and hands on the packets that are ready. */
   void encode(@Nullable AVFrame frame, Sink sink) throws IOException {
     Native.check(avcodec_send_frame(context, frame), "writing a picture");

@@ -1,16 +1,11 @@
 package daylight.footage.codec;
 
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_0RGB32;
-import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
-import static org.bytedeco.ffmpeg.global.avutil.av_frame_make_writable;
-
 import daylight.footage.Make;
 import daylight.footage.Raster;
 import daylight.footage.Rate;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
-import org.bytedeco.javacpp.IntPointer;
 
 /**
  * A film being written, picture after picture, into a file that is there when {@link #finish} has
@@ -27,9 +22,7 @@ public final class Film implements AutoCloseable {
   private final int width;
   private final int height;
   private final Writing writing;
-  private final Colours colours = new Colours();
-  private final AVFrame painted;
-  private final AVFrame encoded;
+  private final Brush brush;
 
   /** Begins a film of pictures of that size, shown at that rate. */
   public static Film begin(Path target, Make make, int width, int height, Rate rate)
@@ -46,14 +39,12 @@ public final class Film implements AutoCloseable {
     this.width = width;
     this.height = height;
     writing = new Writing(target, Recipe.of(make), width, height, rate);
-    painted = Colours.frame(AV_PIX_FMT_0RGB32(), width, height);
-    encoded = writing.frame();
+    brush = new Brush(writing.encoder());
   }
 
   /** Adds a picture one frame after the one before. */
   public void add(Raster raster) throws IOException {
-    draw(raster);
-    writing.add(encoded);
+    writing.add(draw(raster));
   }
 
   /** Adds a picture at its own time, seconds from the beginning; times rise. */
@@ -61,23 +52,16 @@ public final class Film implements AutoCloseable {
     if (!make.keepsTimes()) {
       throw new IllegalArgumentException(make + " keeps no times, only a steady rate");
     }
-    draw(raster);
-    writing.add(encoded, seconds);
+    writing.add(draw(raster), seconds);
   }
 
-  private void draw(Raster raster) throws IOException {
+  private AVFrame draw(Raster raster) throws IOException {
     if (raster.width() != width || raster.height() != height) {
       throw new IllegalArgumentException(
           "a picture of this film has %d × %d pixels, was %d × %d"
               .formatted(width, height, raster.width(), raster.height()));
     }
-    IntPointer rows = new IntPointer(painted.data(0));
-    int stride = painted.linesize(0) / Integer.BYTES;
-    for (int y = 0; y < height; y++) {
-      rows.position((long) y * stride).put(raster.pixels(), y * width, width);
-    }
-    Native.check(av_frame_make_writable(encoded), "drawing a picture");
-    colours.convert(painted, encoded);
+    return brush.draw(raster);
   }
 
   /** Writes the end and moves the film into its place. */
@@ -87,9 +71,7 @@ public final class Film implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    av_frame_free(painted);
-    av_frame_free(encoded);
-    colours.close();
+    brush.close();
     writing.close();
   }
 }

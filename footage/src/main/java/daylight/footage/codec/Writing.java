@@ -57,13 +57,8 @@ final class Writing implements AutoCloseable {
     }
   }
 
-  /** A picture to be filled, as the encoder takes it. */
-  AVFrame frame() throws IOException {
-    AVFrame frame =
-        Colours.frame(recipe.pixels(), encoder.context().width(), encoder.context().height());
-    frame.color_range(encoder.context().color_range());
-    frame.colorspace(encoder.context().colorspace());
-    return frame;
+  Encoder encoder() {
+    return encoder;
   }
 
   void add(AVFrame frame) throws IOException {

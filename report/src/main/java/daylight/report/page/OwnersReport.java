@@ -187,14 +187,14 @@ public final class OwnersReport {
         .with("class", "sheet")
         .add(
             Tag.of("figure")
+                .add(Tag.of("figcaption", caption))
                 .add(
                     Tag.of("div")
                         .with("class", "drawing")
                         .with("tabindex", "0")
                         .with("role", "group")
                         .with("aria-label", heading)
-                        .add(svg))
-                .add(Tag.of("figcaption", caption)));
+                        .add(svg)));
   }
 
   private Tag doubts() {

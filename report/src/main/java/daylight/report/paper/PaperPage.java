@@ -31,7 +31,7 @@ import org.xml.sax.SAXException;
  */
 final class PaperPage {
   /** What a drawing's page needs beside it, above and below, in points. */
-  private static final double BESIDE_DRAWING = 75;
+  private static final double BESIDE_DRAWING = 62;
 
   private final OwnersReport report;
   private final Subject subject;
@@ -120,6 +120,10 @@ final class PaperPage {
         .add(
             Tag.of("head")
                 .add(Tag.of("title", report.title()))
+                .add(
+                    Tag.of("meta")
+                        .with("name", "subject")
+                        .with("content", subject.words().word("report.subtitle")))
                 .add(Tag.of("style", sheet() + style())))
         .add(Tag.of("body").add(foot()).add(report.main()));
   }

@@ -6,6 +6,7 @@ import daylight.report.Example;
 import daylight.report.Filmed;
 import daylight.report.Handout;
 import daylight.report.page.Paper;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,7 +50,7 @@ class BareMachineTest {
     elsewhere.environment().put("FONTCONFIG_FILE", settings.toString());
     elsewhere.environment().put("FONTCONFIG_PATH", nothing.toString());
     Process process = elsewhere.redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes());
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 
     assertThat(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
     assertThat(process.exitValue()).as(said).isZero();

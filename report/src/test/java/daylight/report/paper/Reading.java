@@ -12,10 +12,12 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
@@ -38,6 +40,22 @@ final class Reading {
     stripper.setStartPage(page + 1);
     stripper.setEndPage(page + 1);
     return stripper.getText(document).lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
+  }
+
+  /** What a reader aloud gets of a page: tagged content alone, in the order of the page. */
+  static String told(PDDocument document, int page) throws IOException {
+    PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+    extractor.processPage(document.getPage(page));
+    StringBuilder told = new StringBuilder();
+    for (PDMarkedContent content : extractor.getMarkedContents()) {
+      if (!content.getTag().equals("Artifact")) {
+        content.getContents().stream()
+            .filter(TextPosition.class::isInstance)
+            .forEach(letter -> told.append(((TextPosition) letter).getUnicode()));
+        told.append('\n');
+      }
+    }
+    return told.toString().strip();
   }
 
   /** Every letter of one page with its place. */
