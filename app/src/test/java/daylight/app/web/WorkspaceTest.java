@@ -31,12 +31,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkspaceTest {
   private static final Pattern LINK = Pattern.compile("(?:href|src)=\"([^\"]*)\"");
 
-  @TempDir private Path folder = Path.of("");
   private Path book;
   private Workspace.Running running;
 
   @BeforeAll
-  void serve() throws IOException {
+  void serve(@TempDir Path folder) throws IOException {
     book = Filmed.in(folder.resolve("filmed"));
     Path refused = folder.resolve("refused.yaml");
     Files.writeString(
