@@ -23,8 +23,9 @@ public final class Report {
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
-    files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
-    files.put("report.pdf", PaperReport.write(subject, handout.paper()));
+    OwnersReport report = OwnersReport.of(subject);
+    files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
+    files.put("report.pdf", PaperReport.write(report, handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));

@@ -3,6 +3,7 @@ package daylight.report;
 import daylight.line.course.PlacedFinding;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
+import daylight.report.page.OwnersReport;
 import daylight.report.page.Paper;
 import daylight.report.shots.Picture;
 import daylight.report.shots.Reel;
@@ -42,8 +43,12 @@ public final class Filmed {
     return with(paper, handout, new Shots(reels, stills));
   }
 
-  /** What is drawn and told of a handout. */
-  public static Subject subject(Handout handout) {
+  /** The owner's report of a handout. */
+  public static OwnersReport report(Handout handout) {
+    return OwnersReport.of(subject(handout));
+  }
+
+  private static Subject subject(Handout handout) {
     return new Subject(
         handout.book(),
         handout.line(),

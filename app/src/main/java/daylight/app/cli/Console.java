@@ -71,6 +71,13 @@ final class Console {
     return ExitCode.BOOK_REFUSED;
   }
 
+  /** Something of somebody's own lies where a book was to be written. */
+  int inTheWay(Path file) {
+    String reason = Words.of(Language.EN, Shown.METRES).word("cli.in_the_way");
+    err.println("daylight: " + file + ": " + reason);
+    return ExitCode.NOT_WRITTEN;
+  }
+
   int notWritten(Path folder, ResultFolder.Outcome.Refused refused) {
     String reason = Words.of(Language.EN, Shown.METRES).name(refused.reason());
     err.println("daylight: " + folder + ": " + reason + ": " + refused.what());

@@ -1,12 +1,18 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
+import daylight.app.Progress;
+import daylight.app.demo.DemoFilms;
+import daylight.archive.FieldBookReader;
 import daylight.archive.ResultFolder;
+import daylight.line.book.FieldBook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -20,8 +26,8 @@ import picocli.CommandLine.Spec;
     name = "demo",
     mixinStandardHelpOptions = true,
     description = {
-      "Answer invented properties: writes the field book of each and the answered line beside it, so",
-      "that you can look at both."
+      "Answer invented properties: writes the field book of each, makes its footage, and puts the",
+      "answered line beside both, so that you can look at all of it."
     })
 final class Demo implements Callable<Integer> {
   private static final List<String> PROPERTIES =
@@ -37,29 +43,37 @@ final class Demo implements Callable<Integer> {
   @Option(names = "--json", description = "Print a JSON object for each instead of sentences.")
   private boolean json;
 
+  @Option(
+      names = "--open",
+      negatable = true,
+      description =
+          "Then show all of them in a browser of this machine until Ctrl-C; default: on a terminal.")
+  private @Nullable Boolean open;
+
   @Spec private @Nullable CommandSpec spec;
 
   @Override
-  public Integer call() {
+  public Integer call() throws InterruptedException {
     Console console = Console.of(spec, json);
     int worst = ExitCode.DONE;
     for (String property : PROPERTIES) {
-      worst = Math.max(worst, answer(console, property));
+      worst = Math.max(worst, answer(console, to.resolve(property), property));
+    }
+    if (worst == ExitCode.DONE && (open == null ? !json && ProgressLine.isTerminal() : open)) {
+      return Open.serve(console, PROPERTIES.stream().map(to::resolve).toList(), 0, false);
     }
     return worst;
   }
 
-  private int answer(Console console, String property) {
-    Path folder = to.resolve(property);
+  private int answer(Console console, Path folder, String property) {
     Path book = folder.resolve("field-book.yaml");
-    try (InputStream in = Job.class.getResourceAsStream("demo/" + property + ".yaml")) {
-      if (in == null) {
-        throw new IllegalStateException("no demo property " + property);
+    try {
+      if (!isBook(book, bytes(property))) {
+        return console.inTheWay(book);
       }
-      Files.createDirectories(folder);
-      Files.write(book, in.readAllBytes());
+      film(console, book, property);
     } catch (IOException e) {
-      return console.notWritten(book, e);
+      return console.notWritten(folder, e);
     }
     return switch (Job.answer(book, Job.Settings.USUAL, console.progress())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
@@ -73,5 +87,30 @@ final class Demo implements Callable<Integer> {
         };
       }
     };
+  }
+
+  private static byte[] bytes(String property) throws IOException {
+    try (InputStream in = Job.class.getResourceAsStream("demo/" + property + ".yaml")) {
+      return Objects.requireNonNull(in, property).readAllBytes();
+    }
+  }
+
+  /** Whether the book lies there, now or already; another book there is left as it is. */
+  private static boolean isBook(Path book, byte[] bytes) throws IOException {
+    if (Files.exists(book)) {
+      return Arrays.equals(Files.readAllBytes(book), bytes);
+    }
+    Files.createDirectories(book.resolveSibling("."));
+    Files.write(book, bytes);
+    return true;
+  }
+
+  /** Makes the footage that the book names, where it is not there yet. */
+  private static void film(Console console, Path book, String property) throws IOException {
+    FieldBook read = Objects.requireNonNull(FieldBookReader.read(book).book(), property);
+    DemoFilms.make(
+        read,
+        book.toAbsolutePath().resolveSibling(".").normalize(),
+        console.progress().begin(Progress.Step.FILMING, property));
   }
 }

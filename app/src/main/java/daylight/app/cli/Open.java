@@ -56,11 +56,18 @@ final class Open implements Callable<Integer> {
     if (port < 0 || port > HIGHEST_PORT) {
       return console.misunderstood("--port: " + port + " is not from 0 to " + HIGHEST_PORT);
     }
-    return serve(
-        console, books.stream().map(book -> new Opened(book, Job.Settings.USUAL)).toList());
+    return serve(console, books, port, browser);
   }
 
-  private int serve(Console console, List<Opened> opened) throws InterruptedException {
+  /**
+   * Serves books until the process is ended.
+   *
+   * @param port to listen on; 0 takes one that is free
+   * @param browser whether the desktop is asked for its browser
+   */
+  static int serve(Console console, List<Path> books, int port, boolean browser)
+      throws InterruptedException {
+    List<Opened> opened = books.stream().map(book -> new Opened(book, Job.Settings.USUAL)).toList();
     try (Workspace.Running running = Workspace.serve(opened, port)) {
       Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(running::close));
       console.serving(running.address());

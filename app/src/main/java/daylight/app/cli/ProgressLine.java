@@ -30,8 +30,9 @@ final class ProgressLine implements Progress {
     return new ProgressLine(err, isTerminal());
   }
 
+  /** Whether somebody sits at a terminal. */
   @SuppressWarnings("SystemConsoleNull") // there is none where a file or a program listens
-  private static boolean isTerminal() {
+  static boolean isTerminal() {
     java.io.Console console = System.console();
     return console != null && console.isTerminal();
   }

@@ -25,7 +25,7 @@ public record DemoCamera(Make make, CameraLook look) {
               640,
               480,
               new Rate(25, 2),
-              2.5,
+              1.4,
               CounterFormat.feet(1, 1, " ft"),
               new Lettering(Typeface.SMOOTH, 28, 0xFFFFFF, 1, 2, 0x101010, at(0, 1)),
               List.of(
@@ -40,7 +40,7 @@ public record DemoCamera(Make make, CameraLook look) {
               640,
               480,
               Rate.of(15),
-              3,
+              1.6,
               CounterFormat.feetInches(2),
               new Lettering(Typeface.PLAIN, 30, 0xFFE650, 1, 1, 0x202010, at(1, 0)),
               List.of(
@@ -55,7 +55,7 @@ public record DemoCamera(Make make, CameraLook look) {
               704,
               480,
               Rate.of(25),
-              3.5,
+              1.8,
               CounterFormat.feetInches(1),
               new Lettering(Typeface.MATRIX_SLASHED, 28, 0xF4F4F4, 1, 2, 0x181818, at(1, 1)),
               List.of(
@@ -70,12 +70,12 @@ public record DemoCamera(Make make, CameraLook look) {
               640,
               480,
               new Rate(25, 2),
-              2,
+              1.3,
               CounterFormat.metres(2, 2, " m"),
               new Lettering(Typeface.SEGMENTS, 32, 0x7CFF9A, 1, 1, 0x06200C, at(0, 0)),
               List.of(
                   caption(
-                      CameraLook.Says.DATE_AND_CLOCK, Typeface.THIN, 18, 0xE8E8E8, 1, at(1, 1)))));
+                      CameraLook.Says.DATE_AND_CLOCK, Typeface.PLAIN, 16, 0xE8E8E8, 1, at(1, 1)))));
 
   /** Metres in thin strokes without a border, low in contrast, lower middle. */
   private static final DemoCamera WEBM =
@@ -85,7 +85,7 @@ public record DemoCamera(Make make, CameraLook look) {
               640,
               480,
               new Rate(25, 2),
-              2,
+              1.3,
               CounterFormat.metres(1, 1, "m").withSign(),
               new Lettering(Typeface.LEANING, 34, 0xFFFFFF, 0.85, 0, 0, at(0.5, 1)),
               List.of(

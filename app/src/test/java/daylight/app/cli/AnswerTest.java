@@ -52,6 +52,17 @@ class AnswerTest {
   }
 
   @Test
+  void doesNotHandOverTheFolderThatADoubtedBookLayIn() throws IOException {
+    Path book = good();
+    String media = "visit:\n  media: [{kind: footage, file: gone.mp4}]\n";
+    Files.writeString(book, Files.readString(book).replace("visit:\n", media));
+    Said said = Said.by("answer", book, "-o", out());
+    assertThat(said.out()).contains(book.toString()).contains("gone.mp4");
+    assertThat(Books.below(out()).get("report.html")).contains("gone.mp4");
+    assertThat(Books.below(out()).values()).noneMatch(text -> text.contains(folder.toString()));
+  }
+
+  @Test
   void givesTheSameBytesFromAnotherFolder() {
     Path elsewhere = Books.copied("S01", folder.resolve("else where"));
     Said.by("answer", good(), "-o", out());

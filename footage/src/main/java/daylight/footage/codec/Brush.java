@@ -22,9 +22,19 @@ final class Brush implements AutoCloseable {
   /** The raster as the encoder takes it, valid until the next. */
   AVFrame draw(Raster raster) throws IOException {
     canvas.paint(raster);
+    return draw(canvas.frame());
+  }
+
+  /** A decoded frame, in the size the encoder takes, valid until the next. */
+  AVFrame redraw(AVFrame decoded) throws IOException {
+    Colours.tell(decoded);
+    return draw(decoded);
+  }
+
+  private AVFrame draw(AVFrame from) throws IOException {
     // The encoder may still hold the picture before.
     Native.check(av_frame_make_writable(encoded), "drawing a picture");
-    colours.convert(canvas.frame(), encoded);
+    colours.convert(from, encoded);
     return encoded;
   }
 

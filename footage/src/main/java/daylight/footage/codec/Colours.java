@@ -1,6 +1,10 @@
 package daylight.footage.codec;
 
 import static org.bytedeco.ffmpeg.avutil.AVFrame.AV_FRAME_FLAG_INTERLACED;
+import static org.bytedeco.ffmpeg.global.avutil.AVCOL_PRI_UNSPECIFIED;
+import static org.bytedeco.ffmpeg.global.avutil.AVCOL_SPC_BT709;
+import static org.bytedeco.ffmpeg.global.avutil.AVCOL_SPC_UNSPECIFIED;
+import static org.bytedeco.ffmpeg.global.avutil.AVCOL_TRC_UNSPECIFIED;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_alloc;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_get_buffer;
@@ -11,6 +15,7 @@ import static org.bytedeco.ffmpeg.global.swscale.SWS_FULL_CHR_H_INT;
 import static org.bytedeco.ffmpeg.global.swscale.sws_alloc_context;
 import static org.bytedeco.ffmpeg.global.swscale.sws_free_context;
 import static org.bytedeco.ffmpeg.global.swscale.sws_scale_frame;
+import static org.bytedeco.ffmpeg.global.swscale.sws_test_colorspace;
 
 import java.io.IOException;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
@@ -18,6 +23,8 @@ import org.bytedeco.ffmpeg.swscale.SwsContext;
 
 /** From one kind of pixels and size to another, rounded exactly and alike on every machine. */
 final class Colours implements AutoCloseable {
+  private static final int HIGH_DEFINITION_LINES = 720;
+
   private final SwsContext context;
 
   Colours() throws IOException {
@@ -38,6 +45,21 @@ final class Colours implements AutoCloseable {
       throw new IOException("no memory for a picture of " + width + " × " + height);
     }
     return frame;
+  }
+
+  /**
+   * Leaves of what a decoded frame says of its colours what matters on a screen and can be right.
+   * Common practice, no source: untold colours are those of high definition from there up.
+   */
+  static void tell(AVFrame frame) {
+    if (sws_test_colorspace(frame.colorspace(), 0) == 0) {
+      frame.colorspace(AVCOL_SPC_UNSPECIFIED);
+    }
+    if (frame.colorspace() == AVCOL_SPC_UNSPECIFIED && frame.height() >= HIGH_DEFINITION_LINES) {
+      frame.colorspace(AVCOL_SPC_BT709);
+    }
+    frame.color_primaries(AVCOL_PRI_UNSPECIFIED);
+    frame.color_trc(AVCOL_TRC_UNSPECIFIED);
   }
 
   /** Fills a picture from another, in its own size, pixels and colour space. */

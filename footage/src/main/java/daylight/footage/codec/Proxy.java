@@ -18,42 +18,58 @@ final class Proxy {
   private static final int SMALLEST = 16;
 
   private final Reel reel;
-  private final Geometry geometry;
   private final Recording recording;
+  private final Geometry geometry;
 
   Proxy(Reel reel, Geometry geometry, Recording recording) {
     this.reel = reel;
-    this.geometry = geometry;
     this.recording = recording;
+    this.geometry = geometry.sized(even(geometry.shownWidth()), even(geometry.shownHeight()));
   }
 
   void write(Path target, Make make, Progress progress) throws IOException {
-    AVRational average = av_d2q(recording.rate(), FINEST);
-    Rate rate = new Rate(Math.max(1, average.num()), Math.max(1, average.den()));
-    int count = recording.frames();
-    Raster raster = new Raster(even(geometry.shownWidth()), even(geometry.shownHeight()));
-    try (Film film = Film.begin(target, make, raster.width(), raster.height(), rate);
-        Screen screen = new Screen(geometry.sized(raster.width(), raster.height()))) {
+    Recipe recipe = Recipe.of(make).quick();
+    int width = geometry.shownWidth();
+    int height = geometry.shownHeight();
+    try (Writing writing = new Writing(target, recipe, width, height, rate());
+        Brush brush = new Brush(writing.encoder());
+        Screen screen = new Screen(geometry)) {
+      Raster raster = new Raster(width, height);
+      int count = recording.frames();
       int last = -1;
       for (int n = 0; n < count; n++) {
         Optional<AVFrame> shown = reel.wind(n, progress, n, count);
         if (shown.isPresent() && reel.number() > last) {
           last = reel.number();
-          screen.show(shown.get(), raster);
-          add(film, raster, make, last);
+          add(writing, make, drawn(shown.get(), brush, screen, raster), last);
         }
         progress.at(n + 1, count);
       }
-      film.finish();
+      writing.finish();
     }
   }
 
-  private void add(Film film, Raster raster, Make make, int number) throws IOException {
-    if (make.keepsTimes()) {
-      film.add(raster, reel.index().times().secondsOf(number));
-    } else {
-      film.add(raster);
+  /** Straight from the one kind of pixels to the other, if the picture need not be turned. */
+  private AVFrame drawn(AVFrame shown, Brush brush, Screen screen, Raster raster)
+      throws IOException {
+    if (geometry.quarters() == 0) {
+      return brush.redraw(shown);
     }
+    screen.show(shown, raster);
+    return brush.draw(raster);
+  }
+
+  private void add(Writing writing, Make make, AVFrame frame, int number) throws IOException {
+    if (make.keepsTimes()) {
+      writing.add(frame, reel.index().times().secondsOf(number));
+    } else {
+      writing.add(frame);
+    }
+  }
+
+  private Rate rate() {
+    AVRational average = av_d2q(recording.rate(), FINEST);
+    return new Rate(Math.max(1, average.num()), Math.max(1, average.den()));
   }
 
   private static int even(int size) {

@@ -4,6 +4,7 @@ import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUV420P;
 import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUVJ420P;
 
 import daylight.footage.Make;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -65,6 +66,14 @@ record Recipe(
   /** One picture as a JPEG file. */
   static Recipe still() {
     return jpeg("image2");
+  }
+
+  /** The same for a copy that somebody waits for: quicker, not finer. */
+  Recipe quick() {
+    Map<String, String> options = new HashMap<>(encoding);
+    options.replace("deadline", "realtime");
+    options.replace("cpu-used", "8");
+    return new Recipe(muxer, encoder, pixels, quantiser, between, Map.copyOf(options), muxing);
   }
 
   private static Recipe classic(String muxer, String encoder, int between) {

@@ -10,6 +10,9 @@ final class Camera {
   private static final int LEAVES = 0x7E9A55;
   private static final int SKY = 0xE8F2FF;
 
+  /** Light too little to tell one wall from another. */
+  private static final float UNSEEN = 0.012f;
+
   private final Script script;
   private final Lens lens;
   private final View view;
@@ -94,7 +97,7 @@ final class Camera {
       field.far[pixel] = view.depth[pixel] * lens.length[pixel];
       if (daylight && ahead > open) {
         outside(pixel);
-      } else if (view.kind[pixel] == View.WALL) {
+      } else if (view.kind[pixel] == View.WALL && (daylight || view.light[pixel] > UNSEEN)) {
         float deep = view.depth[pixel];
         int level = deep < near ? 0 : deep < middle ? 1 : deep < distant ? 2 : 3;
         float day = daylight ? daylight(ahead - open, (float) radius) : 0;

@@ -2,7 +2,7 @@ package daylight.footage.scene;
 
 /** Water and loose stuff on the bottom, laid over what the lens would see without them. */
 final class Pond {
-  private static final int MUD = 0x6E5838;
+  private static final int MUD = 0x55452F;
   private static final int MURK = 0x5C4B2E;
 
   /** Metres of water through which half the light of what lies below is lost. */

@@ -28,7 +28,7 @@ record Skin(
     double joint,
     float soiled) {
   private static final Skin CLAY =
-      new Skin(0xB9713F, 0x6E3F26, 0x4A2E1E, .75f, .16f, .10f, 0, 0.61, .0038, .75f);
+      new Skin(0xB9713F, 0x6E3F26, 0x4A2E1E, .75f, .16f, .10f, 0, .61, .0028, .75f);
   private static final Skin PLASTIC =
       new Skin(0xE0E0D4, 0xB3AE9A, 0x8A7B5C, .45f, .05f, 0, 0, 3.05, .003, .55f);
   private static final Skin SOFT_PLASTIC =
@@ -38,7 +38,7 @@ record Skin(
   private static final Skin RIBBED =
       new Skin(0x525250, 0x32312F, 0x5A5142, .4f, .07f, 0, .019, 0, .003, .8f);
   private static final Skin IRON =
-      new Skin(0x6A4A34, 0x2E211A, 0xA65A22, .9f, .32f, .9f, 0, 1.52, .004, .6f);
+      new Skin(0x66503F, 0x35291F, 0x94602F, .75f, .28f, .6f, 0, 1.52, .0026, .6f);
   private static final Skin CONCRETE =
       new Skin(0xA09884, 0x756C5B, 0x5F5747, .5f, .30f, .05f, 0, 1.22, .006, .6f);
   private static final Skin FIBRE =

@@ -87,8 +87,8 @@ final class Wall {
   private static void grow(Ring ring, int column, Skin skin, int x, int y) {
     float here = lump(x, y);
     float slope = here - lump(x, y - 4);
-    ring.mix(column, skin.accent(), skin.lumps() * 0.8f * Mark.rise(0.05, 0.5, here));
-    ring.shade(column, Math.clamp(1 + 2.4f * skin.lumps() * slope, 0.35f, 1.7f));
+    ring.mix(column, skin.accent(), skin.lumps() * 0.8f * Mark.rise(0.1, 0.8, here));
+    ring.shade(column, Math.clamp(1 + 2.2f * skin.lumps() * slope, 0.35f, 1.7f));
   }
 
   private static float lump(int x, int y) {

@@ -45,26 +45,32 @@ public final class OwnersReport {
   private final Words words;
   private final Answers answers;
   private final Exhibits exhibits;
+  private final Tag main;
 
   private OwnersReport(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
     this.answers = subject.answers();
     this.exhibits = new Exhibits(subject);
+    this.main = told();
   }
 
-  /** The report of a subject. */
+  /** The report of a subject, which it knows. */
   public static OwnersReport of(Subject subject) {
     return new OwnersReport(subject);
   }
 
   /** The whole page, well-formed and complete in itself. */
-  public static String write(Subject subject) {
-    return "<!DOCTYPE html>\n" + of(subject).html().write() + "\n";
+  public String page() {
+    return "<!DOCTYPE html>\n" + html().write() + "\n";
   }
 
   /** What it says, for screen and paper alike. */
   public Tag main() {
+    return main;
+  }
+
+  private Tag told() {
     List<Tag> sections = new ArrayList<>();
     sections.add(opening());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
@@ -73,8 +79,7 @@ public final class OwnersReport {
     new Gallery(subject, exhibits).section().ifPresent(sections::add);
     sections.addAll(new Tables(subject, exhibits).all());
     sections.addAll(List.of(doubts(), book(), cautions(), method()));
-    Tag main = Tag.of("main").addAll(stops()).add(head(), contents()).addAll(sections);
-    return main;
+    return Tag.of("main").addAll(stops()).add(head(), contents()).addAll(sections);
   }
 
   private Tag html() {
@@ -90,7 +95,12 @@ public final class OwnersReport {
                         .with("content", "width=device-width, initial-scale=1"))
                 .add(Tag.of("title", title()))
                 .add(Tag.of("style", Typeface.rules() + style())))
-        .add(Tag.of("body").add(main()));
+        .add(Tag.of("body").add(main));
+  }
+
+  /** What it tells of. */
+  public Subject subject() {
+    return subject;
   }
 
   /** What a browser and a reader call it. */

@@ -38,9 +38,9 @@ final class PaperPage {
   private final Paper paper;
   private final String markup;
 
-  PaperPage(OwnersReport report, Subject subject, Paper paper) {
+  PaperPage(OwnersReport report, Paper paper) {
     this.report = report;
-    this.subject = subject;
+    this.subject = report.subject();
     this.paper = paper;
     this.markup = html().write();
   }

@@ -7,7 +7,6 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
-import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
 import daylight.report.page.Paper;
 import java.io.ByteArrayOutputStream;
@@ -28,14 +27,14 @@ public final class PaperReport {
 
   private PaperReport() {}
 
-  /** The report as PDF; the same subject and sheet give the same bytes. */
-  public static byte[] write(Subject subject, Paper paper) {
-    return write(subject, paper, said -> {});
+  /** The report as PDF; the same report and sheet give the same bytes. */
+  public static byte[] write(OwnersReport report, Paper paper) {
+    return write(report, paper, said -> {});
   }
 
   /** The same, telling what the page setter has to say on the way. */
-  static byte[] write(Subject subject, Paper paper, Consumer<Diagnostic> told) {
-    PaperPage page = new PaperPage(OwnersReport.of(subject), subject, paper);
+  static byte[] write(OwnersReport report, Paper paper, Consumer<Diagnostic> told) {
+    PaperPage page = new PaperPage(report, paper);
     try (PDDocument document = new PDDocument()) {
       set(page, document, told);
       page.imprint().put(document);

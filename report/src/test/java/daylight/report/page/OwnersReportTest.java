@@ -153,7 +153,7 @@ class OwnersReportTest {
   }
 
   private static String written(Handout handout) {
-    return OwnersReport.write(Filmed.subject(handout));
+    return Filmed.report(handout).page();
   }
 
   private static Document parsed(Handout handout) throws Exception {

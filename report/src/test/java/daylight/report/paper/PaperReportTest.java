@@ -7,8 +7,6 @@ import daylight.report.Dense;
 import daylight.report.Example;
 import daylight.report.Filmed;
 import daylight.report.Handout;
-import daylight.report.draw.Subject;
-import daylight.report.page.OwnersReport;
 import daylight.report.page.Paper;
 import daylight.report.shots.Still;
 import java.io.ByteArrayInputStream;
@@ -183,7 +181,7 @@ class PaperReportTest {
   void thePageSetterHasNothingToComplainOf() {
     List<String> told = new ArrayList<>();
     Handout handout = Filmed.on(Paper.LETTER, Example.deadly(), true);
-    PaperReport.write(Filmed.subject(handout), Paper.LETTER, said -> collect(said, told));
+    PaperReport.write(Filmed.report(handout), Paper.LETTER, said -> collect(said, told));
 
     assertThat(told).isEmpty();
   }
@@ -207,12 +205,11 @@ class PaperReportTest {
   }
 
   private static byte[] written(Handout handout) {
-    return PaperReport.write(Filmed.subject(handout), handout.paper());
+    return PaperReport.write(Filmed.report(handout), handout.paper());
   }
 
   private static Document page(Handout handout) throws Exception {
-    Subject subject = Filmed.subject(handout);
-    byte[] html = OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8);
+    byte[] html = Filmed.report(handout).page().getBytes(StandardCharsets.UTF_8);
     return DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
         .parse(new ByteArrayInputStream(html));
