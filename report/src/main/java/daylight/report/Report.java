@@ -5,7 +5,6 @@ import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
-import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
