@@ -3,7 +3,7 @@ package daylight.report.draw;
 import daylight.line.course.PlacedPass;
 import daylight.report.markup.Tag;
 import java.util.List;
-import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One row of a strip: what lies between two distances. */
 final class StripBand {
@@ -15,6 +15,7 @@ final class StripBand {
   private final List<StripPiece> pieces;
   private final List<StripItem> items;
   private final List<PlacedPass> passes;
+  private final List<StripStills.Hung> pictures;
   private final StripFrame frame;
   private final StripRows rows;
 
@@ -41,10 +42,11 @@ final class StripBand {
             .mapToDouble(StripPiece::bore)
             .max()
             .orElse(StripPiece.NOMINAL);
+    this.pictures = StripStills.chosen(canvas.subject(), this.items, flat);
     this.rows =
         StripRows.from(
             room.y(),
-            this.items.stream().anyMatch(i -> hasPicture(i) && flat.holds(i.from())),
+            !pictures.isEmpty(),
             lines(false),
             pipe * scale.across(),
             lines(true),
@@ -77,20 +79,15 @@ final class StripBand {
             });
   }
 
-  private boolean hasPicture(StripItem item) {
-    return item.placed() != null
-        && !item.isPlainJoint()
-        && canvas.subject().shots().of(item.placed().finding().label()).isPresent();
-  }
-
+  /** How many lines the labels above or below the pipe are given. */
   private int lines(boolean low) {
-    long labels = items.stream().filter(i -> !i.isPlainJoint() && i.isLow() == low).count() + 1;
-    double width = frameWidth();
-    return Math.clamp((int) Math.ceil(labels * LABEL_LINE / width), 1, MOST_LINES);
-  }
-
-  private double frameWidth() {
-    return canvas.sheet().body().width();
+    long labels =
+        items.stream()
+            .filter(item -> !item.isPlainJoint() && item.isLow() == low)
+            .filter(item -> pictures.stream().noneMatch(hung -> hung.item().equals(item)))
+            .count();
+    double width = canvas.sheet().body().width();
+    return Math.clamp((int) Math.ceil((labels + 1) * LABEL_LINE / width), 1, MOST_LINES);
   }
 
   private double draw() {
@@ -107,8 +104,8 @@ final class StripBand {
     List<Box> signs = new StripNodes(canvas, strip, pieces, frame).draw();
     StripFindings findings = new StripFindings(canvas, pieces, frame, signs);
     findings.fillings(items);
-    Set<String> pictured = new StripStills(canvas, frame, rows, pieces).draw(items);
-    findings.draw(items, pictured);
+    new StripStills(canvas, frame, rows, pieces).draw(pictures);
+    findings.draw(items, pictures.stream().map(StripStills.Hung::item).collect(Collectors.toSet()));
     return rows.bottom();
   }
 }

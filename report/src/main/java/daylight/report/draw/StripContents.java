@@ -32,11 +32,16 @@ final class StripContents {
     return WATER.contains(placed.finding().kind());
   }
 
+  /** Whether it is of a kind that fills part of the bore. */
+  static boolean isContent(PlacedFinding placed) {
+    return isWater(placed) || DEPOSITS.contains(placed.finding().kind());
+  }
+
   /** Its height in the pipe, metres: as noted, or as a share of the bore; 0 when neither was. */
   static double height(PlacedFinding placed, double bore) {
     Map<String, Reading> sizes = placed.finding().quantities();
     boolean deposit = DEPOSITS.contains(placed.finding().kind());
-    if (!deposit && !isWater(placed)) {
+    if (!isContent(placed)) {
       return 0;
     }
     Reading noted = sizes.get(deposit ? "height" : "depth");
@@ -51,11 +56,12 @@ final class StripContents {
   void draw(PlacedFinding placed, double from, double to, double bore) {
     double height = height(placed, bore);
     boolean point = to <= from;
-    if (point ? !frame.holds(from) : !frame.meets(from, to)) {
+    if (height <= 0 || (point ? !frame.holds(from) : !frame.meets(from, to))) {
       return;
     }
     boolean hangs =
-        !isWater(placed) && canvas.look().onWall(placed).filter(w -> w.height() > 0.6).isPresent();
+        !isWater(placed)
+            && canvas.look().onWall(placed).filter(StripLook.OnWall::isHigh).isPresent();
     Box box = hangs ? frame.box(from, to, bore - height, bore) : frame.box(from, to, 0, height);
     if (point) {
       box = new Box(box.x() - NARROW / 2, box.y(), NARROW, box.height());

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class StripDrawing {
   private static final double PROBE = 6000;
-  private static final double LEAST = 360;
+  private static final double LEAST = 300;
   private static final double LEFT = 48;
   private static final double RIGHT = 22;
   private static final double HEAD = 16;

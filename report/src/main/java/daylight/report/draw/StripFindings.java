@@ -2,6 +2,7 @@ package daylight.report.draw;
 
 import daylight.line.measure.Measured;
 import daylight.report.markup.Tag;
+import daylight.report.shots.Still;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -15,6 +16,7 @@ final class StripFindings {
   private final List<StripPiece> pieces;
   private final StripFrame frame;
   private final List<Box> signs;
+  private final List<Box> bars = new ArrayList<>();
 
   /**
    * @param signs of nodes, which nothing covers
@@ -41,17 +43,15 @@ final class StripFindings {
   /**
    * The signs.
    *
-   * @param pictured labels of the findings whose picture names them
+   * @param pictured what its picture names
    */
-  void draw(List<StripItem> items, Set<String> pictured) {
+  void draw(List<StripItem> items, Set<StripItem> pictured) {
     for (StripItem item : items) {
       if (item.isStretch() ? frame.meets(item.from(), item.to()) : frame.holds(item.from())) {
         if (item.isPlainJoint()) {
           joint(item);
         } else {
-          boolean named =
-              item.placed() != null && pictured.contains(item.placed().finding().label());
-          item(item, named);
+          item(item, pictured.contains(item));
         }
       }
     }
@@ -74,9 +74,8 @@ final class StripFindings {
   private void item(StripItem item, boolean named) {
     double bore = bore(item.from());
     boolean filling = item.placed() != null && StripContents.fills(item.placed(), bore);
-    double middle = middle(item);
-    Tag sign = filling ? null : sign(item, middle, bore);
-    boolean below = !named && (filling || item.isLow());
+    Tag sign = filling ? null : sign(item, bore);
+    boolean below = !named && item.isLow();
     if (frame.holds(item.from())) {
       whisker(item, below, bore);
     }
@@ -86,7 +85,7 @@ final class StripFindings {
       Point anchor = new Point(x, below ? y + StripRows.PIN : y - StripRows.PIN);
       Stroke pin = new Stroke(x, y, x, anchor.y());
       canvas.sheet().add(Pen.at(item.place()).add(Pen.line(pin, Ink.SOFT, 0.6)));
-      canvas.labeller().avoid(pin);
+      canvas.labeller().keepClear(Box.around(x, anchor.y(), 0.9));
       canvas.marks().write(Pen.at(item.place()), anchor, 1, sign, text(item), item.isStop());
     }
   }
@@ -98,14 +97,11 @@ final class StripFindings {
         : frame.holds(item.from());
   }
 
+  /** A finding whose picture found no room goes by its label, under which the picture is kept. */
   private String text(StripItem item) {
+    Still still = item.still(canvas.subject());
     String label = item.label(canvas.words());
-    boolean hasPicture =
-        item.placed() != null
-            && canvas.subject().shots().of(item.placed().finding().label()).isPresent();
-    return hasPicture && item.placed() != null
-        ? item.placed().finding().label() + " " + label
-        : label;
+    return still == null ? label : still.finding() + " " + label;
   }
 
   private double middle(StripItem item) {
@@ -137,13 +133,14 @@ final class StripFindings {
   }
 
   /** Draws the sign where there is room for it, else a dot; then the label brings the sign. */
-  private @Nullable Tag sign(StripItem item, double middle, double bore) {
+  private @Nullable Tag sign(StripItem item, double bore) {
     canvas.legend().use(item.symbol());
     Tag group = Pen.at(item.place());
-    double x = frame.x(middle);
-    double y = height(item, bore);
+    double x = frame.x(middle(item));
+    double y = height(item, x, bore);
     if (item.isStretch()) {
-      Box bar = frame.row(item.from(), item.to(), y - 1.6, 3.2);
+      Box bar = bar(item, y);
+      bars.add(bar);
       group.add(Pen.box(bar, Ink.DARK, Ink.PAPER).with("stroke-width", 0.6));
       canvas.legend().use(Legend.Entry.STRIP_STRETCH);
     }
@@ -170,9 +167,26 @@ final class StripFindings {
         "M%s %sV%s".formatted(Tag.number(x), Tag.number(high), Tag.number(low)), Ink.DARK, 1.6);
   }
 
-  /** At its height on the wall, but inside the pipe; in the middle where that is not known. */
-  private double height(StripItem item, double bore) {
-    double fraction = item.wall().map(StripLook.OnWall::height).orElse(0.5);
+  private Box bar(StripItem item, double y) {
+    return frame.row(item.from(), item.to(), y - 1.6, 3.2);
+  }
+
+  /** At its height on the wall; where that is not known, wherever there is room for it. */
+  private double height(StripItem item, double x, double bore) {
+    if (item.wall().isPresent()) {
+      return inside(item.wall().get().height(), bore);
+    }
+    List<Double> offered = item.isLow() ? List.of(0.0, 0.5) : List.of(0.5, 0.2, 0.8);
+    return offered.stream()
+        .map(fraction -> inside(fraction, bore))
+        .filter(y -> signs.stream().noneMatch(Box.around(x, y, Symbols.RADIUS)::overlaps))
+        .filter(y -> !item.isStretch() || bars.stream().noneMatch(bar(item, y)::overlaps))
+        .findFirst()
+        .orElse(inside(offered.getFirst(), bore));
+  }
+
+  /** A height in parts of the bore, with room for a sign between it and the walls. */
+  private double inside(double fraction, double bore) {
     double y = frame.y(fraction * bore);
     double top = frame.y(bore) + Symbols.RADIUS;
     double bottom = frame.y(0) - Symbols.RADIUS;

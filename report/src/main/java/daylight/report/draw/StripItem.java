@@ -7,6 +7,7 @@ import daylight.line.course.PlacedPass;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Reading;
+import daylight.report.shots.Still;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -55,10 +56,22 @@ record StripItem(
     return placed != null && placed.finding().kind().equals("joint");
   }
 
-  /** Whether it is found in the lower half of the pipe. */
+  /** Whether it is found in the lower half of the pipe; what fills a pipe lies, unless it hangs. */
   boolean isLow() {
-    return wall.map(on -> on.height() < 0.5)
-        .orElse(placed != null && StripContents.isWater(placed));
+    boolean content = placed != null && StripContents.isContent(placed);
+    return wall.map(on -> content ? !on.isHigh() : on.height() < 0.5).orElse(content);
+  }
+
+  /** What it is, as a noun phrase. */
+  String kind(Words words) {
+    return words.kind(placed == null ? "bend" : placed.finding().kind());
+  }
+
+  /** The picture of it; null where there is none. */
+  @Nullable Still still(Subject subject) {
+    return placed == null || isPlainJoint()
+        ? null
+        : subject.shots().of(placed.finding().label()).orElse(null);
   }
 
   /** What a strip shows besides its nodes, what matters most first. */

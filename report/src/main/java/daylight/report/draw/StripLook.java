@@ -30,6 +30,11 @@ final class StripLook {
       return (1 + StrictMath.cos(middle)) / 2;
     }
 
+    /** Whether it is at the top rather than at a side. */
+    boolean isHigh() {
+      return height() > 0.6;
+    }
+
     /** −1 well to the left, 1 well to the right, 0 about the middle. */
     int side() {
       double right = StrictMath.sin(middle);

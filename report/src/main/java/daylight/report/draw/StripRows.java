@@ -31,7 +31,7 @@ record StripRows(
   static final double PICTURES = 84;
   static final double TRACK = 12;
   private static final double LOCATES = 15;
-  private static final double AXIS = 20;
+  private static final double AXIS = 26;
 
   /**
    * Stacks a band.

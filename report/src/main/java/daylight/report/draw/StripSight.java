@@ -65,22 +65,36 @@ record StripSight(double from, double to, Seen seen) {
     List<StripSight> merged = new ArrayList<>();
     double from = cuts.removeFirst();
     for (double to : cuts) {
-      double middle = (from + to) / 2;
-      Seen best =
-          all.stream()
-              .filter(one -> one.from() <= middle && middle <= one.to())
-              .map(StripSight::seen)
-              .min(Enum::compareTo)
-              .orElse(Seen.NOT_SEEN);
-      boolean sliver = to - from < WORTH_TELLING && best.compareTo(Seen.BLIND) > 0;
-      if (!merged.isEmpty() && (merged.getLast().seen() == best || sliver)) {
-        StripSight before = merged.getLast();
-        merged.set(merged.size() - 1, new StripSight(before.from(), to, before.seen()));
-      } else {
-        merged.add(new StripSight(from, to, best));
-      }
+      add(merged, new StripSight(from, to, best(all, (from + to) / 2)));
       from = to;
     }
     return merged;
+  }
+
+  private static Seen best(List<StripSight> all, double station) {
+    return all.stream()
+        .filter(one -> one.from() <= station && station <= one.to())
+        .map(StripSight::seen)
+        .min(Enum::compareTo)
+        .orElse(Seen.NOT_SEEN);
+  }
+
+  private static void add(List<StripSight> merged, StripSight next) {
+    StripSight before = merged.isEmpty() ? null : merged.getLast();
+    if (before == null) {
+      merged.add(next);
+    } else if (before.seen() == next.seen() || next.isSliver()) {
+      merged.set(merged.size() - 1, new StripSight(before.from(), next.to(), before.seen()));
+    } else if (before.isSliver()) {
+      merged.removeLast();
+      add(merged, new StripSight(before.from(), next.to(), next.seen()));
+    } else {
+      merged.add(next);
+    }
+  }
+
+  /** A gap in what is known that is too short to tell. */
+  private boolean isSliver() {
+    return to - from < WORTH_TELLING && seen.compareTo(Seen.BLIND) > 0;
   }
 }

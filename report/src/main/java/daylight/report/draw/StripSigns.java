@@ -56,7 +56,7 @@ final class StripSigns {
               .add(Pen.box(new Box(-9, 3, 18, 2.6), Ink.DRAIN, Ink.DRAIN));
       case STRIP_GUESSED ->
           sign.add(dashed(new Box(-9, -5, 18, 2.6))).add(dashed(new Box(-9, 3, 18, 2.6)));
-      case STRIP_BREAK -> Pen.path("M0 -7q3 1.75 0 3.5t0 3.5t0 3.5t0 3.5", Ink.DARK, 0.9);
+      case STRIP_BREAK -> Pen.path("M0 -5.5q3 1.4 0 2.75t0 2.75t0 2.75t0 2.75", Ink.DARK, 0.9);
       case STRIP_FLOW -> Pen.path("M-5 0h9m-4 -3.5l4 3.5l-4 3.5", Ink.WATER, 1.6);
       case STRIP_FLOWING ->
           sign.add(Pen.filled("M-9 -3H9V4H-9Z", Ink.WATER).with("fill-opacity", 0.28))

@@ -1,6 +1,5 @@
 package daylight.report.draw;
 
-import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Still;
@@ -8,9 +7,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
+import java.util.function.ToDoubleFunction;
 
 /** Small pictures above the pipe, each with a leader to its distance. */
 final class StripStills {
@@ -24,8 +21,8 @@ final class StripStills {
   private final StripRows rows;
   private final List<StripPiece> pieces;
 
-  /** A picture and its place on the sheet. */
-  private record Hung(StripItem item, PlacedFinding placed, Still still, double width) {}
+  /** A picture with how wide it is on the sheet. */
+  record Hung(StripItem item, Still still, double width) {}
 
   StripStills(StripCanvas canvas, StripFrame frame, StripRows rows, List<StripPiece> pieces) {
     this.canvas = canvas;
@@ -34,38 +31,49 @@ final class StripStills {
     this.pieces = pieces;
   }
 
-  /** Hangs as many as there is room for, what matters most first; the labels of their findings. */
-  Set<String> draw(List<StripItem> items) {
-    List<Hung> hung = new ArrayList<>();
-    double used = 0;
+  /**
+   * The pictures that find room on a band: what matters most first, and of what matters as much,
+   * what is furthest from the others.
+   */
+  static List<Hung> chosen(Subject subject, List<StripItem> items, StripFrame frame) {
+    List<Hung> offered = new ArrayList<>();
     for (StripItem item : items) {
-      Hung one = hung(item);
-      if (one != null && used + one.width() <= frame.right() - frame.left()) {
-        used += one.width() + GAP;
-        hung.add(one);
+      Still still = item.still(subject);
+      if (still != null && frame.holds(item.from())) {
+        double width = HEIGHT * still.picture().width() / still.picture().height();
+        offered.add(new Hung(item, still, Math.min(WIDEST, width)));
       }
     }
-    hung.sort(Comparator.comparingDouble(one -> one.item().from()));
-    double[] left = spread(hung);
-    Set<String> labels = new TreeSet<>();
-    for (int i = 0; i < hung.size(); i++) {
-      hang(hung.get(i), left[i]);
-      labels.add(hung.get(i).placed().finding().label());
+    List<Hung> chosen = new ArrayList<>();
+    double room = frame.right() - frame.left();
+    while (!offered.isEmpty()) {
+      Hung best = offered.stream().min(order(chosen)).orElseThrow();
+      offered.remove(best);
+      if (best.width() <= room) {
+        room -= best.width() + GAP;
+        chosen.add(best);
+      }
     }
-    return labels;
+    chosen.sort(Comparator.comparingDouble(one -> one.item().from()));
+    return chosen;
   }
 
-  private @Nullable Hung hung(StripItem item) {
-    PlacedFinding placed = item.placed();
-    if (placed == null || item.isPlainJoint() || !frame.holds(item.from())) {
-      return null;
+  private static Comparator<Hung> order(List<Hung> chosen) {
+    ToDoubleFunction<Hung> near =
+        one ->
+            chosen.stream()
+                .mapToDouble(other -> Math.abs(other.item().from() - one.item().from()))
+                .min()
+                .orElse(0);
+    return Comparator.comparingInt((Hung one) -> one.item().rank())
+        .thenComparing(Comparator.comparingDouble(near).reversed());
+  }
+
+  void draw(List<Hung> hung) {
+    double[] left = spread(hung);
+    for (int i = 0; i < hung.size(); i++) {
+      hang(hung.get(i), left[i]);
     }
-    Still still = canvas.subject().shots().of(placed.finding().label()).orElse(null);
-    if (still == null) {
-      return null;
-    }
-    double width = HEIGHT * still.picture().width() / still.picture().height();
-    return new Hung(item, placed, still, Math.min(WIDEST, width));
   }
 
   /** Each as near above its distance as its neighbours allow. */
@@ -91,8 +99,7 @@ final class StripStills {
     Tag group = Pen.at(one.item().place());
     group.add(image(one, box));
     group.add(Pen.box(box, "none", Ink.DARK).with("stroke-width", 0.8));
-    String number = one.placed().finding().label();
-    heading(group, box, number + " " + one.item().text(), rows.pictures() + 8, true);
+    heading(group, box, one.still().finding() + " " + one.item().text(), rows.pictures() + 8, true);
     heading(group, box, canvas.words().length(one.item().from()), rows.pictures() + 18, false);
     canvas.solid(
         one.item().place(), new Box(left, rows.pictures(), box.width(), HEAD + HEIGHT), group);
@@ -111,7 +118,8 @@ final class StripStills {
             .words()
             .say(
                 "draw.strip.picture",
-                new Argument.Text(canvas.words().kind(one.placed().finding().kind())),
+                new Argument.Label(one.still().finding()),
+                new Argument.Text(one.item().kind(canvas.words())),
                 new Argument.Length(one.item().from()));
     String data = Base64.getEncoder().encodeToString(one.still().picture().jpeg());
     return Tag.of("image")

@@ -94,7 +94,7 @@ final class StripTracks {
   private void axis() {
     double y = rows.axis();
     Shown shown = canvas.words().shown();
-    double step = Scale.round(62 / frame.scale().points(), shown);
+    double step = Scale.round(80 / frame.scale().points(), shown);
     canvas.sheet().add(Pen.line(new Stroke(frame.left(), y, frame.right(), y), Ink.DARK, 1));
     int first = (int) Math.ceil(frame.cut().from() / step - 1e-9);
     int last = (int) Math.floor(frame.cut().to() / step + 1e-9);
