@@ -215,6 +215,8 @@ class LookingTest {
       row.hover();
       assertThat(page.locator("#plan .ring").count()).isPositive();
       assertThat(page.locator("#profile .ring").count()).isPositive();
+      assertThat(page.locator("#strip .ring").count()).isPositive();
+      assertThat(page.locator(".ring[x^='-']").count()).as("rings about nothing").isZero();
 
       page.mouse().move(0, 0);
       row.locator("button").focus();
