@@ -94,7 +94,7 @@ public final class AnswerCards {
     List<String> shown =
         switch (question) {
           case WHERE -> List.of(Exhibits.PLAN, Exhibits.PROFILE, Exhibits.LOCATES);
-          case CLEAR, SOUND -> List.of(Exhibits.FINDINGS);
+          case CLEAR, SOUND -> List.of(Exhibits.STRIP, Exhibits.FINDINGS);
           case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL);
           case COPE, FREEZE, WHAT_NOW -> List.<String>of();
         };

@@ -14,6 +14,7 @@ import java.util.Optional;
 final class Exhibits {
   static final String PLAN = "plan";
   static final String PROFILE = "profile";
+  static final String STRIP = "strip";
   static final String FINDINGS = "findings";
   static final String LOCATES = "locates";
   static final String FALL = "fall";
@@ -21,7 +22,7 @@ final class Exhibits {
 
   private final Words words;
   private final List<Still> stills;
-  private final List<String> figures = new ArrayList<>(List.of(PLAN, PROFILE));
+  private final List<String> figures = new ArrayList<>(List.of(PLAN, PROFILE, STRIP));
   private final List<String> tables = new ArrayList<>();
 
   Exhibits(Subject subject) {

@@ -11,6 +11,7 @@ import daylight.line.measure.Statement;
 import daylight.report.draw.Captions;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
@@ -31,6 +32,7 @@ public final class OwnersReport {
           "answers",
           Exhibits.PLAN,
           Exhibits.PROFILE,
+          Exhibits.STRIP,
           "stills",
           Exhibits.FINDINGS,
           Exhibits.LOCATES,
@@ -76,6 +78,7 @@ public final class OwnersReport {
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
     sections.add(figure(Exhibits.PLAN, PlanDrawing.draw(subject)));
     sections.add(figure(Exhibits.PROFILE, ProfileDrawing.draw(subject)));
+    sections.add(figure(Exhibits.STRIP, StripDrawing.draw(subject)));
     new Gallery(subject, exhibits).section().ifPresent(sections::add);
     sections.addAll(new Tables(subject, exhibits).all());
     sections.addAll(List.of(doubts(), book(), cautions(), method()));

@@ -24,7 +24,7 @@ import org.w3c.dom.Element;
  * @param width the room it is given, in the page setter's dots
  * @param height the same
  */
-record Drawing(PDDocument document, Fonts fonts, Element svg, double width, double height)
+record Drawing(Drawings drawings, Element svg, double width, double height)
     implements SVGDrawer.SVGImage {
 
   @Override
@@ -61,6 +61,7 @@ record Drawing(PDDocument document, Fonts fonts, Element svg, double width, doub
     float wide = Float.parseFloat(view[2]);
     float high = Float.parseFloat(view[3]);
     PDResources resources = new PDResources();
+    PDDocument document = drawings.document();
     PDAppearanceStream form = new PDAppearanceStream(document);
     form.setResources(resources);
     form.setBBox(new PDRectangle(wide, high));
@@ -73,7 +74,8 @@ record Drawing(PDDocument document, Fonts fonts, Element svg, double width, doub
         new PDPageContentStream(
             document, form, form.getStream().createOutputStream(COSName.FLATE_DECODE))) {
       out.transform(down);
-      new Plotter(document, fonts, out, new Colours(document, out, resources, named), named)
+      Painter painter = new Painter(document, out, resources, named);
+      new Plotter(drawings.fonts(), drawings::picture, out, painter)
           .inside(svg, Brush.FIRST.of(svg), down);
     }
     return form;

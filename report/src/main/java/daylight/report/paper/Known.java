@@ -22,7 +22,8 @@ final class Known {
           "height",
           "d",
           "points",
-          "href",
+          "xlink:href",
+          "preserveAspectRatio",
           "fill",
           "stroke",
           "stroke-width",
@@ -43,14 +44,21 @@ final class Known {
   private static final Set<String> ELSEWHERE =
       Set.of("id", "class", "role", "lang", "font-family", "paint-order", "tabindex");
 
+  private static final Set<String> FITS = Set.of("xMidYMid", "xMidYMid meet", "xMidYMid slice");
+
   private Known() {}
 
   /** Refuses an element that says something that would not be painted. */
   static void check(Element element) {
+    String fit = element.getAttribute("preserveAspectRatio");
+    if (!fit.isEmpty() && !FITS.contains(fit)) {
+      throw new IllegalArgumentException("a picture fits as one of " + FITS + ", was " + fit);
+    }
     NamedNodeMap attributes = element.getAttributes();
     for (int i = 0; i < attributes.getLength(); i++) {
       String name = attributes.item(i).getNodeName();
-      boolean silent = name.startsWith("data-") || name.startsWith("aria-");
+      boolean silent =
+          name.startsWith("data-") || name.startsWith("aria-") || name.startsWith("xmlns");
       if (!silent && !PAINTED.contains(name) && !ELSEWHERE.contains(name)) {
         throw new IllegalArgumentException(
             "a drawing's " + element.getTagName() + " says " + name + ", which is not known here");

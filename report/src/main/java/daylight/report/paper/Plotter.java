@@ -2,18 +2,17 @@ package daylight.report.paper;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.w3c.dom.Element;
@@ -22,27 +21,26 @@ import org.w3c.dom.Node;
 /** Paints the elements of one drawing into a content stream. */
 final class Plotter {
   private static final Set<String> UNSEEN = Set.of("title", "desc", "defs", "style");
-  private static final String JPEG = "data:image/jpeg;base64,";
 
-  private final PDDocument document;
   private final Fonts fonts;
+  private final Function<String, PDImageXObject> pictures;
   private final PDPageContentStream out;
-  private final Shapes shapes;
-  private final Colours colours;
-  private final Map<String, Element> named;
+  private final Painter painter;
 
+  /**
+   * Paints into a stream.
+   *
+   * @param pictures finds a picture by its address
+   */
   Plotter(
-      PDDocument document,
       Fonts fonts,
+      Function<String, PDImageXObject> pictures,
       PDPageContentStream out,
-      Colours colours,
-      Map<String, Element> named) {
-    this.document = document;
+      Painter painter) {
     this.fonts = fonts;
+    this.pictures = pictures;
     this.out = out;
-    this.shapes = new Shapes(out);
-    this.colours = colours;
-    this.named = named;
+    this.painter = painter;
   }
 
   /** The elements within one. */
@@ -92,60 +90,40 @@ final class Plotter {
       here = own.multiply(matrix);
     }
     if (element.hasAttribute("clip-path")) {
-      clip(element.getAttribute("clip-path"));
+      painter.clip(element.getAttribute("clip-path"));
     }
     switch (element.getTagName()) {
       case "g" -> inside(element, brush, here);
       case "text" -> text(element, brush, here);
       case "image" -> image(element);
-      default -> shape(element, brush, here);
+      default -> painter.shape(element, brush, here);
     }
     out.restoreGraphicsState();
   }
 
-  private void shape(Element shape, Brush brush, Matrix matrix) throws IOException {
-    if (!brush.fills() && !brush.strokes()) {
-      return;
-    }
-    colours.take(brush, matrix);
-    shapes.outline(shape);
-    if (brush.fills() && brush.strokes()) {
-      out.fillAndStroke();
-    } else if (brush.fills()) {
-      out.fill();
-    } else {
-      out.stroke();
-    }
-  }
-
-  private void clip(String reference) throws IOException {
-    for (Element shape : children(Colours.target(named, reference))) {
-      shapes.outline(shape);
-    }
-    out.clip();
-  }
-
+  /** A picture keeps its proportions: whole within its box, or filling it, its middle kept. */
   private void image(Element image) throws IOException {
-    String data = image.getAttribute("href");
-    if (!data.startsWith(JPEG)) {
-      throw new IllegalArgumentException("an image in a drawing is a JPEG within it");
-    }
+    PDImageXObject picture = pictures.apply(image.getAttribute("xlink:href"));
+    float width = Shapes.number(image, "width");
     float height = Shapes.number(image, "height");
-    Matrix upright =
-        new Matrix(
-            Shapes.number(image, "width"),
-            0,
-            0,
-            -height,
-            Shapes.number(image, "x"),
-            Shapes.number(image, "y") + height);
-    byte[] jpeg = Base64.getDecoder().decode(data.substring(JPEG.length()));
-    out.drawImage(JPEGFactory.createFromByteArray(document, jpeg), upright);
+    float x = Shapes.number(image, "x");
+    float y = Shapes.number(image, "y");
+    float across = width / picture.getWidth();
+    float down = height / picture.getHeight();
+    String fit = image.getAttribute("preserveAspectRatio");
+    float scale = fit.endsWith("slice") ? Math.max(across, down) : Math.min(across, down);
+    float wide = scale * picture.getWidth();
+    float high = scale * picture.getHeight();
+    out.addRect(x, y, width, height);
+    out.clip();
+    float left = x + (width - wide) / 2;
+    float foot = y + (height + high) / 2;
+    out.drawImage(picture, new Matrix(wide, 0, 0, -high, left, foot));
   }
 
   /** A rim is painted below the letters, and says nothing to whoever reads the text aloud. */
   private void text(Element element, Brush brush, Matrix matrix) throws IOException {
-    colours.take(brush, matrix);
+    painter.take(brush, matrix);
     if (brush.strokes()) {
       COSDictionary silence = new COSDictionary();
       silence.setString(COSName.ACTUAL_TEXT, "");

@@ -40,6 +40,7 @@ class OwnersReportTest {
             "answers",
             "plan",
             "profile",
+            "strip",
             "findings",
             "locates",
             "fall",
@@ -90,11 +91,11 @@ class OwnersReportTest {
   @Test
   void everyPictureSaysWhatItShowsWhereAndWhen() throws Exception {
     Document page = parsed(Filmed.on(Paper.LETTER, Example.usual(), true));
-    Element still = (Element) page.getElementsByTagName("figure").item(2 + 3);
+    Element still = (Element) page.getElementsByTagName("figure").item(3 + 3);
     Element picture = (Element) still.getElementsByTagName("img").item(0);
 
     assertThat(still.getTextContent())
-        .isEqualTo("Figure 6: F4 roots, 32' 0\" along the pipe. Recording V1 at 1:34.");
+        .isEqualTo("Figure 7: F4 roots, 32' 0\" along the pipe. Recording V1 at 1:34.");
     assertThat(picture.getAttribute("alt")).isEqualTo("Inside the pipe, 32' 0\" along: roots.");
     assertThat(picture.getAttribute("src")).startsWith("data:image/jpeg;base64,");
   }
@@ -104,9 +105,9 @@ class OwnersReportTest {
     Document page = parsed(Filmed.on(Paper.LETTER, Example.usual(), true));
 
     assertThat(texts(page, "tr"))
-        .anySatisfy(row -> assertThat(row).startsWith("F4Roots").endsWith("Figure 6"));
+        .anySatisfy(row -> assertThat(row).startsWith("F4Roots").endsWith("Figure 7"));
     assertThat(texts(page, "li"))
-        .anySatisfy(item -> assertThat(item).startsWith("Roots (F4)").endsWith("Figure 6"));
+        .anySatisfy(item -> assertThat(item).startsWith("Roots (F4)").endsWith("Figure 7"));
   }
 
   @Test

@@ -91,7 +91,7 @@ class PaperReportTest {
         assertThat(Math.max(box.getWidth(), box.getHeight()))
             .isCloseTo(f(sheet.height()), within());
       }
-      assertThat(wide.stream().filter(one -> one)).hasSize(2);
+      assertThat(wide.stream().filter(one -> one)).hasSize(3);
     }
   }
 
@@ -139,7 +139,7 @@ class PaperReportTest {
               .map(PDStructureElement::getAlternateDescription)
               .toList();
 
-      assertThat(told).hasSize(2 + handout.shots().stills().size());
+      assertThat(told).hasSize(3 + handout.shots().stills().size());
       assertThat(told).allSatisfy(text -> assertThat(text).hasSizeGreaterThan(20));
     }
   }

@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import daylight.report.markup.Tag;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 import org.junit.jupiter.api.Test;
@@ -96,6 +100,45 @@ class PlottingTest {
     assertThatThrownBy(() -> painted(foreign)).hasMessageContaining("foreignObject");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          xMidYMid meet  | 40 0 0 -20 10 40
+          xMidYMid slice | 80 0 0 -40 -10 50
+          """)
+  void aPictureKeepsItsProportions(String fit, String matrix) throws Exception {
+    Tag picture =
+        Tag.of("image")
+            .with("xlink:href", "any")
+            .with("x", 10)
+            .with("y", 10)
+            .with("width", 40)
+            .with("height", 40)
+            .with("preserveAspectRatio", fit);
+
+    assertThat(painted(picture)).contains("10 10 40 40 re\nW\nn", matrix + " cm");
+    assertThatThrownBy(() -> painted(Tag.of("image").with("preserveAspectRatio", "none")))
+        .hasMessageContaining("none");
+  }
+
+  @Test
+  void aPatternIsPaintedInItsOwnTile() throws Exception {
+    Tag dots =
+        Tag.of("pattern")
+            .with("id", "dots")
+            .with("width", 5)
+            .with("height", 5)
+            .with("patternUnits", "userSpaceOnUse")
+            .add(Tag.of("circle").with("r", 1).with("fill", "#00ff00"));
+    Tag area = Tag.of("rect").with("width", 9).with("height", 9).with("fill", "url(#dots)");
+
+    assertThat(painted(Tag.of("g").add(Tag.of("defs").add(dots), area)))
+        .contains("/Pattern cs", "0 0 9 9 re")
+        .contains("\nf\n");
+  }
+
   @Test
   void whatInheritsPaintsAlike() throws Exception {
     Tag group = Tag.of("g").with("stroke", "#0000ff").with("fill", "none");
@@ -117,12 +160,21 @@ class PlottingTest {
     return stream(
         (document, out) ->
             new Plotter(
-                    document,
                     Fonts.load(document),
+                    address -> picture(document),
                     out,
-                    new Colours(document, out, new PDResources(), Map.of()),
-                    Plotter.named(root))
+                    new Painter(document, out, new PDResources(), Plotter.named(root)))
                 .inside(root, Brush.FIRST, new Matrix()));
+  }
+
+  /** Twice as wide as high. */
+  private static PDImageXObject picture(PDDocument document) {
+    try {
+      return LosslessFactory.createFromImage(
+          document, new BufferedImage(20, 10, BufferedImage.TYPE_INT_RGB));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String traced(String data) throws Exception {

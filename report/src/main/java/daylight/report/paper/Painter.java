@@ -15,14 +15,15 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 import org.w3c.dom.Element;
 
-/** Tells a content stream in which colours, patterns and strokes to paint next. */
-final class Colours {
+/** Paints outlines into a content stream, in colours, patterns and strokes. */
+final class Painter {
   private final PDDocument document;
   private final PDPageContentStream out;
   private final PDResources resources;
+  private final Shapes shapes;
   private final Map<String, Element> named;
 
-  Colours(
+  Painter(
       PDDocument document,
       PDPageContentStream out,
       PDResources resources,
@@ -30,7 +31,32 @@ final class Colours {
     this.document = document;
     this.out = out;
     this.resources = resources;
+    this.shapes = new Shapes(out);
     this.named = named;
+  }
+
+  /** Paints a shape. */
+  void shape(Element shape, Brush brush, Matrix matrix) throws IOException {
+    if (!brush.fills() && !brush.strokes()) {
+      return;
+    }
+    take(brush, matrix);
+    shapes.outline(shape);
+    if (brush.fills() && brush.strokes()) {
+      out.fillAndStroke();
+    } else if (brush.fills()) {
+      out.fill();
+    } else {
+      out.stroke();
+    }
+  }
+
+  /** Lets through only what is painted inside the shapes that a reference is to. */
+  void clip(String reference) throws IOException {
+    for (Element shape : Plotter.children(target(reference))) {
+      shapes.outline(shape);
+    }
+    out.clip();
   }
 
   /**
@@ -43,7 +69,7 @@ final class Colours {
       out.setGraphicsStateParameters(brush.transparency());
     }
     if (brush.fill().startsWith("url(")) {
-      PDTilingPattern pattern = pattern(target(named, brush.fill()), matrix);
+      PDTilingPattern pattern = pattern(target(brush.fill()), matrix);
       COSName name = resources.add(pattern);
       out.setNonStrokingColor(new PDColor(name, new PDPattern(null)));
     } else if (brush.fills()) {
@@ -61,7 +87,7 @@ final class Colours {
   }
 
   /** The element that a reference such as {@code url(#band)} is to. */
-  static Element target(Map<String, Element> named, String reference) {
+  private Element target(String reference) {
     String id = reference.substring("url(#".length(), reference.length() - 1);
     return Objects.requireNonNull(named.get(id), reference);
   }
@@ -82,13 +108,12 @@ final class Colours {
     tile.setResources(pattern.getResources());
     try (PDPageContentStream lines =
         new PDPageContentStream(document, tile, pattern.getContentStream().createOutputStream())) {
-      Colours colours = new Colours(document, lines, pattern.getResources(), named);
-      Shapes shapes = new Shapes(lines);
-      for (Element line : Plotter.children(element)) {
-        Known.check(line);
-        colours.take(Brush.FIRST.of(line), new Matrix());
-        shapes.outline(line);
-        lines.stroke();
+      Painter painter = new Painter(document, lines, pattern.getResources(), named);
+      for (Element shape : Plotter.children(element)) {
+        Known.check(shape);
+        lines.saveGraphicsState();
+        painter.shape(shape, Brush.FIRST.of(shape), new Matrix());
+        lines.restoreGraphicsState();
       }
     }
     return pattern;
