@@ -97,7 +97,8 @@ class FootageTest {
     assertThat(reply.path("complaints").toString()).doesNotContain("footage.");
     assertThat(reply.path("files").toString()).contains("stills/F1.jpg");
     assertThat(folder.resolve("out/stills/F1.jpg")).isNotEmptyFile();
-    assertThat(Files.readString(folder.resolve("out/report.html"))).contains("Recording M1 at 0:02");
+    assertThat(Files.readString(folder.resolve("out/report.html")))
+        .contains("Recording M1 at 0:02");
   }
 
   @Test
@@ -148,7 +149,8 @@ class FootageTest {
     Path stills = folder.resolve("stills");
 
     Said said =
-        Said.by("still", film, "--at", "0:02.55", "--at", "1", "--frame", 49, "-o", stills, "--json");
+        Said.by(
+            "still", film, "--at", "0:02.55", "--at", "1", "--frame", 49, "-o", stills, "--json");
 
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     JsonNode taken = said.json().path("stills");
