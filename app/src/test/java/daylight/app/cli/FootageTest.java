@@ -85,7 +85,7 @@ class FootageTest {
     assertThat(complaints.toString()).contains("footage.");
     JsonNode last = complaints.get(complaints.size() - 1);
     // Where the recording is named in the book.
-    assertThat(last.path("line").asInt()).isEqualTo(26);
+    assertThat(last.path("line").asInt()).isEqualTo(25);
     assertThat(last.path("column").asInt()).isGreaterThan(1);
     return last.path("code").asText();
   }
@@ -164,13 +164,13 @@ class FootageTest {
 
   @Test
   void aStillThatCannotBeIsRefused() throws IOException {
-    Path notes = Files.writeString(folder.resolve("notes.avi"), "no film");
+    Path notes = Files.writeString(folder.resolve("notes.avi"), "only words");
 
     assertThat(Said.by("still", film, "--at", "0:09").code()).isEqualTo(ExitCode.USAGE);
     assertThat(Said.by("still", film, "--at", "noon").code()).isEqualTo(ExitCode.USAGE);
     assertThat(Said.by("still", film, "--frame", 50).err()).contains("0 to 49");
     assertThat(Said.by("still", notes).code()).isEqualTo(ExitCode.BOOK_REFUSED);
-    assertThat(Said.by("still", notes).err()).contains("no video");
+    assertThat(Said.by("still", notes).err()).contains("not a video");
     assertThat(Said.by("still", folder.resolve("none.mp4")).err()).contains("no such recording");
   }
 
