@@ -4,6 +4,7 @@ import daylight.report.data.AnswersFile;
 import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
@@ -23,6 +24,7 @@ public final class Report {
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
+    files.put("strip.svg", alone(StripDrawing.draw(subject)));
     OwnersReport report = OwnersReport.of(subject);
     files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
     files.put("report.pdf", PaperReport.write(report, handout.paper()));

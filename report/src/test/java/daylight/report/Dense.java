@@ -47,6 +47,7 @@ public final class Dense {
             runs,
             findings,
             List.of(),
+            List.of(),
             line.locates(),
             List.of(),
             List.of(),

@@ -16,6 +16,7 @@ import daylight.line.course.Joint;
 import daylight.line.course.Line;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.PlacedPass;
 import daylight.line.course.PlacedSight;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
@@ -69,6 +70,14 @@ final class ExampleLine {
                 "V1", "PUSH1", new Place("R1", 0), new Place("R1", 14.1), Pass.Clarity.CLEAR),
             new PlacedSight(
                 "V1", "PUSH1", new Place("R2", 0), new Place("R2", 11.5), Pass.Clarity.POOR)),
+        List.of(
+            new PlacedPass(
+                "V1",
+                "PUSH1",
+                List.of(
+                    new PlacedPass.Leg(new Place("R1", 0), new Place("R1", 14.1)),
+                    new PlacedPass.Leg(new Place("R2", 0), new Place("R2", 11.57))),
+                List.of())),
         List.of(
             fit("L1", "R1", 2.8, new PlanPoint(3.9, 3.0), 0.05, 0.87, 0.4),
             fit("L2", "R1", 7.0, new PlanPoint(8.1, 2.9), -0.09, 0.85, 0.7),

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
       "Answer a field book: where the line runs, whether it is clear, sound and draining, and what",
       "to do.",
       "",
-      "Writes answers.json, line.geojson, plan.svg, profile.svg and report.html into one folder,",
+      "Writes answers.json, line.geojson, plan.svg, profile.svg, strip.svg, report.html, report.pdf and",
+      "the pictures taken from the footage into one folder,",
       "whole or not at all. The same book gives the same bytes."
     })
 final class Answer implements Callable<Integer> {

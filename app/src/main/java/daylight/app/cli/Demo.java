@@ -57,7 +57,11 @@ final class Demo implements Callable<Integer> {
     Console console = Console.of(spec, json);
     int worst = ExitCode.DONE;
     for (String property : PROPERTIES) {
-      worst = Math.max(worst, answer(console, to.resolve(property), property));
+      worst = Math.max(worst, write(console, book(property), property));
+    }
+    // What stands in the way of one book is told before the minute that footage takes.
+    for (String property : worst == ExitCode.DONE ? PROPERTIES : List.<String>of()) {
+      worst = Math.max(worst, answer(console, book(property), property));
     }
     if (worst == ExitCode.DONE && (open == null ? !json && ProgressLine.isTerminal() : open)) {
       return Open.serve(console, PROPERTIES.stream().map(to::resolve).toList(), 0, false);
@@ -65,20 +69,37 @@ final class Demo implements Callable<Integer> {
     return worst;
   }
 
-  private int answer(Console console, Path folder, String property) {
-    Path book = folder.resolve("field-book.yaml");
-    try {
-      if (!isBook(book, bytes(property))) {
-        return console.inTheWay(book);
+  private Path book(String property) {
+    return to.resolve(property).resolve("field-book.yaml");
+  }
+
+  /** Writes a book, if it is not there already; another book there is left as it is. */
+  private static int write(Console console, Path book, String property) {
+    try (InputStream in = Job.class.getResourceAsStream("demo/" + property + ".yaml")) {
+      byte[] bytes = Objects.requireNonNull(in, property).readAllBytes();
+      if (Files.exists(book)) {
+        return Arrays.equals(Files.readAllBytes(book), bytes)
+            ? ExitCode.DONE
+            : console.inTheWay(book);
       }
+      Files.createDirectories(book.resolveSibling("."));
+      Files.write(book, bytes);
+      return ExitCode.DONE;
+    } catch (IOException e) {
+      return console.notWritten(book, e);
+    }
+  }
+
+  private static int answer(Console console, Path book, String property) {
+    try {
       film(console, book, property);
     } catch (IOException e) {
-      return console.notWritten(folder, e);
+      return console.notWritten(book.resolveSibling("footage"), e);
     }
     return switch (Job.answer(book, Job.Settings.USUAL, console.progress())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> {
-        Path results = folder.resolve("answered");
+        Path results = book.resolveSibling("answered");
         SortedMap<String, byte[]> files = answered.files();
         yield switch (ResultFolder.write(results, files)) {
           case ResultFolder.Outcome.Written written ->
@@ -87,22 +108,6 @@ final class Demo implements Callable<Integer> {
         };
       }
     };
-  }
-
-  private static byte[] bytes(String property) throws IOException {
-    try (InputStream in = Job.class.getResourceAsStream("demo/" + property + ".yaml")) {
-      return Objects.requireNonNull(in, property).readAllBytes();
-    }
-  }
-
-  /** Whether the book lies there, now or already; another book there is left as it is. */
-  private static boolean isBook(Path book, byte[] bytes) throws IOException {
-    if (Files.exists(book)) {
-      return Arrays.equals(Files.readAllBytes(book), bytes);
-    }
-    Files.createDirectories(book.resolveSibling("."));
-    Files.write(book, bytes);
-    return true;
   }
 
   /** Makes the footage that the book names, where it is not there yet. */

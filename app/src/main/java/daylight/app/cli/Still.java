@@ -19,6 +19,8 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,6 +37,10 @@ import picocli.CommandLine.Spec;
       "moment. Pictures are written into one folder, all or none. The recording is only read."
     })
 final class Still implements Callable<Integer> {
+  /** Minutes and seconds, or hours before them. */
+  private static final Pattern CLOCK =
+      Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}):(\\d{1,2}(?:\\.\\d+)?)");
+
   @Parameters(paramLabel = "VIDEO", description = "A recording in any usual format.")
   private Path video = Path.of("");
 
@@ -123,6 +129,13 @@ final class Still implements Callable<Integer> {
   }
 
   private static OptionalInt shownAt(Footage footage, String moment) {
+    Matcher clock = CLOCK.matcher(moment.strip());
+    if (clock.matches()) {
+      double hours = clock.group(1) == null ? 0 : Double.parseDouble(clock.group(1));
+      double minutes = Double.parseDouble(clock.group(2));
+      double seconds = Double.parseDouble(clock.group(3));
+      return footage.times().shownAt((hours * 60 + minutes) * 60 + seconds);
+    }
     String text = moment.matches("[0-9.]+") ? moment + " s" : moment;
     return Quantities.duration(text) instanceof Parsed.Value<Reading>(Reading reading)
         ? footage.times().shownAt(reading.value())

@@ -9,7 +9,13 @@ final class HandOver {
   /** By name, in the order of who asks for them first; stills stand beside their findings. */
   static final List<String> FILES =
       List.of(
-          "report.html", "report.pdf", "plan.svg", "profile.svg", "line.geojson", "answers.json");
+          "report.html",
+          "report.pdf",
+          "plan.svg",
+          "profile.svg",
+          "strip.svg",
+          "line.geojson",
+          "answers.json");
 
   private HandOver() {}
 

@@ -95,7 +95,6 @@ final class Moments {
     return Tag.of("img")
         .with("src", property.address(still.file()))
         .with("alt", shows)
-        .with("loading", "lazy")
         .with("width", Integer.toString(still.picture().width()))
         .with("height", Integer.toString(still.picture().height()));
   }

@@ -4,7 +4,8 @@ import daylight.app.Job;
 import daylight.line.book.Papers;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
-import daylight.report.shots.Still;
+import daylight.report.page.OwnersReport;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -39,13 +40,15 @@ sealed interface Reading {
           .toList();
     }
 
-    /** One of the result files; stills need not wait for the others. */
+    /** One of the result files; what people look at first does not wait for the others. */
     Optional<byte[]> file(String name) {
+      if (name.equals("report.html")) {
+        return Optional.of(OwnersReport.of(subject).page().getBytes(StandardCharsets.UTF_8));
+      }
       Optional<byte[]> still =
           handout().shots().stills().stream()
               .filter(one -> one.file().equals(name))
-              .map(Still::picture)
-              .map(picture -> picture.jpeg())
+              .map(one -> one.picture().jpeg())
               .findFirst();
       return still.isPresent() ? still : Optional.ofNullable(files().get(name));
     }

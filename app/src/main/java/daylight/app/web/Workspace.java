@@ -50,7 +50,10 @@ public final class Workspace {
       int times = taken.merge(name, 1, Integer::sum);
       properties.add(new Property(times == 1 ? name : name + "-" + times, opened, Job::answer));
     }
-    return start(properties, port);
+    Running running = start(properties, port);
+    // Whoever opens the first page comes later than this, and need not wait for all of it.
+    Thread.ofVirtual().start(() -> properties.forEach(Property::read));
+    return running;
   }
 
   static Running start(List<Property> properties, int port) {

@@ -14,8 +14,16 @@ const same = (one, other) =>
   one.dataset.place === other.dataset.place &&
   Math.abs(Number(one.dataset.distance) - Number(other.dataset.distance)) < NEAR;
 
+/** Whether there is anything of it to ring: a thread from a sign to its words is not. */
+const hasArea = (mark) => {
+  const box = mark.getBoundingClientRect();
+  return box.width > 0 && box.height > 0;
+};
+
 const marksOf = (row, drawing) =>
-  [...drawing.querySelectorAll('[data-place][data-distance]')].filter((mark) => same(mark, row));
+  [...drawing.querySelectorAll('[data-place][data-distance]')].filter(
+    (mark) => same(mark, row) && hasArea(mark),
+  );
 
 const rowOf = (mark) => rows.find((row) => same(mark, row));
 

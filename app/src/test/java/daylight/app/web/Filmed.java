@@ -28,7 +28,7 @@ import java.util.Objects;
 import javax.imageio.ImageIO;
 
 /**
- * The demo property with a recording that browsers play, one that they do not, and stills: all of
+ * An invented shop with a recording that browsers play, one that they do not, and stills: all of
  * them made here, from test pictures.
  */
 final class Filmed {
@@ -54,14 +54,14 @@ final class Filmed {
     }
   }
 
-  /** The book of the demo property with another line in its visit, and nothing beside it. */
+  /** The book of the invented shop with another line in its visit, and nothing beside it. */
   static Path unfilmed(Path folder, String line) {
-    try (InputStream in = Job.class.getResourceAsStream("demo/shop-roof-drain.yaml")) {
-      String demo = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+    try (InputStream in = Filmed.class.getResourceAsStream("shop.yaml")) {
+      String shop = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
       Files.createDirectories(folder);
       return Files.writeString(
           folder.resolve("field-book.yaml"),
-          demo.replace("    tickets:\n", "    " + line + "\n    tickets:\n"));
+          shop.replace("    tickets:\n", "    " + line + "\n    tickets:\n"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -73,7 +73,7 @@ final class Filmed {
   }
 
   private static Job.Outcome answer(Path book, Job.Settings settings) {
-    Job.Outcome outcome = Job.answer(book, settings);
+    Job.Outcome outcome = Job.answerWithoutFootage(book, settings);
     if (!(outcome instanceof Job.Outcome.Answered answered)) {
       return outcome;
     }

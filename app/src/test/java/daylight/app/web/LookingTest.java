@@ -30,12 +30,11 @@ class LookingTest {
   /** Web Content Accessibility Guidelines 2.2, 2.5.5 (enhanced), which the design asks for. */
   private static final double TARGET = 44;
 
-  @TempDir private Path folder = Path.of("");
   private Workspace.Running running;
   private Window window;
 
   @BeforeAll
-  void open() throws IOException {
+  void open(@TempDir Path folder) throws IOException {
     Path filmed = Filmed.in(folder.resolve("filmed"));
     Path deadly = folder.resolve("deadly.yaml");
     Files.writeString(
@@ -216,6 +215,8 @@ class LookingTest {
       row.hover();
       assertThat(page.locator("#plan .ring").count()).isPositive();
       assertThat(page.locator("#profile .ring").count()).isPositive();
+      assertThat(page.locator("#strip .ring").count()).isPositive();
+      assertThat(page.locator(".ring[x^='-']").count()).as("rings about nothing").isZero();
 
       page.mouse().move(0, 0);
       row.locator("button").focus();

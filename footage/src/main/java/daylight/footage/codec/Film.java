@@ -39,7 +39,15 @@ public final class Film implements AutoCloseable {
     this.width = width;
     this.height = height;
     writing = new Writing(target, Recipe.of(make), width, height, rate);
-    brush = new Brush(writing.encoder());
+    boolean begun = false;
+    try {
+      brush = new Brush(writing.encoder());
+      begun = true;
+    } finally {
+      if (!begun) {
+        writing.close();
+      }
+    }
   }
 
   /** Adds a picture one frame after the one before. */
@@ -56,6 +64,7 @@ public final class Film implements AutoCloseable {
   }
 
   private AVFrame draw(Raster raster) throws IOException {
+    requireOpen();
     if (raster.width() != width || raster.height() != height) {
       throw new IllegalArgumentException(
           "a picture of this film has %d × %d pixels, was %d × %d"
@@ -66,12 +75,22 @@ public final class Film implements AutoCloseable {
 
   /** Writes the end and moves the film into its place. */
   public void finish() throws IOException {
+    requireOpen();
     writing.finish();
+  }
+
+  private void requireOpen() {
+    if (!writing.isOpen()) {
+      throw new IllegalStateException("this film is closed");
+    }
   }
 
   @Override
   public void close() throws IOException {
-    brush.close();
-    writing.close();
+    // The library does not know what it freed before.
+    if (writing.isOpen()) {
+      brush.close();
+      writing.close();
+    }
   }
 }

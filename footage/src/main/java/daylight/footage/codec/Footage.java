@@ -34,7 +34,7 @@ public final class Footage implements AutoCloseable {
 
   /** Opens a recording by its content and lists its frames, which reads the file once. */
   public static Opening open(Path file, Watch watch) {
-    Native.quiet();
+    Native.ready();
     try {
       return new Opener(file, new Progress(watch)).open();
     } catch (CancellationException e) {

@@ -13,7 +13,7 @@ public final class Jpeg {
 
   /** The picture as the bytes of a file. */
   public static byte[] of(Raster raster) throws IOException {
-    Native.quiet();
+    Native.ready();
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     try (Encoder encoder =
             Encoder.of(Recipe.still(), raster.width(), raster.height(), Rate.of(1), false);

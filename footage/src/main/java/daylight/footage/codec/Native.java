@@ -4,6 +4,7 @@ import static org.bytedeco.ffmpeg.global.avutil.AV_LOG_QUIET;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_set;
 import static org.bytedeco.ffmpeg.global.avutil.av_log_set_level;
+import static org.bytedeco.ffmpeg.global.avutil.av_max_alloc;
 import static org.bytedeco.ffmpeg.global.avutil.av_strerror;
 
 import java.io.IOException;
@@ -17,12 +18,17 @@ import org.jspecify.annotations.Nullable;
 /** The manners of the native library: silence, error numbers, dictionaries, names of files. */
 final class Native {
   private static final int LONGEST_MESSAGE = 256;
+  private static final long MOST_BYTES = 1L << 30;
 
   private Native() {}
 
-  /** To be called before anything else; the library prints nothing from then on. */
-  static void quiet() {
+  /**
+   * To be called before anything else: the library prints nothing from then on, and no file can
+   * make it take more memory at once than a few of the largest pictures need.
+   */
+  static void ready() {
     av_log_set_level(AV_LOG_QUIET);
+    av_max_alloc(MOST_BYTES);
   }
 
   /** Passes on what is not an error. */

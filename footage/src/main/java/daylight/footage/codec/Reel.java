@@ -31,6 +31,7 @@ final class Reel implements AutoCloseable {
   private int shownNumber = NONE;
   private int aheadNumber = NONE;
   private int counted;
+  private boolean closed;
 
   Reel(Path file, Sniffed sniffed, Index index) throws IOException {
     this.file = file;
@@ -58,6 +59,9 @@ final class Reel implements AutoCloseable {
    * one before it can be decoded.
    */
   Optional<AVFrame> wind(int number, Progress progress, long done, long all) throws IOException {
+    if (closed) {
+      throw new IllegalStateException("this recording is closed: " + file);
+    }
     Decoding source = position(number);
     while (shownNumber != number) {
       progress.at(done, all);
@@ -140,6 +144,11 @@ final class Reel implements AutoCloseable {
 
   @Override
   public void close() {
+    // The library does not know what it freed before.
+    if (closed) {
+      return;
+    }
+    closed = true;
     if (decoding != null) {
       close(decoding);
     }

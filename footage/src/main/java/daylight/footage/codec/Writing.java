@@ -31,9 +31,10 @@ final class Writing implements AutoCloseable {
   private final Deque<Long> due = new ArrayDeque<>();
   private long count;
   private long last = -1;
+  private boolean closed;
 
   Writing(Path target, Recipe recipe, int width, int height, Rate rate) throws IOException {
-    Native.quiet();
+    Native.ready();
     this.target = target.toAbsolutePath();
     this.part = this.target.resolveSibling("." + target.getFileName() + ".part");
     this.recipe = recipe;
@@ -67,6 +68,11 @@ final class Writing implements AutoCloseable {
 
   void add(AVFrame frame, double seconds) throws IOException {
     add(frame, Math.round(seconds / av_q2d(container.tick())));
+  }
+
+  /** Whether it was not closed; afterwards nothing of it may be touched. */
+  boolean isOpen() {
+    return !closed;
   }
 
   private void add(AVFrame frame, long tick) throws IOException {
@@ -106,6 +112,7 @@ final class Writing implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    closed = true;
     encoder.close();
     container.close();
     Files.deleteIfExists(part);

@@ -62,6 +62,13 @@ final class Camera {
     darkroom.develop((int) frame, sway(in, 17), sway(in, 213), onto);
   }
 
+  /** The light at the lens when it is so far in, before it is developed. */
+  Field paintedAt(double in, double seconds) {
+    paint(in, script.pipeAt(in).radius(), seconds);
+    seen = Double.NaN;
+    return field;
+  }
+
   private void paint(double in, double radius, double seconds) {
     double eye = Tunnel.eye(script, in);
     double end = in + Tunnel.REACH * radius;

@@ -73,7 +73,7 @@ public final class Motion {
     if (i < 0) {
       return readings[0];
     }
-    if (i == seconds.length - 1 || moment == seconds[i]) {
+    if (i == seconds.length - 1 || moment == seconds[i] || readings[i] == readings[i + 1]) {
       return readings[i];
     }
     double span = seconds[i + 1] - seconds[i];

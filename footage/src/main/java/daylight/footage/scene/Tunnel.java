@@ -21,19 +21,19 @@ final class Tunnel {
   private final double lens;
   private final double radius;
   private final List<Hoop> hoops = new ArrayList<>();
-  private Frame frame;
+  private Pose pose;
   private double shiftRight;
   private double shiftUp;
 
-  /** A ring: its distance along the pipe, its frame, its radius, whether a rim stands before it. */
-  record Hoop(double ahead, Frame frame, double radius, boolean rim) {}
+  /** A ring: its distance along the pipe, its pose, its radius, whether a rim stands before it. */
+  record Hoop(double ahead, Pose pose, double radius, boolean rim) {}
 
   private Tunnel(Script script, double lens) {
     this.script = script;
     this.lens = lens;
     this.radius = script.pipeAt(lens).radius();
-    this.frame =
-        new Frame(
+    this.pose =
+        new Pose(
             new Space(0, radius - eye(script, lens), 0),
             new Space(0, 0, 1),
             new Space(1, 0, 0),
@@ -50,7 +50,7 @@ final class Tunnel {
   }
 
   private List<Hoop> build() {
-    hoops.add(new Hoop(0, frame, radius, false));
+    hoops.add(new Hoop(0, pose, radius, false));
     double end = REACH * radius;
     double at = 0;
     for (double stop : stops(end)) {
@@ -72,17 +72,17 @@ final class Tunnel {
       for (Script.Turn turn : script.turns()) {
         double angle = turned(turn, at) - turned(turn, at - stride);
         if (angle > 0) {
-          frame = frame.turned(angle, turn.sense());
+          pose = pose.turned(angle, turn.sense());
         }
       }
-      frame = frame.moved(stride);
+      pose = pose.moved(stride);
       hoop(at, false);
     }
   }
 
   private void hoop(double ahead, boolean rim) {
     double there = script.pipeAt(lens + ahead).radius();
-    hoops.add(new Hoop(ahead, frame.aside(shiftRight, shiftUp), there, rim));
+    hoops.add(new Hoop(ahead, pose.aside(shiftRight, shiftUp), there, rim));
   }
 
   private boolean within(Script.Turn turn, double from, double to) {
@@ -134,7 +134,7 @@ final class Tunnel {
     }
     double there = script.pipeAt(lens + stop + 1e-6).radius();
     if (there != hoops.getLast().radius()) {
-      hoops.add(new Hoop(stop, frame.aside(shiftRight, shiftUp), there, true));
+      hoops.add(new Hoop(stop, pose.aside(shiftRight, shiftUp), there, true));
     }
   }
 }

@@ -200,22 +200,22 @@ final class View {
     }
 
     private void take(int i, Tunnel.Hoop hoop) {
-      Frame frame = hoop.frame();
+      Pose pose = hoop.pose();
       ahead[i] = (float) hoop.ahead();
       radius[i] = (float) hoop.radius();
       rim[i] = hoop.rim();
-      alongX[i] = (float) frame.along().x();
-      alongY[i] = (float) frame.along().y();
-      alongZ[i] = (float) frame.along().z();
-      toAlong[i] = (float) frame.middle().dot(frame.along());
-      toRight[i] = (float) frame.middle().dot(frame.right());
-      toUp[i] = (float) frame.middle().dot(frame.upward());
-      rightX[i] = (float) frame.right().x();
-      rightY[i] = (float) frame.right().y();
-      rightZ[i] = (float) frame.right().z();
-      upX[i] = (float) frame.upward().x();
-      upY[i] = (float) frame.upward().y();
-      upZ[i] = (float) frame.upward().z();
+      alongX[i] = (float) pose.along().x();
+      alongY[i] = (float) pose.along().y();
+      alongZ[i] = (float) pose.along().z();
+      toAlong[i] = (float) pose.middle().dot(pose.along());
+      toRight[i] = (float) pose.middle().dot(pose.right());
+      toUp[i] = (float) pose.middle().dot(pose.upward());
+      rightX[i] = (float) pose.right().x();
+      rightY[i] = (float) pose.right().y();
+      rightZ[i] = (float) pose.right().z();
+      upX[i] = (float) pose.upward().x();
+      upY[i] = (float) pose.upward().y();
+      upZ[i] = (float) pose.upward().z();
     }
 
     float dotRight(int i, float rayRight, float rayUp) {

@@ -74,6 +74,25 @@ class FilmTest {
   }
 
   @Test
+  void whatIsClosedStaysClosed() throws IOException {
+    Path target = folder.resolve("film.mp4");
+    Raster raster = new Raster(160, 120);
+    Film film = Film.begin(target, Make.H264_MP4, 160, 120, Rate.of(25));
+    film.add(raster);
+    film.finish();
+    film.close();
+    film.close();
+    Footage footage = Films.opened(target);
+    footage.close();
+    footage.close();
+
+    assertThatThrownBy(() -> film.add(raster)).isInstanceOf(IllegalStateException.class);
+    assertThatThrownBy(film::finish).isInstanceOf(IllegalStateException.class);
+    assertThatThrownBy(() -> footage.frame(0)).isInstanceOf(IllegalStateException.class);
+    assertThat(target).exists();
+  }
+
+  @Test
   void timesThatDoNotRiseAreRefused() throws IOException {
     Path target = folder.resolve("film.webm");
     try (Film film = Film.begin(target, Make.VP8_WEBM, 160, 120, Rate.of(25))) {

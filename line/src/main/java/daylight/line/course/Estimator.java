@@ -62,6 +62,7 @@ public final class Estimator {
     Map<String, Run> runs = new LinkedHashMap<>();
     List<PlacedFinding> findings = new ArrayList<>();
     List<PlacedSight> sights = new ArrayList<>();
+    List<PlacedPass> passes = new ArrayList<>();
     List<LocateFit> locates = new ArrayList<>();
     List<CableGap> gaps = new ArrayList<>();
     for (Tree tree : trees()) {
@@ -71,6 +72,7 @@ public final class Estimator {
       findings.addAll(placing.findings());
       sights.addAll(placing.sights());
       doubts.addAll(placing.doubts());
+      passes.addAll(placing.passes());
       Solved line = prepared.solved();
       if (line != null) {
         solved.add(line);
@@ -85,7 +87,16 @@ public final class Estimator {
     }
     List<Run> inOrder = reaches.stream().map(r -> required(runs.get(r.label()))).toList();
     return new Line(
-        survey, levels, inOrder, findings, sights, locates, gaps, doubts, new JointOfLines(solved));
+        survey,
+        levels,
+        inOrder,
+        findings,
+        sights,
+        passes,
+        locates,
+        gaps,
+        doubts,
+        new JointOfLines(solved));
   }
 
   private List<Tree> trees() {

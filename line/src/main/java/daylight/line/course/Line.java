@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param runs one for each reach, in the book's order
  * @param findings what was seen, each at its place
  * @param sights how well the pipe could be seen, stretch by stretch
+ * @param passes where each push of the camera went, and the bends it saw
  * @param locates how each locate and exposure fits
  * @param gaps cable against ground between neighbouring locates
  * @param doubts what contradicts what, or could not be used
@@ -29,6 +30,7 @@ public record Line(
     List<Run> runs,
     List<PlacedFinding> findings,
     List<PlacedSight> sights,
+    List<PlacedPass> passes,
     List<LocateFit> locates,
     List<CableGap> gaps,
     List<Statement> doubts,
@@ -37,6 +39,7 @@ public record Line(
     runs = List.copyOf(runs);
     findings = List.copyOf(findings);
     sights = List.copyOf(sights);
+    passes = List.copyOf(passes);
     locates = List.copyOf(locates);
     gaps = List.copyOf(gaps);
     doubts = List.copyOf(doubts);

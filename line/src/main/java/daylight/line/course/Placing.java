@@ -205,6 +205,14 @@ final class Placing {
     };
   }
 
+  @Nullable Double counterAt(String media, double seconds) {
+    return tracks
+        .find(media)
+        .flatMap(track -> track.counterAt(seconds))
+        .map(Track.Between::value)
+        .orElse(null);
+  }
+
   private PlacedFinding placed(
       Visit visit,
       Pass pass,
@@ -231,7 +239,7 @@ final class Placing {
         : a.away() != model.layout().tree().limbs().get(a.limb()).downstream();
   }
 
-  private double sd(Walk walk, Walk.Reached at, double reading) {
+  double sd(Walk walk, Walk.Reached at, double reading) {
     double own = model.priors().sd(Priors.Kind.COUNTER_READING, reading);
     if (solved == null) {
       double out = walk.counter().sinceEntry(reading);
@@ -244,7 +252,7 @@ final class Placing {
     return Math.sqrt(own * own + Math.max(0, variance));
   }
 
-  private Place place(Walk.Reached at) {
+  Place place(Walk.Reached at) {
     Tree.Limb limb = model.layout().tree().limbs().get(at.limb());
     double length = model.layout().length0(at.limb()) * (1 + x[model.layout().stretch(at.limb())]);
     double t = Math.clamp(at.t(), 0, length);
@@ -259,7 +267,13 @@ final class Placing {
         Walk walk = model.walks().find(visit.label(), pass.label());
         if (walk != null) {
           for (Pass.Sight sight : pass.sight()) {
-            cut(visit, pass, walk, sight, placed);
+            Walk.Reached from = lens(walk, sight.from().value());
+            Walk.Reached to = lens(walk, sight.to().value());
+            for (PlacedPass.Leg leg : between(walk, from, to)) {
+              Place up = leg.down() ? leg.from() : leg.to();
+              Place down = leg.down() ? leg.to() : leg.from();
+              placed.add(new PlacedSight(visit.label(), pass.label(), up, down, sight.clarity()));
+            }
           }
         }
       }
@@ -267,27 +281,62 @@ final class Placing {
     return placed;
   }
 
-  private void cut(Visit visit, Pass pass, Walk walk, Pass.Sight sight, List<PlacedSight> placed) {
-    Walk.Reached a = walk.at(x, sight.from().value(), Finding.Moving.PUSHING, -1, -1);
-    Walk.Reached b = walk.at(x, sight.to().value(), Finding.Moving.PUSHING, -1, -1);
-    boolean within = false;
-    for (int limb : walk.limbs()) {
-      within = within || limb == a.limb();
-      if (within) {
-        double length = model.layout().length0(limb) * (1 + x[model.layout().stretch(limb)]);
-        boolean away = walk.away(limb);
-        double from = limb == a.limb() ? a.t() : away ? 0 : length;
-        double to = limb == b.limb() ? b.t() : away ? length : 0;
-        Place one = place(new Walk.Reached(limb, from, a.dt(), away));
-        Place two = place(new Walk.Reached(limb, to, a.dt(), away));
-        boolean swap = two.distance() < one.distance();
-        placed.add(
-            new PlacedSight(
-                visit.label(), pass.label(), swap ? two : one, swap ? one : two, sight.clarity()));
-      }
-      if (limb == b.limb()) {
-        return;
+  /** Where each pass on this line went. */
+  List<PlacedPass> passes() {
+    List<PlacedPass> placed = new ArrayList<>();
+    for (Visit visit : book.visits()) {
+      for (Pass pass : visit.passes()) {
+        Walk walk = model.walks().find(visit.label(), pass.label());
+        if (walk != null) {
+          placed.add(new Following(this, walk).pass(visit, pass));
+        }
       }
     }
+    return placed;
+  }
+
+  /** Where the lens was when the counter of a push showed this. */
+  Walk.Reached lens(Walk walk, double reading) {
+    return walk.at(x, reading, Finding.Moving.PUSHING, -1, -1);
+  }
+
+  /** The way of a walk from its entry to a place, one leg for each reach. */
+  List<PlacedPass.Leg> upTo(Walk walk, Walk.Reached to) {
+    return between(walk, end(walk, walk.limbs().getFirst(), false), to);
+  }
+
+  /** The way of a walk from its entry to a node of it; empty where the node is not on its way. */
+  List<PlacedPass.Leg> upTo(Walk walk, String node) {
+    for (int limb : walk.limbs()) {
+      Tree.Limb of = model.layout().tree().limbs().get(limb);
+      if ((walk.away(limb) ? of.far() : of.near()).equals(node)) {
+        return upTo(walk, end(walk, limb, true));
+      }
+    }
+    return List.of();
+  }
+
+  /** Where a walk comes into a limb, or leaves it. */
+  private Walk.Reached end(Walk walk, int limb, boolean leaves) {
+    boolean away = walk.away(limb);
+    double length = model.layout().length0(limb) * (1 + x[model.layout().stretch(limb)]);
+    return new Walk.Reached(limb, away == leaves ? length : 0, new double[0], away);
+  }
+
+  private List<PlacedPass.Leg> between(Walk walk, Walk.Reached a, Walk.Reached b) {
+    List<PlacedPass.Leg> legs = new ArrayList<>();
+    for (int limb : walk.limbs()) {
+      boolean first = limb == a.limb();
+      boolean last = limb == b.limb();
+      if (first || !legs.isEmpty()) {
+        Place from = place(first ? a : end(walk, limb, false));
+        Place to = place(last ? b : end(walk, limb, true));
+        legs.add(new PlacedPass.Leg(from, to));
+      }
+      if (last) {
+        return legs;
+      }
+    }
+    return legs;
   }
 }

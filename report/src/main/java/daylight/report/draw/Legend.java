@@ -32,7 +32,23 @@ final class Legend {
     INVERT,
     BOTTOM_BAND,
     WATER,
-    READING
+    READING,
+    STRIP_WALL,
+    STRIP_GUESSED,
+    STRIP_BREAK,
+    STRIP_FLOW,
+    STRIP_FLOWING,
+    STRIP_DEPOSIT,
+    STRIP_JOINT,
+    STRIP_STRETCH,
+    STRIP_DOUBT,
+    STRIP_CLEAR,
+    STRIP_POOR,
+    STRIP_BLIND,
+    STRIP_NOT_NOTED,
+    STRIP_NOT_SEEN,
+    STRIP_PUSH,
+    STRIP_STOPPED
   }
 
   Legend(Words words) {
@@ -112,6 +128,23 @@ final class Legend {
           Tag.of("g")
               .add(Pen.path("M0 -6V6M-2.5 -6H2.5M-2.5 6H2.5", Ink.DARK, 1))
               .add(Pen.circle(0, 0, 2, Ink.PAPER, Ink.DARK, 1.1));
+      case STRIP_WALL,
+          STRIP_GUESSED,
+          STRIP_BREAK,
+          STRIP_FLOW,
+          STRIP_FLOWING,
+          STRIP_DEPOSIT,
+          STRIP_JOINT,
+          STRIP_STRETCH,
+          STRIP_DOUBT,
+          STRIP_CLEAR,
+          STRIP_POOR,
+          STRIP_BLIND,
+          STRIP_NOT_NOTED,
+          STRIP_NOT_SEEN,
+          STRIP_PUSH,
+          STRIP_STOPPED ->
+          StripSigns.of(entry);
     };
   }
 }

@@ -118,6 +118,25 @@ final class Pen {
         .add(line(new Stroke(0, 0, 0, gap), colour, 1));
   }
 
+  /** Short strokes to tell a filled area in black and white. */
+  static Tag dashes(String id, String colour) {
+    return tile(id, 9, 6).add(path("M1 2h4M5.5 5h3", colour, 0.9));
+  }
+
+  /** Dots to tell a filled area in black and white. */
+  static Tag dots(String id, String colour) {
+    return tile(id, 5, 5)
+        .add(circle(1.2, 1.2, 0.7, colour, "none", 0), circle(3.7, 3.7, 0.7, colour, "none", 0));
+  }
+
+  private static Tag tile(String id, double width, double height) {
+    return Tag.of("pattern")
+        .with("id", id)
+        .with("width", width)
+        .with("height", height)
+        .with("patternUnits", "userSpaceOnUse");
+  }
+
   /** Text broken into lines no wider than a width. */
   static List<String> wrap(String text, double size, boolean bold, double width) {
     List<String> lines = new ArrayList<>();

@@ -189,7 +189,7 @@ public final class PlanDrawing {
     for (LocateFit fit : subject.line().locates()) {
       if (fit.spot() != null) {
         Point at = frame.at(fit.spot());
-        boolean exposure = isExposure(fit);
+        boolean exposure = subject.isExposure(fit);
         sheet.add(exposure ? Symbols.exposure(at.x(), at.y()) : Symbols.locate(at.x(), at.y()));
         labeller.keepClear(Box.around(at.x(), at.y(), 5));
         legend.use(exposure ? Legend.Entry.EXPOSURE : Legend.Entry.LOCATE);
@@ -206,12 +206,6 @@ public final class PlanDrawing {
 
   private Node.Kind kind(String label) {
     return subject.book().site().findNode(label).map(Node::kind).orElse(Node.Kind.END);
-  }
-
-  private boolean isExposure(LocateFit fit) {
-    return subject.book().visits().stream()
-        .flatMap(visit -> visit.exposures().stream())
-        .anyMatch(exposure -> exposure.id().equals(fit.entry()));
   }
 
   private void labels() {

@@ -68,7 +68,7 @@ final class Sheet {
     defs.add(definition);
   }
 
-  void add(Tag tag) {
+  void add(Tag... tag) {
     svg.add(tag);
   }
 
@@ -187,6 +187,11 @@ final class Sheet {
         svg.add(Pen.text(sideX(), sideY, line, SMALL, true, Ink.DARK));
       }
     }
+  }
+
+  /** Where the side column ends so far. */
+  double sideEnd() {
+    return sideY;
   }
 
   /** What the numbers on the drawing stand for, as far as there is room, and how many are left. */

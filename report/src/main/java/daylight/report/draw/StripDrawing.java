@@ -1,19 +1,166 @@
 package daylight.report.draw;
 
+import daylight.line.book.Reach;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
 
-/** The door for the strip: the pipe straightened out and laid down, the water running right. */
+/**
+ * The door for the strip: the pipe straightened out and laid down, the water running to the right,
+ * in as many rows as it takes to keep it legible.
+ */
 public final class StripDrawing {
-  private StripDrawing() {}
+  private static final double PROBE = 6000;
+  private static final double LEAST = 300;
+  private static final double LEFT = 48;
+  private static final double RIGHT = 22;
+  private static final double HEAD = 16;
+  private static final double FOOT = 16;
+
+  private final Subject subject;
+  private final Words words;
+  private final Sheet sheet;
+  private final Legend legend;
+  private final Labeller labeller;
+  private final StripCanvas canvas;
+
+  private StripDrawing(Subject subject, double height) {
+    this.subject = subject;
+    this.words = subject.words();
+    String title = words.say("draw.strip.title", new Argument.Text(subject.book().site().name()));
+    this.sheet = new Sheet("strip", subject, height, title, words.word("draw.strip.desc"));
+    this.legend = new Legend(words);
+    this.labeller = new Labeller(sheet.body());
+    this.canvas =
+        new StripCanvas(
+            subject, sheet, labeller, new Marks(labeller), legend, new StripLook(subject));
+  }
 
   /** The strip of every route that was looked into. */
   public static Tag draw(Subject subject) {
-    Words words = subject.words();
-    String title = words.say("draw.strip.title", new Argument.Text(subject.book().site().name()));
-    Sheet sheet = new Sheet("strip", subject, 420, title, words.word("draw.strip.desc"));
-    sheet.note(words.word("draw.nothing"));
-    return sheet.finished();
+    StripDrawing probe = new StripDrawing(subject, PROBE);
+    double needed = probe.draw();
+    double around = PROBE - probe.sheet.body().height();
+    StripDrawing drawing = new StripDrawing(subject, Math.max(LEAST, Math.ceil(needed + around)));
+    drawing.draw();
+    return drawing.sheet.finished();
+  }
+
+  /** Draws everything; how much height of the body that took. */
+  private double draw() {
+    List<StripRoute> strips = StripRoute.of(subject);
+    if (strips.isEmpty()) {
+      sheet.note(words.word("draw.nothing"));
+      return 0;
+    }
+    patterns();
+    StripScale scale =
+        StripScale.of(strips.getFirst(), largest(strips), sheet.body().width() - LEFT - RIGHT);
+    double y = sheet.body().y();
+    for (StripRoute strip : strips) {
+      y = strip(strip, scale, y);
+    }
+    sheet.add(canvas.marks().settled());
+    side(strips);
+    return Math.max(y, sheet.sideEnd()) - sheet.body().y();
+  }
+
+  private double largest(List<StripRoute> strips) {
+    return strips.stream()
+        .flatMap(strip -> StripPiece.of(strip, canvas.look()).stream())
+        .mapToDouble(StripPiece::bore)
+        .max()
+        .orElse(StripPiece.NOMINAL);
+  }
+
+  private void patterns() {
+    sheet.define(Pen.stripes(sheet.unique("water"), Ink.WATER, 0, 4));
+    sheet.define(Pen.dashes(sheet.unique("flowing"), Ink.WATER));
+    sheet.define(Pen.dots(sheet.unique("dirt"), Ink.DARK));
+  }
+
+  private double strip(StripRoute strip, StripScale scale, double top) {
+    double y = head(strip, top);
+    List<StripPiece> pieces = StripPiece.of(strip, canvas.look());
+    List<StripItem> items = StripItem.of(strip, canvas.look());
+    Box body = sheet.body();
+    for (StripScale.Cut cut : scale.cuts(strip)) {
+      Box room = new Box(body.x() + LEFT, y, scale.width(), 0);
+      y = StripBand.draw(canvas, strip, pieces, items, scale, cut, room);
+    }
+    return foot(strip, scale, y) + 6;
+  }
+
+  /** From where to where, how the water goes. */
+  private double head(StripRoute strip, double top) {
+    double x = sheet.body().x();
+    String way = strip.route().from() + " → " + strip.route().to();
+    sheet.add(Pen.text(x, top + 9, way, 9, true, Ink.DARK));
+    double after = x + Typeface.width(way, 9, true) + 8;
+    String text = Pen.cut(told(strip), 8, false, sheet.body().right() - after);
+    sheet.add(Pen.text(after, top + 9, text, 8, false, Ink.SOFT));
+    labeller.keepClear(new Box(x, top, sheet.body().width(), HEAD - 4));
+    return top + HEAD;
+  }
+
+  private String told(StripRoute strip) {
+    List<String> parts = new ArrayList<>();
+    parts.add(words.say("quantity.length", new Argument.Length(strip.length())));
+    strip.route().runs().stream()
+        .map(run -> run.reach().use())
+        .distinct()
+        .map(words::name)
+        .forEach(parts::add);
+    boolean pumped =
+        strip.route().runs().stream().anyMatch(run -> run.reach().use() == Reach.Use.PUMPED);
+    parts.add(
+        words.word(
+            !strip.flowKnown()
+                ? "draw.strip.flow_unknown"
+                : pumped ? "draw.strip.flow_pumped" : "draw.strip.flow_right"));
+    if (strip.known() < strip.length() || strip.route().runs().getLast().length() == null) {
+      parts.add(words.say("draw.strip.open", new Argument.Label(strip.route().to())));
+    }
+    return String.join(" · ", parts);
+  }
+
+  private double foot(StripRoute strip, StripScale scale, double y) {
+    String text =
+        words.say("draw.distance", new Argument.Label(strip.route().from()))
+            + " · "
+            + (scale.times() == 1
+                ? words.word("draw.strip.true")
+                : words.say("draw.strip.across", new Argument.Number(scale.times())));
+    double x = sheet.body().x() + LEFT;
+    sheet.add(Pen.text(x, y + 5, Pen.cut(text, 7.5, false, scale.width()), 7.5, false, Ink.SOFT));
+    labeller.keepClear(Box.ofText(x, y + 5, text, 7.5, false));
+    return y + FOOT;
+  }
+
+  private void side(List<StripRoute> strips) {
+    sheet.sideHeading(words.word("draw.legend"));
+    sheet.side(legend.signs());
+    sheet.note(words.word("draw.strip.look"));
+    boolean unknown =
+        strips.stream()
+            .flatMap(strip -> StripPiece.of(strip, canvas.look()).stream())
+            .anyMatch(piece -> piece.recorded() == null);
+    if (unknown) {
+      sheet.note(words.say("draw.strip.bore_nominal", new Argument.Bore(StripPiece.NOMINAL)));
+    }
+    List<Argument> left = left(strips);
+    if (!left.isEmpty()) {
+      sheet.note(words.say("draw.branches", new Argument.Several(left)));
+    }
+    sheet.key(words, canvas.marks());
+  }
+
+  private List<Argument> left(List<StripRoute> strips) {
+    return subject.line().runs().stream()
+        .filter(run -> strips.stream().noneMatch(strip -> strip.holds(run.at(0))))
+        .map(run -> (Argument) new Argument.Label(run.reach().label()))
+        .toList();
   }
 }

@@ -6,6 +6,7 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.course.Line;
+import daylight.line.course.LocateFit;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.measure.Complaint;
@@ -72,6 +73,13 @@ public record Subject(
         || book.visits().stream()
             .flatMap(visit -> visit.passes().stream())
             .anyMatch(pass -> pass.entry().equals(node));
+  }
+
+  /** Whether a place on the ground is one where the pipe itself was laid bare. */
+  boolean isExposure(LocateFit fit) {
+    return book.visits().stream()
+        .flatMap(visit -> visit.exposures().stream())
+        .anyMatch(exposure -> exposure.id().equals(fit.entry()));
   }
 
   /** How far along the main route a place is, or along its own reach where it lies off it. */

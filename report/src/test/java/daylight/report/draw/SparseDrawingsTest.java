@@ -82,6 +82,7 @@ class SparseDrawingsTest {
             line.runs().stream().map(change).toList(),
             line.findings(),
             line.sights(),
+            line.passes(),
             line.locates(),
             line.gaps(),
             line.doubts(),

@@ -10,18 +10,18 @@ import daylight.line.book.Bend;
  * @param right to the right for one who looks that way
  * @param upward the third
  */
-record Frame(Space middle, Space along, Space right, Space upward) {
-  Frame moved(double ahead) {
-    return new Frame(middle.blend(1, along, ahead), along, right, upward);
+record Pose(Space middle, Space along, Space right, Space upward) {
+  Pose moved(double ahead) {
+    return new Pose(middle.blend(1, along, ahead), along, right, upward);
   }
 
-  Frame aside(double toRight, double toUp) {
+  Pose aside(double toRight, double toUp) {
     Space moved = middle.blend(1, right, toRight).blend(1, upward, toUp);
-    return new Frame(moved, along, right, upward);
+    return new Pose(moved, along, right, upward);
   }
 
   /** Turned on the spot by an angle in radians; of an unknown sense, to the right. */
-  Frame turned(double angle, Bend.Sense sense) {
+  Pose turned(double angle, Bend.Sense sense) {
     boolean back = sense == Bend.Sense.LEFT || sense == Bend.Sense.DOWN;
     double sin = StrictMath.sin(back ? -angle : angle);
     double cos = StrictMath.cos(angle);
@@ -29,6 +29,6 @@ record Frame(Space middle, Space along, Space right, Space upward) {
     Space toward = upright ? upward : right;
     Space turned = along.blend(cos, toward, sin);
     Space side = toward.blend(cos, along, -sin);
-    return new Frame(middle, turned, upright ? right : side, upright ? side : upward);
+    return new Pose(middle, turned, upright ? right : side, upright ? side : upward);
   }
 }
