@@ -62,6 +62,16 @@ final class Labeller {
    * @return empty when there is none
    */
   Optional<Spot> place(double x, double y, double clearance, double width, double height) {
+    return place(x, y, clearance, width, height, null);
+  }
+
+  /**
+   * The same.
+   *
+   * @param own room that was kept clear for this label; null for none
+   */
+  Optional<Spot> place(
+      double x, double y, double clearance, double width, double height, @Nullable Box own) {
     Spot best = null;
     double least = Double.POSITIVE_INFINITY;
     for (double reach : REACHES) {
@@ -71,7 +81,7 @@ final class Labeller {
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         Spot spot = spot(x, y, clearance + GAP + reach, direction, width, height, reach);
         double cost = reach + (direction == 0 ? 0 : 0.5) + cost(spot);
-        if (cost < least && free(spot)) {
+        if (cost < least && free(spot, own)) {
           least = cost;
           best = new Spot(spot.box(), spot.leader(), cost);
         }
@@ -113,17 +123,17 @@ final class Labeller {
     return cost;
   }
 
-  private boolean free(Spot spot) {
+  private boolean free(Spot spot, @Nullable Box own) {
     Box room = spot.box().grown(GAP);
     if (!frame.holds(spot.box())
-        || taken.stream().anyMatch(room::overlaps)
+        || taken.stream().anyMatch(box -> !box.equals(own) && room.overlaps(box))
         || leaders.stream().anyMatch(room::crossedBy)) {
       return false;
     }
     Stroke leader = spot.leader();
     return leader == null
         || (leaders.stream().noneMatch(leader::crosses)
-            && taken.stream().noneMatch(box -> passesThrough(leader, box)));
+            && taken.stream().noneMatch(box -> !box.equals(own) && passesThrough(leader, box)));
   }
 
   /** A leader may start inside its own mark, but not run through somebody else's label. */

@@ -25,7 +25,13 @@ final class Marks {
   private final List<String> meanings = new ArrayList<>();
 
   private record Wanted(
-      Tag into, Point at, double clearance, @Nullable Tag sign, String text, boolean bold) {
+      Tag into,
+      Point at,
+      double clearance,
+      @Nullable Tag sign,
+      String text,
+      boolean bold,
+      @Nullable Box own) {
     double indent() {
       return sign == null ? 0 : SIGN_ROOM;
     }
@@ -33,7 +39,7 @@ final class Marks {
     Optional<Labeller.Spot> place(Labeller labeller) {
       double width = indent() + Typeface.width(text, SIZE, bold);
       double height = sign == null ? HEIGHT : Math.max(HEIGHT, 2 * Symbols.RADIUS);
-      return labeller.place(at.x(), at.y(), clearance, width, height);
+      return labeller.place(at.x(), at.y(), clearance, width, height, own);
     }
   }
 
@@ -81,7 +87,24 @@ final class Marks {
    * @param sign the sign before it, drawn about the origin; null for none
    */
   void write(Tag into, Point at, double clearance, @Nullable Tag sign, String text, boolean bold) {
-    wanted.add(new Wanted(into, at, clearance, sign, text, bold));
+    wanted.add(new Wanted(into, at, clearance, sign, text, bold, null));
+  }
+
+  /**
+   * The same for one of many in a row, where only a number may fit.
+   *
+   * @param own room for that number, in which nothing else is written
+   */
+  void write(Tag into, Point at, @Nullable Tag sign, String text, boolean bold, Box own) {
+    labeller.keepClear(own);
+    wanted.add(new Wanted(into, at, 1, sign, text, bold, own));
+  }
+
+  /** The room for a number of up to two digits right above a point, or right below it. */
+  static Box numberRoom(Point at, boolean below) {
+    double width = Typeface.width("00", SIZE, true);
+    return new Box(
+        at.x() - width / 2 - 1, below ? at.y() + 2 : at.y() - HEIGHT - 4, width + 2, HEIGHT + 2);
   }
 
   /** Finds room for everything that was asked for, and draws it. */
@@ -130,7 +153,7 @@ final class Marks {
     String number = Integer.toString(numbers.size() + 1);
     double width = Typeface.width(number, SIZE, true);
     labels
-        .place(one.at().x(), one.at().y(), one.clearance(), width, HEIGHT)
+        .place(one.at().x(), one.at().y(), one.clearance(), width, HEIGHT, one.own())
         .ifPresent(
             spot -> {
               lead(one.into(), spot);

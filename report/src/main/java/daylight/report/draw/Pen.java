@@ -137,7 +137,7 @@ final class Pen {
         .with("patternUnits", "userSpaceOnUse");
   }
 
-  /** Text broken into lines no wider than a width. */
+  /** Text broken into lines no wider than a width; a word that is wider is broken too. */
   static List<String> wrap(String text, double size, boolean bold, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
@@ -145,15 +145,28 @@ final class Pen {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && Typeface.width(longer, size, bold) > width) {
         lines.add(line.toString());
-        line.setLength(0);
-        line.append(word);
-      } else {
-        line.setLength(0);
-        line.append(longer);
+        longer = word;
       }
+      while (Typeface.width(longer, size, bold) > width && longer.length() > 1) {
+        String head = head(longer, size, bold, width);
+        lines.add(head);
+        longer = longer.substring(head.length());
+      }
+      line.setLength(0);
+      line.append(longer);
     }
     lines.add(line.toString());
     return lines;
+  }
+
+  /** As much of the beginning of a text as fits, one letter at least. */
+  private static String head(String text, double size, boolean bold, double width) {
+    int end = text.length();
+    int first = text.offsetByCodePoints(0, 1);
+    while (end > first && Typeface.width(text.substring(0, end), size, bold) > width) {
+      end = text.offsetByCodePoints(end, -1);
+    }
+    return text.substring(0, end);
   }
 
   /** A text cut to a width, with an ellipsis where something was cut away. */

@@ -102,9 +102,10 @@ final class StripBand {
     new StripPipe(canvas, strip, pieces, frame, rows).draw();
     new StripTracks(canvas, strip, frame, rows).draw(passes);
     List<Box> signs = new StripNodes(canvas, strip, pieces, frame).draw();
-    StripFindings findings = new StripFindings(canvas, pieces, frame, signs);
+    StripPins pins = new StripPins(items, pieces, frame, pictures, signs);
+    StripFindings findings = new StripFindings(canvas, pieces, frame, pins, signs);
     findings.fillings(items);
-    new StripStills(canvas, frame, rows, pieces).draw(pictures);
+    new StripStills(canvas, frame, rows, pins).draw(pictures);
     findings.draw(items, pictures.stream().map(StripStills.Hung::item).collect(Collectors.toSet()));
     return rows.bottom();
   }

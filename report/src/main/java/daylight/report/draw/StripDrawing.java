@@ -19,6 +19,9 @@ public final class StripDrawing {
   private static final double HEAD = 16;
   private static final double FOOT = 16;
 
+  /** What the side column wants free below its last line. */
+  private static final double SIDE_REST = 26;
+
   private final Subject subject;
   private final Words words;
   private final Sheet sheet;
@@ -64,7 +67,7 @@ public final class StripDrawing {
     }
     sheet.add(canvas.marks().settled());
     side(strips);
-    return Math.max(y, sheet.sideEnd()) - sheet.body().y();
+    return Math.max(y, sheet.sideEnd() + SIDE_REST) - sheet.body().y();
   }
 
   private double largest(List<StripRoute> strips) {
@@ -149,6 +152,13 @@ public final class StripDrawing {
             .anyMatch(piece -> piece.recorded() == null);
     if (unknown) {
       sheet.note(words.say("draw.strip.bore_nominal", new Argument.Bore(StripPiece.NOMINAL)));
+    }
+    boolean rolled =
+        strips.stream()
+            .flatMap(strip -> strip.findings().stream())
+            .anyMatch(f -> f.finding().clock() != null && canvas.look().onWall(f).isEmpty());
+    if (rolled) {
+      sheet.note(words.word("draw.strip.rolled"));
     }
     List<Argument> left = left(strips);
     if (!left.isEmpty()) {

@@ -15,16 +15,23 @@ final class StripFindings {
   private final StripCanvas canvas;
   private final List<StripPiece> pieces;
   private final StripFrame frame;
+  private final StripPins pins;
   private final List<Box> signs;
   private final List<Box> bars = new ArrayList<>();
 
   /**
    * @param signs of nodes, which nothing covers
    */
-  StripFindings(StripCanvas canvas, List<StripPiece> pieces, StripFrame frame, List<Box> signs) {
+  StripFindings(
+      StripCanvas canvas,
+      List<StripPiece> pieces,
+      StripFrame frame,
+      StripPins pins,
+      List<Box> signs) {
     this.canvas = canvas;
     this.pieces = pieces;
     this.frame = frame;
+    this.pins = pins;
     this.signs = new ArrayList<>(signs);
   }
 
@@ -75,26 +82,19 @@ final class StripFindings {
     double bore = bore(item.from());
     boolean filling = item.placed() != null && StripContents.fills(item.placed(), bore);
     Tag sign = filling ? null : sign(item, bore);
-    boolean below = !named && item.isLow();
-    if (frame.holds(item.from())) {
-      whisker(item, below, bore);
-    }
-    if (begins(item) && !named) {
-      double x = frame.x(item.from());
-      double y = edge(below, bore);
-      Point anchor = new Point(x, below ? y + StripRows.PIN : y - StripRows.PIN);
-      Stroke pin = new Stroke(x, y, x, anchor.y());
-      canvas.sheet().add(Pen.at(item.place()).add(Pen.line(pin, Ink.SOFT, 0.6)));
-      canvas.labeller().keepClear(Box.around(x, anchor.y(), 0.9));
-      canvas.marks().write(Pen.at(item.place()), anchor, 1, sign, text(item), item.isStop());
-    }
+    pins.of(item).ifPresent(pin -> pinned(item, pin, named, sign));
   }
 
-  /** Whether this is the band that names it. */
-  private boolean begins(StripItem item) {
-    return item.isStretch()
-        ? item.from() >= frame.cut().from() && item.from() < frame.cut().to()
-        : frame.holds(item.from());
+  private void pinned(StripItem item, StripPins.Pin pin, boolean named, @Nullable Tag sign) {
+    whisker(item, pin.foot());
+    Point head = pin.head();
+    Stroke stroke = new Stroke(pin.foot().x(), pin.foot().y(), head.x(), head.y());
+    canvas.sheet().add(Pen.at(item.place()).add(Pen.line(stroke, Ink.SOFT, 0.6)));
+    canvas.labeller().keepClear(Box.around(head.x(), head.y(), 0.9));
+    if (!named) {
+      Box own = Marks.numberRoom(head, pin.below());
+      canvas.marks().write(Pen.at(item.place()), head, sign, text(item), item.isStop(), own);
+    }
   }
 
   /** A finding whose picture found no room goes by its label, under which the picture is kept. */
@@ -108,19 +108,13 @@ final class StripFindings {
     return (Math.max(item.from(), frame.cut().from()) + Math.min(item.to(), frame.cut().to())) / 2;
   }
 
-  /** Outside the wall, where whiskers lie. */
-  private double edge(boolean below, double bore) {
-    double off = StripRows.WALL + StripRows.WHISKER;
-    return below ? frame.y(0) + off : frame.y(bore) - off;
-  }
-
-  /** Within a hair's breadth of the drawing, where the distance lies 19 times of 20. */
-  private void whisker(StripItem item, boolean below, double bore) {
+  /** Where its distance lies, 19 times of 20. */
+  private void whisker(StripItem item, Point at) {
     double half = Measured.Z95 * item.sd();
-    double x = frame.x(item.from());
+    double x = at.x();
+    double y = at.y();
     double a = Math.max(frame.left(), frame.x(item.from() - half));
     double b = Math.min(frame.right(), frame.x(item.from() + half));
-    double y = edge(below, bore);
     Tag group = Pen.at(item.place());
     if (b - a > 2 * DOT + 1) {
       group.add(Pen.line(new Stroke(a, y, b, y), Ink.DARK, 0.8));

@@ -19,16 +19,16 @@ final class StripStills {
   private final StripCanvas canvas;
   private final StripFrame frame;
   private final StripRows rows;
-  private final List<StripPiece> pieces;
+  private final StripPins pins;
 
   /** A picture with how wide it is on the sheet. */
   record Hung(StripItem item, Still still, double width) {}
 
-  StripStills(StripCanvas canvas, StripFrame frame, StripRows rows, List<StripPiece> pieces) {
+  StripStills(StripCanvas canvas, StripFrame frame, StripRows rows, StripPins pins) {
     this.canvas = canvas;
     this.frame = frame;
     this.rows = rows;
-    this.pieces = pieces;
+    this.pins = pins;
   }
 
   /**
@@ -70,27 +70,15 @@ final class StripStills {
   }
 
   void draw(List<Hung> hung) {
-    double[] left = spread(hung);
+    List<Double> middles =
+        Spread.middles(
+            hung.stream().map(one -> frame.x(one.item().from())).toList(),
+            hung.stream().map(one -> one.width() + GAP).toList(),
+            frame.left() - GAP / 2,
+            frame.right() + GAP / 2);
     for (int i = 0; i < hung.size(); i++) {
-      hang(hung.get(i), left[i]);
+      hang(hung.get(i), middles.get(i) - hung.get(i).width() / 2);
     }
-  }
-
-  /** Each as near above its distance as its neighbours allow. */
-  private double[] spread(List<Hung> hung) {
-    double[] left = new double[hung.size()];
-    double edge = frame.left();
-    for (int i = 0; i < left.length; i++) {
-      double wanted = frame.x(hung.get(i).item().from()) - hung.get(i).width() / 2;
-      left[i] = Math.max(edge, wanted);
-      edge = left[i] + hung.get(i).width() + GAP;
-    }
-    double right = frame.right();
-    for (int i = left.length - 1; i >= 0; i--) {
-      left[i] = Math.min(left[i], right - hung.get(i).width());
-      right = left[i] - GAP;
-    }
-    return left;
   }
 
   private void hang(Hung one, double left) {
@@ -135,20 +123,17 @@ final class StripStills {
         .add(Tag.of("title", says));
   }
 
-  /** Straight up from the pipe, then aslant to the picture; leaders in order never cross. */
+  /** Straight up from the pin, then aslant to the picture; leaders in order never cross. */
   private void leader(Hung one, Box box) {
-    double x = frame.x(one.item().from());
-    double bore = StripPiece.at(pieces, one.item().from()).bore();
-    double foot = frame.y(bore) - StripRows.WALL - StripRows.WHISKER;
+    Point pin = pins.of(one.item()).orElseThrow().head();
     double knee = rows.above() + 2;
-    double hook = Math.clamp(x, box.x() + 4, box.right() - 4);
-    List<Point> points =
-        List.of(new Point(hook, box.bottom()), new Point(x, knee), new Point(x, foot));
-    canvas
-        .sheet()
-        .add(Pen.at(one.item().place()).add(Pen.path(Pen.through(points, false), Ink.SOFT, 0.8)));
-    canvas.labeller().keepClear(new Box(x - 1.5, knee, 3, foot - knee));
-    double a = Math.min(hook, x);
-    canvas.labeller().keepClear(new Box(a, box.bottom(), Math.abs(hook - x), knee - box.bottom()));
+    double hook = Math.clamp(pin.x(), box.x() + 4, box.right() - 4);
+    List<Point> points = List.of(new Point(hook, box.bottom()), new Point(pin.x(), knee), pin);
+    Tag path = Pen.path(Pen.through(points, false), Ink.SOFT, 0.6);
+    canvas.sheet().add(Pen.at(one.item().place()).add(path));
+    canvas.labeller().keepClear(new Box(pin.x() - 1.5, knee, 3, pin.y() - knee));
+    double a = Math.min(hook, pin.x());
+    double width = Math.abs(hook - pin.x());
+    canvas.labeller().keepClear(new Box(a, box.bottom(), width, knee - box.bottom()));
   }
 }
