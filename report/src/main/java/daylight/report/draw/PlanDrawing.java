@@ -22,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The door for the drawing from above, to scale. */
 public final class PlanDrawing {
-  private static final double HEIGHT = 530;
   private static final double FOOT_ROOM = 34;
 
   private final Subject subject;
@@ -44,7 +43,7 @@ public final class PlanDrawing {
         new Sheet(
             "plan",
             subject,
-            HEIGHT,
+            Sheet.HIGHEST,
             words.say("draw.plan.title", new Argument.Text(subject.book().site().name())),
             words.word("draw.plan.desc"));
     this.points = shownPoints(subject);

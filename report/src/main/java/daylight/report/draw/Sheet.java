@@ -14,6 +14,10 @@ import java.util.List;
  */
 final class Sheet {
   static final double WIDTH = 792;
+
+  /** How high a drawing may be to lie at full size on Letter and A4, with a heading and a foot. */
+  static final double HIGHEST = 530;
+
   static final double MARGIN = 24;
   static final double SMALL = 8;
   static final double SIDE = 168;

@@ -12,6 +12,7 @@ import java.util.List;
  * in as many rows as it takes to keep it legible.
  */
 public final class StripDrawing {
+  private static final String ID = "strip";
   private static final double PROBE = 6000;
   private static final double LEAST = 300;
   private static final double LEFT = 48;
@@ -24,16 +25,21 @@ public final class StripDrawing {
 
   private final Subject subject;
   private final Words words;
+  private final List<StripRoute> strips;
   private final Sheet sheet;
   private final Legend legend;
   private final Labeller labeller;
   private final StripCanvas canvas;
 
-  private StripDrawing(Subject subject, double height) {
+  /** One row of the drawing. */
+  private record Row(StripRoute strip, StripScale.Cut cut) {}
+
+  private StripDrawing(String id, Subject subject, double height) {
     this.subject = subject;
     this.words = subject.words();
+    this.strips = StripRoute.of(subject);
     String title = words.say("draw.strip.title", new Argument.Text(subject.book().site().name()));
-    this.sheet = new Sheet("strip", subject, height, title, words.word("draw.strip.desc"));
+    this.sheet = new Sheet(id, subject, height, title, words.word("draw.strip.desc"));
     this.legend = new Legend(words);
     this.labeller = new Labeller(sheet.body());
     this.canvas =
@@ -41,36 +47,77 @@ public final class StripDrawing {
             subject, sheet, labeller, new Marks(labeller), legend, new StripLook(subject));
   }
 
-  /** The strip of every route that was looked into. */
+  /** The strip of every route that was looked into, as high as it takes. */
   public static Tag draw(Subject subject) {
-    StripDrawing probe = new StripDrawing(subject, PROBE);
-    double needed = probe.draw();
+    return drawn(ID, subject, rows(subject));
+  }
+
+  /** The same on as many sheets as it takes, of which none is higher than it has to be. */
+  public static List<Tag> sheets(Subject subject) {
+    List<List<Row>> sheets = new ArrayList<>(List.of(List.of()));
+    for (Row row : rows(subject)) {
+      List<Row> longer = new ArrayList<>(sheets.getLast());
+      longer.add(row);
+      if (longer.size() == 1 || height(ID, subject, longer) <= Sheet.HIGHEST) {
+        sheets.set(sheets.size() - 1, longer);
+      } else {
+        sheets.add(List.of(row));
+      }
+    }
+    List<Tag> drawn = new ArrayList<>();
+    for (List<Row> rows : sheets) {
+      drawn.add(drawn(drawn.isEmpty() ? ID : ID + "-" + (drawn.size() + 1), subject, rows));
+    }
+    return drawn;
+  }
+
+  private static List<Row> rows(Subject subject) {
+    StripDrawing measuring = new StripDrawing(ID, subject, PROBE);
+    if (measuring.strips.isEmpty()) {
+      return List.of();
+    }
+    StripScale scale = measuring.scale();
+    return measuring.strips.stream()
+        .flatMap(strip -> scale.cuts(strip).stream().map(cut -> new Row(strip, cut)))
+        .toList();
+  }
+
+  private static double height(String id, Subject subject, List<Row> rows) {
+    StripDrawing probe = new StripDrawing(id, subject, PROBE);
     double around = PROBE - probe.sheet.body().height();
-    StripDrawing drawing = new StripDrawing(subject, Math.max(LEAST, Math.ceil(needed + around)));
-    drawing.draw();
+    return Math.max(LEAST, Math.ceil(probe.draw(rows) + around));
+  }
+
+  private static Tag drawn(String id, Subject subject, List<Row> rows) {
+    StripDrawing drawing = new StripDrawing(id, subject, height(id, subject, rows));
+    drawing.draw(rows);
     return drawing.sheet.finished();
   }
 
-  /** Draws everything; how much height of the body that took. */
-  private double draw() {
-    List<StripRoute> strips = StripRoute.of(subject);
-    if (strips.isEmpty()) {
+  private StripScale scale() {
+    return StripScale.of(strips.getFirst(), largest(), sheet.body().width() - LEFT - RIGHT);
+  }
+
+  /** Draws rows; how much height of the body that took. */
+  private double draw(List<Row> rows) {
+    if (rows.isEmpty()) {
       sheet.note(words.word("draw.nothing"));
       return 0;
     }
     patterns();
-    StripScale scale =
-        StripScale.of(strips.getFirst(), largest(strips), sheet.body().width() - LEFT - RIGHT);
+    StripScale scale = scale();
     double y = sheet.body().y();
     for (StripRoute strip : strips) {
-      y = strip(strip, scale, y);
+      List<StripScale.Cut> cuts =
+          rows.stream().filter(row -> row.strip().equals(strip)).map(Row::cut).toList();
+      y = cuts.isEmpty() ? y : strip(strip, cuts, scale, y);
     }
     sheet.add(canvas.marks().settled());
-    side(strips);
+    side();
     return Math.max(y, sheet.sideEnd() + SIDE_REST) - sheet.body().y();
   }
 
-  private double largest(List<StripRoute> strips) {
+  private double largest() {
     return strips.stream()
         .flatMap(strip -> StripPiece.of(strip, canvas.look()).stream())
         .mapToDouble(StripPiece::bore)
@@ -84,12 +131,12 @@ public final class StripDrawing {
     sheet.define(Pen.dots(sheet.unique("dirt"), Ink.DARK));
   }
 
-  private double strip(StripRoute strip, StripScale scale, double top) {
+  private double strip(StripRoute strip, List<StripScale.Cut> cuts, StripScale scale, double top) {
     double y = head(strip, top);
     List<StripPiece> pieces = StripPiece.of(strip, canvas.look());
     List<StripItem> items = StripItem.of(strip, canvas.look());
     Box body = sheet.body();
-    for (StripScale.Cut cut : scale.cuts(strip)) {
+    for (StripScale.Cut cut : cuts) {
       Box room = new Box(body.x() + LEFT, y, scale.width(), 0);
       y = StripBand.draw(canvas, strip, pieces, items, scale, cut, room);
     }
@@ -142,7 +189,7 @@ public final class StripDrawing {
     return y + FOOT;
   }
 
-  private void side(List<StripRoute> strips) {
+  private void side() {
     sheet.sideHeading(words.word("draw.legend"));
     sheet.side(legend.signs());
     sheet.note(words.word("draw.strip.look"));
@@ -160,14 +207,14 @@ public final class StripDrawing {
     if (rolled) {
       sheet.note(words.word("draw.strip.rolled"));
     }
-    List<Argument> left = left(strips);
+    List<Argument> left = left();
     if (!left.isEmpty()) {
       sheet.note(words.say("draw.branches", new Argument.Several(left)));
     }
     sheet.key(words, canvas.marks());
   }
 
-  private List<Argument> left(List<StripRoute> strips) {
+  private List<Argument> left() {
     return subject.line().runs().stream()
         .filter(run -> strips.stream().noneMatch(strip -> strip.holds(run.at(0))))
         .map(run -> (Argument) new Argument.Label(run.reach().label()))

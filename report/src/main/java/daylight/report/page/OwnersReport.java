@@ -76,9 +76,9 @@ public final class OwnersReport {
     List<Tag> sections = new ArrayList<>();
     sections.add(opening());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
-    sections.add(figure(Exhibits.PLAN, PlanDrawing.draw(subject)));
-    sections.add(figure(Exhibits.PROFILE, ProfileDrawing.draw(subject)));
-    sections.add(figure(Exhibits.STRIP, StripDrawing.draw(subject)));
+    sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
+    sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
+    sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
     new Gallery(subject, exhibits).section().ifPresent(sections::add);
     sections.addAll(new Tables(subject, exhibits).all());
     sections.addAll(List.of(doubts(), book(), cautions(), method()));
@@ -193,21 +193,20 @@ public final class OwnersReport {
         .add(links);
   }
 
-  private Tag figure(String id, Tag svg) {
+  private Tag figure(String id, List<Tag> sheets) {
     String heading = words.word("report." + id);
     String caption = exhibits.caption(id, words.word("report." + id + ".caption"));
-    return Html.section(id, heading)
-        .with("class", "sheet")
-        .add(
-            Tag.of("figure")
-                .add(Tag.of("figcaption", caption))
-                .add(
-                    Tag.of("div")
-                        .with("class", "drawing")
-                        .with("tabindex", "0")
-                        .with("role", "group")
-                        .with("aria-label", heading)
-                        .add(svg)));
+    Tag figure = Tag.of("figure").add(Tag.of("figcaption", caption));
+    for (Tag sheet : sheets) {
+      figure.add(
+          Tag.of("div")
+              .with("class", "drawing")
+              .with("tabindex", "0")
+              .with("role", "group")
+              .with("aria-label", heading)
+              .add(sheet));
+    }
+    return Html.section(id, heading).with("class", "sheet").add(figure);
   }
 
   private Tag doubts() {

@@ -91,7 +91,8 @@ class PaperReportTest {
         assertThat(Math.max(box.getWidth(), box.getHeight()))
             .isCloseTo(f(sheet.height()), within());
       }
-      assertThat(wide.stream().filter(one -> one)).hasSize(3);
+      assertThat(wide.stream().filter(one -> one))
+          .hasSameSizeAs(texts(page(Example.usual()), "svg"));
     }
   }
 
@@ -139,7 +140,8 @@ class PaperReportTest {
               .map(PDStructureElement::getAlternateDescription)
               .toList();
 
-      assertThat(told).hasSize(3 + handout.shots().stills().size());
+      assertThat(told)
+          .hasSize(texts(page(handout), "svg").size() + handout.shots().stills().size());
       assertThat(told).allSatisfy(text -> assertThat(text).hasSizeGreaterThan(20));
     }
   }
