@@ -38,10 +38,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Job {
   private final Settings settings;
+  private final @Nullable Progress progress;
   private final List<Complaint> complaints = new ArrayList<>();
 
-  private Job(Settings settings) {
+  /**
+   * @param progress told how the reading of the footage goes; null leaves the footage aside
+   */
+  private Job(Settings settings, @Nullable Progress progress) {
     this.settings = settings;
+    this.progress = progress;
   }
 
   /**
@@ -94,7 +99,17 @@ public final class Job {
 
   /** Answers the field book in a file, or in a folder that holds {@code field-book.yaml}. */
   public static Outcome answer(Path book, Settings settings) {
-    return new Job(settings).answer(book);
+    return answer(book, settings, Progress.NONE);
+  }
+
+  /** The same, with word of how far it is. */
+  public static Outcome answer(Path book, Settings settings, Progress progress) {
+    return new Job(settings, progress).answer(book);
+  }
+
+  /** The same without looking at the footage: quick, and without pictures. */
+  public static Outcome answerWithoutFootage(Path book, Settings settings) {
+    return new Job(settings, null).answer(book);
   }
 
   private Outcome answer(Path given) {
@@ -116,19 +131,24 @@ public final class Job {
       return refused(book);
     }
     Rules rules = new Rules(catalogue, fall, limits);
-    Line line = Estimator.estimate(book, Tracks.NONE, priors);
+    Tracks tracks = Recordings.tracks(book);
+    Line line = Estimator.estimate(book, tracks, priors);
     Answers answers = Judge.judge(book, line, rules, visit.get());
+    Shots shots = shots(read, file, visit.get(), tracks);
     return new Outcome.Answered(
         new Handout(
-            book,
-            line,
-            answers,
-            rules,
-            Shots.NONE,
-            complaints,
-            Language.EN,
-            shown(book),
-            paper(book)));
+            book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)));
+  }
+
+  private Shots shots(ReadBook read, Path file, Visit visit, Tracks tracks) {
+    if (progress == null) {
+      return Shots.NONE;
+    }
+    Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
+    Recordings recordings = new Recordings(read, folder, visit, tracks, progress);
+    Shots shots = recordings.shots();
+    complaints.addAll(recordings.complaints());
+    return shots;
   }
 
   private Outcome refused(@Nullable FieldBook book) {

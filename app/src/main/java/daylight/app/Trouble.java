@@ -17,7 +17,19 @@ public enum Trouble implements ComplaintCode {
   /** The book has no visit of the label {0}; it has {1}. */
   NO_SUCH_VISIT,
   /** The book holds no visit. */
-  NO_VISIT;
+  NO_VISIT,
+  /** The finding {0} is said to be shown at {1} of the recording {2}, which is over by then. */
+  MOMENT_BEYOND_FOOTAGE(Gravity.DOUBT);
+
+  private final Gravity gravity;
+
+  Trouble() {
+    this(Gravity.STOPS);
+  }
+
+  Trouble(Gravity gravity) {
+    this.gravity = gravity;
+  }
 
   @Override
   public String key() {
@@ -26,7 +38,7 @@ public enum Trouble implements ComplaintCode {
 
   @Override
   public Gravity gravity() {
-    return Gravity.STOPS;
+    return gravity;
   }
 
   static Complaint noSuchVisit(Path file, @Nullable String wanted, FieldBook book) {

@@ -76,7 +76,9 @@ class ArchitectureTest {
           Tenancy.of("org.bytedeco..", "daylight.footage.."),
           Tenancy.of("java.awt..", "daylight.footage..", "daylight.app.."),
           Tenancy.of("picocli..", "daylight.app..", "daylight.bench.."),
-          Tenancy.of("io.javalin..", "daylight.app..", "daylight.bench.."));
+          Tenancy.of("io.javalin..", "daylight.app..", "daylight.bench.."),
+          Tenancy.of("jakarta.servlet..", "daylight.app..", "daylight.bench.."),
+          Tenancy.of("org.eclipse.jetty..", "daylight.app..", "daylight.bench.."));
 
   static final List<String> ROOMS_WITHOUT_A_NAME = List.of("util", "helper", "impl", "common");
   static final List<String> CLASSES_WITHOUT_A_NAME = List.of("Util", "Helper", "Manager", "Impl");

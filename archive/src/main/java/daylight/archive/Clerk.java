@@ -132,6 +132,11 @@ final class Clerk {
     }
   }
 
+  /** Where each field of each entry stands. */
+  Map<UUID, Map<String, FilePlace>> places() {
+    return places;
+  }
+
   /** Keeps a row that is sound; the label of another is remembered as left out. */
   <T extends Entry> boolean keep(List<T> kept, Fields row, T entry) {
     if (lenient || row.sound()) {

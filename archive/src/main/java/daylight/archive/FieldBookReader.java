@@ -18,6 +18,7 @@ import daylight.line.measure.Complaint;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +43,7 @@ public final class FieldBookReader {
     Desk desk = new Desk(file.toString());
     byte[] bytes = FileBytes.read(file, desk);
     if (bytes == null) {
-      return new ReadBook(null, desk.complaints());
+      return new ReadBook(null, desk.complaints(), Map.of());
     }
     Path folder = file.toAbsolutePath().getParent();
     return read(desk, bytes, folder, catalogue);
@@ -71,7 +72,7 @@ public final class FieldBookReader {
     Tree tree = TreeReader.read(bytes, desk);
     Tree.Keys root = tree == null ? null : Versions.upgraded(tree, desk);
     if (root == null) {
-      return new ReadBook(null, desk.complaints());
+      return new ReadBook(null, desk.complaints(), Map.of());
     }
     Clerk clerk = new Clerk(desk, root, catalogue, false);
     FieldBook book = book(new Fields(BookShape.BOOK, root, "", desk), folder, clerk);
@@ -82,7 +83,7 @@ public final class FieldBookReader {
     if (!whole) {
       checkWhatWasLeftOut(desk, root, folder, catalogue);
     }
-    return new ReadBook(book, desk.complaints());
+    return new ReadBook(book, desk.complaints(), clerk.places());
   }
 
   /**

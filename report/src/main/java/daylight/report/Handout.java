@@ -5,10 +5,13 @@ import daylight.line.answer.Rules;
 import daylight.line.book.FieldBook;
 import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
+import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
+import daylight.report.draw.Subject;
 import daylight.report.page.Paper;
 import daylight.report.shots.Shots;
 import daylight.report.words.Language;
+import daylight.report.words.Words;
 import java.util.List;
 
 /**
@@ -35,5 +38,31 @@ public record Handout(
     Paper paper) {
   public Handout {
     complaints = List.copyOf(complaints);
+  }
+
+  /** What is drawn and told of it, in the reader's language and units. */
+  public Subject subject() {
+    return new Subject(
+        book,
+        line,
+        answers,
+        rules,
+        shots,
+        complaints.stream().map(Handout::withoutFolder).toList(),
+        Words.of(language, shown));
+  }
+
+  /** What is handed over names a file, not the folders of the machine that it lay on. */
+  private static Complaint withoutFolder(Complaint complaint) {
+    FilePlace place = complaint.place();
+    String file = place.file();
+    if (file == null) {
+      return complaint;
+    }
+    String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+    return new Complaint(
+        complaint.code(),
+        place.withPosition(name, place.line(), place.column()),
+        complaint.arguments());
   }
 }

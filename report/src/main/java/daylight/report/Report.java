@@ -9,7 +9,7 @@ import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
 import daylight.report.page.OwnersReport;
-import daylight.report.words.Words;
+import daylight.report.paper.PaperReport;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -20,21 +20,14 @@ public final class Report {
 
   /** The files by name; the same handout gives the same bytes. */
   public static SortedMap<String, byte[]> files(Handout handout) {
-    Words words = Words.of(handout.language(), handout.shown());
-    Subject subject =
-        new Subject(
-            handout.book(),
-            handout.line(),
-            handout.answers(),
-            handout.rules(),
-            handout.shots(),
-            handout.complaints(),
-            words);
+    Subject subject = handout.subject();
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
     files.put("strip.svg", alone(StripDrawing.draw(subject)));
-    files.put("report.html", OwnersReport.write(subject).getBytes(StandardCharsets.UTF_8));
+    OwnersReport report = OwnersReport.of(subject);
+    files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
+    files.put("report.pdf", PaperReport.write(report, handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));

@@ -14,7 +14,13 @@ class ReportTest {
 
     assertThat(once.keySet())
         .containsExactly(
-            "answers.json", "line.geojson", "plan.svg", "profile.svg", "report.html", "strip.svg");
+            "answers.json",
+            "line.geojson",
+            "plan.svg",
+            "profile.svg",
+            "report.html",
+            "report.pdf",
+            "strip.svg");
     once.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(again.get(name)));
   }
 }

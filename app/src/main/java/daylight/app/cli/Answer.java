@@ -4,6 +4,7 @@ import daylight.app.Job;
 import daylight.archive.ResultFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,7 +21,8 @@ import picocli.CommandLine.Spec;
       "Answer a field book: where the line runs, whether it is clear, sound and draining, and what",
       "to do.",
       "",
-      "Writes answers.json, line.geojson, plan.svg, profile.svg and report.html into one folder,",
+      "Writes answers.json, line.geojson, plan.svg, profile.svg, strip.svg, report.html, report.pdf and",
+      "the pictures taken from the footage into one folder,",
       "whole or not at all. The same book gives the same bytes."
     })
 final class Answer implements Callable<Integer> {
@@ -41,7 +43,7 @@ final class Answer implements Callable<Integer> {
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    return switch (Job.answer(choices.book(), choices.settings())) {
+    return switch (Job.answer(choices.book(), choices.settings(), console.progress())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> write(console, answered);
     };
@@ -49,8 +51,10 @@ final class Answer implements Callable<Integer> {
 
   private int write(Console console, Job.Outcome.Answered answered) {
     Path folder = out == null ? beside() : out;
-    return switch (ResultFolder.write(folder, answered.files())) {
-      case ResultFolder.Outcome.Written written -> console.answered(answered, written.folder());
+    SortedMap<String, byte[]> files = answered.files();
+    return switch (ResultFolder.write(folder, files)) {
+      case ResultFolder.Outcome.Written written ->
+          console.answered(answered.handout(), files, written.folder());
       case ResultFolder.Outcome.Refused refused -> console.notWritten(folder, refused);
     };
   }

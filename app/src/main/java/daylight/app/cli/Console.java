@@ -1,6 +1,7 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
+import daylight.app.Progress;
 import daylight.archive.ResultFolder;
 import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
@@ -14,10 +15,12 @@ import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -42,6 +45,11 @@ final class Console {
     return new Console(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
   }
 
+  /** Who tells how far long work is; nobody where another program listens. */
+  Progress progress() {
+    return json ? Progress.NONE : ProgressLine.on(err);
+  }
+
   int misunderstood(String wrong) {
     err.println("daylight: " + wrong);
     return ExitCode.USAGE;
@@ -63,6 +71,13 @@ final class Console {
     return ExitCode.BOOK_REFUSED;
   }
 
+  /** Something of somebody's own lies where a book was to be written. */
+  int inTheWay(Path file) {
+    String reason = Words.of(Language.EN, Shown.METRES).word("cli.in_the_way");
+    err.println("daylight: " + file + ": " + reason);
+    return ExitCode.NOT_WRITTEN;
+  }
+
   int notWritten(Path folder, ResultFolder.Outcome.Refused refused) {
     String reason = Words.of(Language.EN, Shown.METRES).name(refused.reason());
     err.println("daylight: " + folder + ": " + reason + ": " + refused.what());
@@ -74,10 +89,25 @@ final class Console {
     return ExitCode.NOT_WRITTEN;
   }
 
-  int answered(Job.Outcome.Answered answered, Path folder) {
-    Handout handout = answered.handout();
+  /** One line, for people and scripts alike. */
+  void serving(URI address) {
+    out.println(address);
+    out.flush();
+  }
+
+  int notStarted(String reason) {
+    err.println("daylight: " + reason);
+    return ExitCode.NOT_STARTED;
+  }
+
+  /**
+   * The answers and where they lie.
+   *
+   * @param files that were written, by name
+   */
+  int answered(Handout handout, SortedMap<String, byte[]> files, Path folder) {
     if (json) {
-      out.println(JsonReply.answered(handout, folder, List.copyOf(answered.files().keySet())));
+      out.println(JsonReply.answered(handout, folder, List.copyOf(files.keySet())));
       return ExitCode.DONE;
     }
     Words words = Words.of(handout.language(), handout.shown());

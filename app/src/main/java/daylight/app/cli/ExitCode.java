@@ -19,6 +19,9 @@ final class ExitCode {
   /** The command was not understood. */
   static final int USAGE = 64;
 
+  /** It could not begin to serve. */
+  static final int NOT_STARTED = 69;
+
   /** A fault of the program's own. */
   static final int FAULT = 70;
 

@@ -15,19 +15,27 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     version = "Daylight 1.0-SNAPSHOT",
     description = "From what was measured on site to where a buried drain runs and how it fares.",
-    subcommands = {Demo.class, Answer.class, Leaving.class, CommandLine.HelpCommand.class},
+    subcommands = {
+      Demo.class,
+      Answer.class,
+      Leaving.class,
+      Still.class,
+      Open.class,
+      CommandLine.HelpCommand.class
+    },
     footerHeading = "%nBegin with:%n",
     footer = {
       "  daylight demo                   answer an invented property and look at the results",
       "  daylight answer BOOK -o DIR     answer your own field book",
       "  daylight leaving BOOK           before the van doors close: what is still missing",
+      "  daylight open BOOK              look at your book in a browser",
       "",
       "The format of a field book is explained in docs/field-book.md; the shortest useful one is",
       "docs/examples/shortest.yaml.",
       "",
       "Exit codes: 0 done; 1 done, but something is missing or contradicts itself (leaving); 2 the",
       "book must be mended first; 3 the results could not be written; 64 the command was not",
-      "understood; 70 a fault of Daylight's own."
+      "understood; 69 it could not be started; 70 a fault of Daylight's own."
     })
 public final class Main implements Runnable {
   @Spec private @Nullable CommandSpec spec;

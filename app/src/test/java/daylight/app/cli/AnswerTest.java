@@ -32,7 +32,7 @@ class AnswerTest {
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.err()).isEmpty();
     assertThat(said.out()).contains("Where does it run?").contains(out().toString());
-    assertThat(Books.below(out())).hasSize(6);
+    assertThat(Books.below(out())).hasSize(8);
   }
 
   @Test
@@ -52,6 +52,17 @@ class AnswerTest {
   }
 
   @Test
+  void doesNotHandOverTheFolderThatADoubtedBookLayIn() throws IOException {
+    Path book = good();
+    String media = "visit:\n  media: [{kind: footage, file: gone.mp4}]\n";
+    Files.writeString(book, Files.readString(book).replace("visit:\n", media));
+    Said said = Said.by("answer", book, "-o", out());
+    assertThat(said.out()).contains(book.toString()).contains("gone.mp4");
+    assertThat(Books.below(out()).get("report.html")).contains("gone.mp4");
+    assertThat(Books.below(out()).values()).noneMatch(text -> text.contains(folder.toString()));
+  }
+
+  @Test
   void givesTheSameBytesFromAnotherFolder() {
     Path elsewhere = Books.copied("S01", folder.resolve("else where"));
     Said.by("answer", good(), "-o", out());
@@ -65,7 +76,7 @@ class AnswerTest {
     assertThat(reply.path("schema").asText()).isEqualTo("daylight-reply");
     assertThat(reply.path("version").asInt()).isEqualTo(1);
     assertThat(reply.path("outcome").asText()).isEqualTo("answered");
-    assertThat(reply.path("files")).hasSize(5);
+    assertThat(reply.path("files")).hasSize(7);
     assertThat(reply.path("lines").path(0).path("answers")).hasSize(7);
   }
 

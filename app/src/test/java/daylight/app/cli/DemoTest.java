@@ -2,52 +2,115 @@ package daylight.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The command {@code demo}. */
 class DemoTest {
-  @TempDir private Path folder = Path.of("");
+  private static final List<String> PROPERTIES =
+      List.of("house-sewer", "shop-roof-drain", "wash-down-pit");
+  private static final List<String> RESULTS =
+      List.of(
+          "answers.json",
+          "line.geojson",
+          "plan.svg",
+          "profile.svg",
+          "report.html",
+          "report.pdf",
+          "results.list",
+          "strip.svg");
+
+  @TempDir private static Path folder = Path.of("");
+
+  private static Path here = Path.of("");
+  private static Said said = new Said(0, "", "");
+
+  @BeforeAll
+  static void answersTheInventedProperties() {
+    here = folder.resolve("here");
+    said = demo(here);
+  }
+
+  private static Said demo(Path to) {
+    return Said.by("demo", "--no-open", "--to", to);
+  }
 
   @Test
-  void writesABookAndItsFiveResults() {
-    Said said = Said.by("demo", "--to", folder.resolve("demo"));
+  void writesBookFootageResultsAndPicturesOfEachProperty() throws IOException {
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
-    assertThat(said.err()).isEmpty();
-    assertThat(said.out()).contains("invented").contains("report.html");
-    assertThat(Books.below(folder.resolve("demo")).keySet())
-        .containsExactly(
-            "shop-roof-drain/answered/answers.json",
-            "shop-roof-drain/answered/line.geojson",
-            "shop-roof-drain/answered/plan.svg",
-            "shop-roof-drain/answered/profile.svg",
-            "shop-roof-drain/answered/report.html",
-            "shop-roof-drain/answered/results.list",
-            "shop-roof-drain/field-book.yaml");
+    assertThat(said.err().lines()).allMatch(line -> line.matches("(making|reading|taking) .*"));
+    assertThat(said.out().split("An invented scenario", -1)).hasSize(4);
+    for (String property : PROPERTIES) {
+      List<String> files = below(here.resolve(property)).keySet().stream().toList();
+      List<String> pictures = files.stream().filter(file -> file.contains("/stills/")).toList();
+      assertThat(files).contains("field-book.yaml");
+      assertThat(files.stream().filter(file -> file.startsWith("footage/"))).hasSize(2);
+      assertThat(pictures).hasSizeGreaterThanOrEqualTo(3).allMatch(file -> file.endsWith(".jpg"));
+      assertThat(files)
+          .containsAll(RESULTS.stream().map(file -> "answered/" + file).toList())
+          .hasSize(1 + 2 + RESULTS.size() + pictures.size());
+    }
   }
 
   @Test
-  void givesTheSameBytesAgainAndElsewhere() {
-    Path here = folder.resolve("here");
+  void givesTheSameBytesAgainAndElsewhere() throws IOException {
     Path there = folder.resolve("quite/another place");
-    Said.by("demo", "--to", here);
-    Map<String, String> first = Books.below(here);
-    Said.by("demo", "--to", here);
-    Said.by("demo", "--to", there);
-    assertThat(Books.below(here)).isEqualTo(first);
-    assertThat(Books.below(there)).isEqualTo(first);
-    assertThat(first.values()).noneMatch(text -> text.contains(folder.toString()));
+    SortedMap<String, Path> first = below(demo(there).code() == ExitCode.DONE ? there : here);
+    SortedMap<String, Path> again = below(here);
+
+    assertThat(first.keySet()).isEqualTo(again.keySet());
+    for (String file : first.keySet()) {
+      assertThat(first.get(file)).as(file).hasSameBinaryContentAs(again.get(file));
+      assertThat(first.get(file)).isNotEqualTo(again.get(file));
+    }
   }
 
   @Test
-  void isNotWrittenWhereAFileStands() throws java.io.IOException {
+  void resultsDoNotTellTheFolderTheyWereMadeIn() {
+    for (String property : PROPERTIES) {
+      assertThat(Books.below(here.resolve(property + "/answered")).values())
+          .noneMatch(text -> text.contains(folder.toString()));
+    }
+  }
+
+  @Test
+  void leavesAnotherBookAsItIs() throws IOException {
+    Path other = folder.resolve("other");
+    Path book = other.resolve("shop-roof-drain/field-book.yaml");
+    Files.createDirectories(book.resolveSibling("."));
+    Files.writeString(book, "daylight-book: 1\n");
+
+    Said refused = demo(other);
+
+    assertThat(refused.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+    assertThat(refused.err()).contains("another field book");
+    assertThat(book).hasContent("daylight-book: 1\n");
+    assertThat(book.resolveSibling("answered")).doesNotExist();
+  }
+
+  @Test
+  void isNotWrittenWhereAFileStands() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "mine");
-    Said said = Said.by("demo", "--to", file);
-    assertThat(said.code()).isEqualTo(ExitCode.NOT_WRITTEN);
-    assertThat(said.err()).startsWith("daylight: " + file);
+    Said refused = demo(file);
+    assertThat(refused.code()).isEqualTo(ExitCode.NOT_WRITTEN);
+    assertThat(refused.err()).startsWith("daylight: " + file);
     assertThat(file).hasContent("mine");
+  }
+
+  private static SortedMap<String, Path> below(Path top) throws IOException {
+    SortedMap<String, Path> found = new TreeMap<>();
+    try (Stream<Path> walk = Files.walk(top)) {
+      walk.filter(Files::isRegularFile)
+          .forEach(file -> found.put(top.relativize(file).toString().replace('\\', '/'), file));
+    }
+    return found;
   }
 }

@@ -44,6 +44,10 @@ public enum BookFault implements ComplaintCode {
   WALK_BROKEN,
   /** A counter reading past the end of the pass: the reading, the end. */
   BEYOND_END,
+  /** Two readings at one moment of the footage: its label, both readings; the first is taken. */
+  ANCHOR_TWICE(Gravity.DOUBT),
+  /** A moment before the footage begins: the moment. */
+  NEGATIVE_MOMENT,
   /**
    * A counter set back, so that one reading means two places: what it read before and after, and by
    * how much that is less.

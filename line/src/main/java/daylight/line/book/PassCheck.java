@@ -4,6 +4,8 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Reading;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -80,7 +82,10 @@ final class PassCheck {
         cable(finding, "to", to, pass);
         faults.rising(finding, "to", from, to);
       }
-      case Where.AtMoment(String media, double seconds) -> media(finding, "moment.media", media);
+      case Where.AtMoment(String media, double seconds) -> {
+        media(finding, "moment.media", media);
+        moment(finding, "moment.at", seconds);
+      }
     }
     findings.check(finding, largestBore(pass));
   }
@@ -106,10 +111,7 @@ final class PassCheck {
       faults.notNegative(check, "taped", check.taped());
     }
     pass.resets().forEach(this::reset);
-    for (Pass.Anchor anchor : pass.anchors()) {
-      media(anchor, "media", anchor.media());
-      cable(anchor, "counter", anchor.counter(), pass);
-    }
+    anchors(pass);
     for (Pass.Correction correction : pass.corrections()) {
       media(correction, "media", correction.media());
       cable(correction, "counter", correction.counter(), pass);
@@ -121,6 +123,34 @@ final class PassCheck {
             new Argument.Quantity(Dimension.DURATION, correction.fromSeconds()),
             new Argument.Quantity(Dimension.DURATION, correction.toSeconds()));
       }
+    }
+  }
+
+  private void anchors(Pass pass) {
+    Map<String, Map<Double, Reading>> seen = new HashMap<>();
+    for (Pass.Anchor anchor : pass.anchors()) {
+      media(anchor, "media", anchor.media());
+      cable(anchor, "counter", anchor.counter(), pass);
+      moment(anchor, "at", anchor.seconds());
+      Reading first =
+          seen.computeIfAbsent(anchor.media(), media -> new HashMap<>())
+              .putIfAbsent(anchor.seconds(), anchor.counter());
+      if (first != null && first.value() != anchor.counter().value()) {
+        faults.add(
+            BookFault.ANCHOR_TWICE,
+            anchor,
+            "counter",
+            new Argument.Label(anchor.media()),
+            new Argument.Length(first.value()),
+            new Argument.Length(anchor.counter().value()));
+      }
+    }
+  }
+
+  private void moment(Entry entry, String field, double seconds) {
+    if (seconds < 0) {
+      Argument moment = new Argument.Quantity(Dimension.DURATION, seconds);
+      faults.add(BookFault.NEGATIVE_MOMENT, entry, field, moment);
     }
   }
 

@@ -25,6 +25,8 @@ public enum CourseKey implements Key {
   DEPTH_OFF,
   /** {0} has no counter reading and no track gives one. */
   NO_CABLE,
+  /** {0} was noted by a moment of the footage that no track covers; it has no place. */
+  MOMENT_UNPLACED,
   /** Nothing places {0}: {1}. */
   POINT_UNTIED,
   /** Two places fit {0} alike; say on which side of {1} it lies. */

@@ -71,6 +71,7 @@ public final class Estimator {
       runs.putAll(placing.runs(prepared.missing()));
       findings.addAll(placing.findings());
       sights.addAll(placing.sights());
+      doubts.addAll(placing.doubts());
       passes.addAll(placing.passes());
       Solved line = prepared.solved();
       if (line != null) {

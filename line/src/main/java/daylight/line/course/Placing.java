@@ -9,6 +9,7 @@ import daylight.line.book.Visit;
 import daylight.line.book.Where;
 import daylight.line.counter.Track;
 import daylight.line.counter.Tracks;
+import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Statement;
@@ -164,31 +165,67 @@ final class Placing {
     return placed;
   }
 
+  /** Findings noted by a moment of footage that no track covers: nothing places them. */
+  List<Statement> doubts() {
+    List<Statement> doubts = new ArrayList<>();
+    for (Visit visit : book.visits()) {
+      for (Pass pass : visit.passes()) {
+        if (model.walks().find(visit.label(), pass.label()) != null) {
+          pass.findings().stream()
+              .filter(finding -> unplaced(finding.where()))
+              .forEach(
+                  finding ->
+                      doubts.add(
+                          Statement.of(
+                              CourseKey.MOMENT_UNPLACED, new Argument.Label(finding.label()))));
+        }
+      }
+    }
+    return doubts;
+  }
+
+  private boolean unplaced(Where where) {
+    return where instanceof Where.AtMoment(String media, double seconds)
+        && tracks.find(media).flatMap(track -> track.counterAt(seconds)).isEmpty();
+  }
+
   private @Nullable PlacedFinding place(Visit visit, Pass pass, Walk walk, Finding finding) {
     return switch (finding.where()) {
       case Where.AtCable(Reading cable) ->
-          placed(visit, pass, walk, finding, cable.value(), cable.value());
+          placed(visit, pass, walk, finding, cable.value(), cable.value(), 0);
       case Where.FromTo(Reading from, Reading to) ->
-          placed(visit, pass, walk, finding, from.value(), to.value());
+          placed(visit, pass, walk, finding, from.value(), to.value(), 0);
       case Where.AtMoment(String media, double seconds) -> {
-        Double counter = counterAt(media, seconds);
-        yield counter == null ? null : placed(visit, pass, walk, finding, counter, counter);
+        Track.Between counter =
+            tracks.find(media).flatMap(track -> track.counterAt(seconds)).orElse(null);
+        yield counter == null
+            ? null
+            : placed(visit, pass, walk, finding, counter.value(), counter.value(), counter.sd());
       }
     };
   }
 
   @Nullable Double counterAt(String media, double seconds) {
-    Track track = tracks.find(media).orElse(null);
-    return track == null ? null : track.counterAt(seconds).orElse(null);
+    return tracks
+        .find(media)
+        .flatMap(track -> track.counterAt(seconds))
+        .map(Track.Between::value)
+        .orElse(null);
   }
 
   private PlacedFinding placed(
-      Visit visit, Pass pass, Walk walk, Finding finding, double from, double to) {
+      Visit visit,
+      Pass pass,
+      Walk walk,
+      Finding finding,
+      double from,
+      double to,
+      double readingSd) {
     Walk.Reached a = walk.at(x, from, finding.moving(), -1, -1);
     Walk.Reached b = walk.at(x, to, finding.moving(), -1, -1);
     Place start = place(a);
     Place end = from == to ? null : place(b);
-    double sd = sd(walk, a, from);
+    double sd = StrictMath.hypot(sd(walk, a, from), readingSd);
     if (end != null && against(a, start, end)) {
       return new PlacedFinding(visit.label(), pass.label(), finding, end, start, sd);
     }

@@ -23,7 +23,13 @@ final class Solved {
   private final List<GroundMark> grounds;
 
   /** A place where the height of the ground is an unknown. */
-  private record GroundMark(int limb, double t, int unknown, Priors.Kind unevenness) {}
+  private record GroundMark(
+      int limb, double t, int unknown, @Nullable String surface, Priors.Kind unevenness) {
+    /** Whether the ground may step on the way to another mark, as at a wall. */
+    boolean stepsTo(GroundMark other) {
+      return surface != null && other.surface != null && !surface.equals(other.surface);
+    }
+  }
 
   /**
    * A figure: its value, its gradient by the unknowns, and what it is unsure by beyond them.
@@ -61,7 +67,7 @@ final class Solved {
         String surface = mark.surface();
         Priors.Kind kind =
             surface == null ? Priors.Kind.GROUND_YARD : HeightEquations.unevenness(surface);
-        marks.add(new GroundMark(at.limb(), at.t(), mark.ground(), kind));
+        marks.add(new GroundMark(at.limb(), at.t(), mark.ground(), surface, kind));
       }
     }
     return marks;
@@ -151,6 +157,11 @@ final class Solved {
         fit.x()[only.mark().unknown()], gradient, strays(kind, only.away()), kind.id());
   }
 
+  /**
+   * Between two marks of one surface the ground runs on evenly. From one surface to another it may
+   * step anywhere between them, so it is at the height of the one or of the other: with share p
+   * beyond the step the mean is the same, and the variance p(1 − p) times the step squared.
+   */
   private Figure between(Neighbour before, Neighbour after) {
     double span = before.away() + after.away();
     double share = span > 0 ? before.away() / span : 0;
@@ -165,6 +176,11 @@ final class Solved {
         (1 - share) * strays(kind, before.away())
             + share * strays(kind, after.away())
             - share * (1 - share) * strays(kind, span);
+    if (before.mark().stepsTo(after.mark())) {
+      double step = fit.x()[other] - fit.x()[one];
+      loose += share * (1 - share) * step * step;
+      kind = Priors.Kind.GROUND_STEP;
+    }
     return new Figure(value, gradient, Math.max(0, loose), kind.id());
   }
 

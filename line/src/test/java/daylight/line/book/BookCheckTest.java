@@ -43,6 +43,7 @@ class BookCheckTest {
   private final List<Reach> reaches =
       new ArrayList<>(List.of(reach("R1", "C1", "J1", 0.1), reach("R2", "J1", "O1", 0.1)));
   private final List<Pass> passes = new ArrayList<>();
+  private final List<Pass.Anchor> anchors = new ArrayList<>();
   private final List<Pass.Reset> resets = new ArrayList<>();
   private final List<Locate> locates = new ArrayList<>();
   private final List<Tie> ties = new ArrayList<>();
@@ -125,7 +126,7 @@ class BookCheckTest {
         List.of(bends),
         List.of(),
         resets,
-        List.of(),
+        anchors,
         List.of(),
         null,
         null,
@@ -312,6 +313,21 @@ class BookCheckTest {
                 id("N2"),
                 "after",
                 List.of(new Argument.Length(9), new Argument.Length(0), new Argument.Length(9))));
+  }
+
+  @Test
+  void anAnchorIsAMomentOfKnownFootageAndOneReading() {
+    anchors.add(new Pass.Anchor(id("A1"), "M1", 4, reading(1)));
+    anchors.add(new Pass.Anchor(id("A2"), "M1", 4, reading(2)));
+    anchors.add(new Pass.Anchor(id("A3"), "M1", -1, reading(0)));
+    anchors.add(new Pass.Anchor(id("A4"), "M9", 5, reading(99)));
+    passes.add(pass("P1", "C1", List.of("R1"), List.of()));
+    assertThat(faults())
+        .contains(
+            "book.anchor-twice A2.counter",
+            "book.negative-moment A3.at",
+            "book.unknown-media A4.media",
+            "book.beyond-end A4.counter");
   }
 
   @Test

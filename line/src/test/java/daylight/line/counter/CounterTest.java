@@ -1,7 +1,6 @@
 package daylight.line.counter;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import daylight.line.book.FieldBook;
@@ -11,7 +10,6 @@ import daylight.line.book.Visit;
 import daylight.line.course.Draft;
 import daylight.line.course.Push;
 import daylight.line.course.TestPriors;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** From what the counter reads to how much cable is out. */
@@ -83,31 +81,5 @@ class CounterTest {
     assertThat(counter(push()).slack().sd()).isCloseTo(0.005 * 0.60281, within(1e-7));
     assertThat(Counter.slackens(Finding.Moving.PUSHING)).isTrue();
     assertThat(Counter.slackens(Finding.Moving.PULLING)).isFalse();
-  }
-
-  @Test
-  void aTrackTellsTheCounterBetweenItsSamplesAndNothingWhereItIsUnknown() {
-    Track track =
-        new Track(
-            "F1",
-            List.of(
-                new Track.Sample(0, 0, Track.State.READ),
-                new Track.Sample(10, 5, Track.State.BRIDGED),
-                new Track.Sample(20, 0, Track.State.UNKNOWN)));
-
-    assertThat(track.counterAt(4)).hasValue(2.0);
-    assertThat(track.counterAt(15)).isEmpty();
-    assertThat(track.counterAt(-1)).isEmpty();
-    assertThat(new Tracks(List.of(track)).find("F2")).isEmpty();
-  }
-
-  @Test
-  void samplesThatGoBackInTimeAreRefused() {
-    List<Track.Sample> back =
-        List.of(new Track.Sample(3, 0, Track.State.READ), new Track.Sample(3, 1, Track.State.READ));
-
-    assertThatThrownBy(() -> new Track("F1", back))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("F1: samples must rise in time, sample 1");
   }
 }

@@ -360,7 +360,11 @@ class EstimatorTest {
     Line line = Estimator.estimate(book, new Tracks(List.of(track)), TestPriors.shipped());
 
     assertThat(line(book).findings()).isEmpty();
+    assertThat(line(book).doubts()).extracting(Statement::key).contains(CourseKey.MOMENT_UNPLACED);
+    assertThat(line.doubts()).extracting(Statement::key).doesNotContain(CourseKey.MOMENT_UNPLACED);
     assertThat(line.findings()).hasSize(1);
+    // Halfway between two readings 12 m apart: anywhere between them.
+    assertThat(line.findings().getFirst().sd()).isGreaterThan(12 / Math.sqrt(12));
     assertThat(line.findings().getFirst().from().distance()).isCloseTo(6, within(0.1));
   }
 }

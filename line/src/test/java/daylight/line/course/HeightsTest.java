@@ -56,6 +56,26 @@ class HeightsTest {
     assertThat(tied.value()).isCloseTo(0.4, within(0.1));
   }
 
+  /** Half way between a slab and a yard a metre above it the ground is at the one or the other. */
+  @Test
+  void theGroundMayStepAnywhereBetweenTwoSurfaces() {
+    Measured even = depthBetween("slab");
+    Measured step = depthBetween("yard");
+
+    assertThat(even.sd()).isLessThan(0.2);
+    assertThat(step.value()).isCloseTo(even.value(), within(0.05));
+    assertThat(step.sd()).isCloseTo(0.5, within(0.1));
+  }
+
+  private static Measured depthBetween(String surfaceOfTheSecond) {
+    Draft draft = Flat.ground().reach("R1", "N1", "N2").pass(Flat.push());
+    draft.locate("L1", "P1", 5, Flat.depth(5), "slab", Finding.Moving.PUSHING).along("L1", 3, 7);
+    draft.height("L1", Level.Part.GROUND, 100);
+    draft.locate("L2", "P1", 15, Flat.depth(15) + 1, surfaceOfTheSecond, Finding.Moving.PUSHING);
+    draft.along("L2", 3, 17).height("L2", Level.Part.GROUND, 101);
+    return known(nearest(line(draft.book()), "R1", 10).depth());
+  }
+
   private static Measured acrossTheWall(boolean levelled) {
     Draft draft = Flat.ground().reach("R1", "N1", "N2").pass(Flat.push());
     for (double at : new double[] {1, 3, 15, 19}) {

@@ -24,6 +24,7 @@ public final class Push {
   private final List<Bend> bends = new ArrayList<>();
   private final List<Pass.CounterCheck> checks = new ArrayList<>();
   private final List<Pass.Reset> resets = new ArrayList<>();
+  private final List<Pass.Anchor> anchors = new ArrayList<>();
   private Pass.Zero zero = new Pass.Zero.Reads(metres(0));
   private Pass.Head head = Pass.Head.SELF_RIGHTING;
   private Pass.@Nullable End end;
@@ -70,6 +71,12 @@ public final class Push {
   public Push reset(double before, double after) {
     String name = label + "-R" + (resets.size() + 1);
     resets.add(new Pass.Reset(id("reset", name), metres(before), metres(after)));
+    return this;
+  }
+
+  public Push anchor(String media, double seconds, double counter) {
+    String name = label + "-A" + (anchors.size() + 1);
+    anchors.add(new Pass.Anchor(id("anchor", name), media, seconds, metres(counter)));
     return this;
   }
 
@@ -130,7 +137,7 @@ public final class Push {
         bends,
         checks,
         resets,
-        List.of(),
+        anchors,
         List.of(),
         null,
         null,

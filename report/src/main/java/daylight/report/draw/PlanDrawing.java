@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The door for the drawing from above, to scale. */
 public final class PlanDrawing {
-  private static final double HEIGHT = 612;
+  private static final double HEIGHT = 530;
   private static final double FOOT_ROOM = 34;
 
   private final Subject subject;

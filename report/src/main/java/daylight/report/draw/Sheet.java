@@ -17,6 +17,10 @@ final class Sheet {
   static final double MARGIN = 24;
   static final double SMALL = 8;
   static final double SIDE = 168;
+  private static final double SIDE_LINE = 10;
+
+  /** Between two signs of the side column, which are as high as a line and a little. */
+  private static final double SIDE_GAP = 2;
 
   private final String id;
   private final Words words;
@@ -150,15 +154,15 @@ final class Sheet {
       double baseline = sideY + 10;
       for (String line : lines) {
         svg.add(Pen.text(sideX() + indent, baseline, line, SMALL, false, Ink.DARK));
-        baseline += 10;
+        baseline += SIDE_LINE;
       }
-      sideY += 4 + 10.0 * lines.size();
+      sideY += SIDE_GAP + SIDE_LINE * lines.size();
     }
   }
 
   /** Whether the side column has room for so many more lines. */
   boolean sideHolds(int lines) {
-    return sideY + 4 + 10.0 * lines <= body.bottom();
+    return sideY + SIDE_GAP + SIDE_LINE * lines <= body.bottom();
   }
 
   /** Lines of text into the side column, each behind its number or label. */

@@ -1,5 +1,6 @@
 package daylight.report.draw;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -21,8 +22,10 @@ public final class Typeface {
   /** How far letters reach below the line they stand on, in parts of their size. */
   public static final double DESCENT = 0.22;
 
-  private static final Typeface REGULAR = new Typeface("DaylightSans-Regular.ttf");
-  private static final Typeface BOLD = new Typeface("DaylightSans-Bold.ttf");
+  private static final String REGULAR_FILE = "DaylightSans-Regular.ttf";
+  private static final String BOLD_FILE = "DaylightSans-Bold.ttf";
+  private static final Typeface REGULAR = new Typeface(REGULAR_FILE);
+  private static final Typeface BOLD = new Typeface(BOLD_FILE);
 
   private final TrueTypeFont font;
   private final CmapLookup glyphs;
@@ -53,6 +56,16 @@ public final class Typeface {
       }
     }
     return units / unitsPerEm;
+  }
+
+  /** Whether there is a letter for a character. */
+  public static boolean has(int character, boolean bold) {
+    return (bold ? BOLD : REGULAR).glyphs.getGlyphId(character) != 0;
+  }
+
+  /** The font itself as a TrueType file; to be closed by whoever asked. */
+  public static InputStream file(boolean bold) {
+    return new ByteArrayInputStream(bytes(bold ? BOLD_FILE : REGULAR_FILE));
   }
 
   /** The font itself as style rules, so that a file needs nothing beside it. */

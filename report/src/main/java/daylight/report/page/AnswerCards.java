@@ -5,6 +5,7 @@ import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
+import daylight.line.answer.Question;
 import daylight.line.answer.State;
 import daylight.line.course.Contribution;
 import daylight.line.measure.Argument;
@@ -14,20 +15,30 @@ import daylight.report.markup.Tag;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The seven answers of a line, one card each. */
-final class AnswerCards {
+public final class AnswerCards {
   private static final int MOST_SHARES = 5;
   private static final double LEAST_SHARE = 0.01;
 
   private final Subject subject;
   private final Words words;
+  private final @Nullable Exhibits exhibits;
 
-  AnswerCards(Subject subject) {
+  /** The cards of a page that numbers neither figures nor tables. */
+  public AnswerCards(Subject subject) {
+    this(subject, null);
+  }
+
+  AnswerCards(Subject subject, @Nullable Exhibits exhibits) {
     this.subject = subject;
     this.words = subject.words();
+    this.exhibits = exhibits;
   }
 
   Tag of(Answers.LineAnswers line) {
@@ -51,25 +62,69 @@ final class AnswerCards {
                     .add(Tag.of("h3", words.word(answer.question())))
                     .add(badges(answer)))
             .add(Tag.of("p", words.say(answer.headline())).with("class", "lead"));
-    answer.reasons().forEach(reason -> card.add(Tag.of("p", words.say(reason))));
-    block(card, "report.missing", "missing", answer.missing().stream().map(words::say).toList());
+    return card.addAll(grounds(answer));
+  }
+
+  /** What stands behind the sentence: reasons, what to measure, cautions, evidence, doubt. */
+  public List<Tag> grounds(Answer answer) {
+    List<Tag> grounds = new ArrayList<>();
+    answer.reasons().forEach(reason -> grounds.add(Tag.of("p", words.say(reason))));
+    see(grounds, answer.question());
     block(
-        card,
+        grounds,
+        "report.missing",
+        "missing",
+        Html.items(answer.missing().stream().map(words::say)));
+    block(
+        grounds,
         "report.take_care",
         "care",
-        answer.cautions().stream().map(Caution::key).map(words::word).toList());
+        Html.items(answer.cautions().stream().map(Caution::key).map(words::word)));
+    block(grounds, "report.evidence", "basis", evidence(answer.evidence()));
+    block(grounds, "report.shares", "basis", Html.items(shares(answer.contributions()).stream()));
+    return grounds;
+  }
+
+  /** Where to look: the drawings and tables that show what was asked. */
+  private void see(List<Tag> grounds, Question question) {
+    Exhibits numbered = exhibits;
+    if (numbered == null) {
+      return;
+    }
+    List<String> shown =
+        switch (question) {
+          case WHERE -> List.of(Exhibits.PLAN, Exhibits.PROFILE, Exhibits.LOCATES);
+          case CLEAR, SOUND -> List.of(Exhibits.STRIP, Exhibits.FINDINGS);
+          case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL);
+          case COPE, FREEZE, WHAT_NOW -> List.<String>of();
+        };
+    List<Tag> links = shown.stream().filter(numbered::has).map(numbered::link).toList();
+    if (links.isEmpty()) {
+      return;
+    }
+    Tag line = Tag.of("p", words.word("report.see") + " ").with("class", "see");
+    links.forEach(link -> line.text(link == links.getFirst() ? "" : ", ").add(link));
+    grounds.add(line);
+  }
+
+  private List<Tag> evidence(List<Evidence> all) {
     EvidenceWords evidence = new EvidenceWords(words, subject::distance);
-    block(
-        card,
-        "report.evidence",
-        "basis",
-        answer.evidence().stream()
-            .filter(AnswerCards::tellsMore)
-            .map(evidence::say)
-            .distinct()
-            .toList());
-    block(card, "report.shares", "basis", shares(answer.contributions()));
-    return card;
+    Map<String, Tag> items = new LinkedHashMap<>();
+    for (Evidence one : all) {
+      if (tellsMore(one)) {
+        items.putIfAbsent(evidence.say(one), item(evidence.say(one), one));
+      }
+    }
+    return List.copyOf(items.values());
+  }
+
+  private Tag item(String text, Evidence evidence) {
+    Tag item = Tag.of("li", text);
+    Exhibits numbered = exhibits;
+    if (numbered != null && evidence instanceof Evidence.Seen seen) {
+      numbered.still(seen.finding()).ifPresent(id -> item.text(", ").add(numbered.link(id)));
+    }
+    return item;
   }
 
   /** A distance along the pipe says nothing that the sentence has not said; it is in the data. */
@@ -88,13 +143,13 @@ final class AnswerCards {
     return badges;
   }
 
-  private void block(Tag card, String heading, String style, List<String> items) {
+  private void block(List<Tag> grounds, String heading, String style, List<Tag> items) {
     if (!items.isEmpty()) {
-      card.add(
+      grounds.add(
           Tag.of("div")
               .with("class", style)
               .add(Tag.of("h4", words.word(heading)))
-              .add(Html.list(items)));
+              .add(Tag.of("ul").addAll(items)));
     }
   }
 

@@ -1,7 +1,9 @@
 package daylight.report.page;
 
 import daylight.report.markup.Tag;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The few shapes the page is made of. */
 final class Html {
@@ -18,30 +20,47 @@ final class Html {
   }
 
   static Tag list(List<String> items) {
-    return Tag.of("ul").addAll(items.stream().map(item -> Tag.of("li", item)).toList());
+    return Tag.of("ul").addAll(items(items.stream()));
+  }
+
+  static List<Tag> items(Stream<String> texts) {
+    return texts.map(text -> Tag.of("li", text)).toList();
+  }
+
+  /** A moment within a recording or how long it runs, as {@code m:ss} or {@code h:mm:ss}. */
+  static String time(double seconds) {
+    long whole = (long) seconds;
+    String minutes = "%d:%02d".formatted(whole / 60 % 60, whole % 60);
+    return whole < 3600 ? minutes : "%d:%5s".formatted(whole / 3600, minutes).replace(' ', '0');
   }
 
   /** A table whose first column heads its rows; on a phone each row becomes a card. */
-  static Tag table(String caption, List<String> heads, List<List<String>> rows) {
+  static Tag table(String caption, List<String> heads, List<List<Tag>> rows) {
     Tag head = Tag.of("tr");
     heads.forEach(one -> head.add(Tag.of("th", one).with("scope", "col")));
     Tag body = Tag.of("tbody");
-    for (List<String> row : rows) {
+    for (List<Tag> row : rows) {
       Tag line = Tag.of("tr");
       for (int i = 0; i < row.size(); i++) {
-        line.add(
-            i == 0
-                ? Tag.of("th", row.get(i)).with("scope", "row")
-                : cell(heads.get(i), row.get(i)));
+        line.add(i == 0 ? row.get(i) : row.get(i).with("data-label", heads.get(i)));
       }
       body.add(line);
     }
     return Tag.of("table").add(Tag.of("caption", caption)).add(Tag.of("thead").add(head)).add(body);
   }
 
+  /** Cells of one row, the first of which heads it. */
+  static List<Tag> row(List<String> texts) {
+    List<Tag> cells = new ArrayList<>();
+    for (String text : texts) {
+      cells.add(cells.isEmpty() ? Tag.of("th", text).with("scope", "row") : cell(text));
+    }
+    return cells;
+  }
+
   /** On a phone, where its head stands beside it, a cell that says nothing is left out. */
-  private static Tag cell(String head, String text) {
-    Tag cell = Tag.of("td", text).with("data-label", head);
+  static Tag cell(String text) {
+    Tag cell = Tag.of("td", text);
     return text.equals(EMPTY) ? cell.with("class", "empty") : cell;
   }
 }

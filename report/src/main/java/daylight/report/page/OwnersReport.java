@@ -11,6 +11,7 @@ import daylight.line.measure.Statement;
 import daylight.report.draw.Captions;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
@@ -25,34 +26,66 @@ import java.util.Objects;
 
 /** The door for the owner's report. */
 public final class OwnersReport {
+  private static final List<String> SECTIONS =
+      List.of(
+          "complaint",
+          "answers",
+          Exhibits.PLAN,
+          Exhibits.PROFILE,
+          Exhibits.STRIP,
+          "stills",
+          Exhibits.FINDINGS,
+          Exhibits.LOCATES,
+          Exhibits.FALL,
+          Exhibits.FOOTAGE,
+          "doubts",
+          "book",
+          "cautions",
+          "method");
+
   private final Subject subject;
   private final Words words;
   private final Answers answers;
+  private final Exhibits exhibits;
+  private final Tag main;
 
   private OwnersReport(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
     this.answers = subject.answers();
+    this.exhibits = new Exhibits(subject);
+    this.main = told();
+  }
+
+  /** The report of a subject, which it knows. */
+  public static OwnersReport of(Subject subject) {
+    return new OwnersReport(subject);
   }
 
   /** The whole page, well-formed and complete in itself. */
-  public static String write(Subject subject) {
-    return "<!DOCTYPE html>\n" + new OwnersReport(subject).html().write() + "\n";
+  public String page() {
+    return "<!DOCTYPE html>\n" + html().write() + "\n";
+  }
+
+  /** What it says, for screen and paper alike. */
+  public Tag main() {
+    return main;
+  }
+
+  private Tag told() {
+    List<Tag> sections = new ArrayList<>();
+    sections.add(opening());
+    answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
+    sections.add(figure(Exhibits.PLAN, PlanDrawing.draw(subject)));
+    sections.add(figure(Exhibits.PROFILE, ProfileDrawing.draw(subject)));
+    sections.add(figure(Exhibits.STRIP, StripDrawing.draw(subject)));
+    new Gallery(subject, exhibits).section().ifPresent(sections::add);
+    sections.addAll(new Tables(subject, exhibits).all());
+    sections.addAll(List.of(doubts(), book(), cautions(), method()));
+    return Tag.of("main").addAll(stops()).add(head(), contents()).addAll(sections);
   }
 
   private Tag html() {
-    Tag main = Tag.of("main").addAll(stops()).add(head());
-    main.add(opening());
-    for (Answers.LineAnswers line : answers.lines()) {
-      main.add(new AnswerCards(subject).of(line));
-    }
-    main.add(figure("plan", "report.plan", PlanDrawing.draw(subject)));
-    main.add(figure("profile", "report.profile", ProfileDrawing.draw(subject)));
-    main.addAll(new Tables(subject).all());
-    main.add(doubts());
-    main.add(book());
-    main.add(cautions());
-    main.add(method());
     return Tag.of("html")
         .with("xmlns", "http://www.w3.org/1999/xhtml")
         .with("lang", words.language().code())
@@ -68,7 +101,13 @@ public final class OwnersReport {
         .add(Tag.of("body").add(main));
   }
 
-  private String title() {
+  /** What it tells of. */
+  public Subject subject() {
+    return subject;
+  }
+
+  /** What a browser and a reader call it. */
+  public String title() {
     return words.say("report.title", new Argument.Text(subject.book().site().name()));
   }
 
@@ -109,10 +148,12 @@ public final class OwnersReport {
               new Argument.Text(words.kind(stop.finding().finding().kind())),
               new Argument.Text(Captions.distance(words, route, stop.finding().from())),
               new Argument.Label(route.from()));
+      String id = "stop-" + (stops.size() + 1);
       stops.add(
           Tag.of("section")
               .with("class", "stop")
-              .add(Tag.of("h2", words.word("report.stop")))
+              .with("aria-labelledby", id)
+              .add(Tag.of("p", words.word("report.stop")).with("class", "halt").with("id", id))
               .add(Tag.of("p", Words.capitalised(what)).with("class", "lead"))
               .add(Tag.of("p", words.word("report.stop.do")).with("class", "lead")));
     }
@@ -139,15 +180,34 @@ public final class OwnersReport {
         : Html.list(statements.stream().map(words::say).toList());
   }
 
-  private Tag figure(String id, String heading, Tag svg) {
-    return Html.section(id, words.word(heading))
+  /** Where to find what, by the headings. */
+  private Tag contents() {
+    Tag links = Tag.of("p");
+    SECTIONS.stream()
+        .filter(id -> !id.equals("stills") || !subject.shots().stills().isEmpty())
+        .map(id -> Tag.of("a", words.word("report." + id)).with("href", "#" + id))
+        .forEach(link -> links.add(link).text(" "));
+    return Tag.of("nav")
+        .with("class", "contents")
+        .with("aria-label", words.word("report.contents"))
+        .add(links);
+  }
+
+  private Tag figure(String id, Tag svg) {
+    String heading = words.word("report." + id);
+    String caption = exhibits.caption(id, words.word("report." + id + ".caption"));
+    return Html.section(id, heading)
+        .with("class", "sheet")
         .add(
-            Tag.of("div")
-                .with("class", "drawing")
-                .with("tabindex", "0")
-                .with("role", "group")
-                .with("aria-label", words.word(heading))
-                .add(svg));
+            Tag.of("figure")
+                .add(Tag.of("figcaption", caption))
+                .add(
+                    Tag.of("div")
+                        .with("class", "drawing")
+                        .with("tabindex", "0")
+                        .with("role", "group")
+                        .with("aria-label", heading)
+                        .add(svg)));
   }
 
   private Tag doubts() {

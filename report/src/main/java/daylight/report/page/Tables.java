@@ -1,7 +1,5 @@
 package daylight.report.page;
 
-import daylight.line.book.Catalogue;
-import daylight.line.book.Finding;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.fall.FallLimit;
@@ -13,12 +11,16 @@ import daylight.line.measure.Printed;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.shots.Reel;
+import daylight.report.words.FindingWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What was seen, how each place found from the ground fits, and how the line falls. */
+/**
+ * What was seen, how each place found from the ground fits, how the line falls, what was filmed.
+ */
 final class Tables {
   /** Standard uncertainties away from the course up to which a reading fits: 95 and 99.7 %. */
   private static final double FITS = 2;
@@ -27,17 +29,19 @@ final class Tables {
 
   private final Subject subject;
   private final Words words;
+  private final Exhibits exhibits;
 
-  Tables(Subject subject) {
+  Tables(Subject subject, Exhibits exhibits) {
     this.subject = subject;
     this.words = subject.words();
+    this.exhibits = exhibits;
   }
 
   List<Tag> all() {
-    return List.of(findings(), locates(), fall());
+    return List.of(findings(), locates(), fall(), footage());
   }
 
-  private Tag table(String id, List<String> heads, List<List<String>> rows) {
+  private Tag table(String id, List<String> heads, List<List<Tag>> rows) {
     Tag section = Html.section(id, words.word("report." + id));
     return rows.isEmpty()
         ? section.add(Tag.of("p", words.word("report." + id + ".none")))
@@ -45,73 +49,55 @@ final class Tables {
   }
 
   private String caption(String id) {
-    return words.say("report." + id + ".caption", new Argument.Label(subject.route().from()));
+    String text =
+        words.say("report." + id + ".caption", new Argument.Label(subject.route().from()));
+    return exhibits.caption(id, text);
   }
 
   private Tag findings() {
-    List<List<String>> rows = Captions.findings(subject).stream().map(this::finding).toList();
+    List<String> heads =
+        new ArrayList<>(
+            List.of(
+                "column.label",
+                "column.what",
+                "column.where",
+                "column.clock",
+                "column.size",
+                "column.remark"));
+    if (!subject.shots().stills().isEmpty()) {
+      heads.add("column.picture");
+    }
     return table(
-        "findings",
-        List.of(
-            "column.label",
-            "column.what",
-            "column.where",
-            "column.clock",
-            "column.size",
-            "column.remark"),
-        rows);
+        Exhibits.FINDINGS, heads, Captions.findings(subject).stream().map(this::log).toList());
+  }
+
+  /** Where there are pictures, a row ends with the number of its own. */
+  private List<Tag> log(PlacedFinding placed) {
+    List<Tag> cells = Html.row(finding(placed));
+    if (!subject.shots().stills().isEmpty()) {
+      cells.add(
+          exhibits
+              .still(placed.finding().label())
+              .map(id -> Tag.of("td").add(exhibits.link(id)))
+              .orElseGet(() -> Html.cell(Html.EMPTY)));
+    }
+    return cells;
   }
 
   private List<String> finding(PlacedFinding placed) {
-    Finding finding = placed.finding();
-    String where = subject.distance(placed.from());
-    String remark = finding.remark();
+    FindingWords said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     return List.of(
-        finding.label(),
-        Words.capitalised(words.kind(finding.kind())),
-        placed.to() == null
-            ? where
-            : words.say(
-                "place.from_to",
-                new Argument.Text(where),
-                new Argument.Text(subject.distance(placed.to()))),
-        finding.clock() == null ? empty() : words.clockShort(finding.clock()),
-        sizes(finding),
-        remark == null ? empty() : remark);
-  }
-
-  private String sizes(Finding finding) {
-    List<String> sizes = new ArrayList<>();
-    finding
-        .quantities()
-        .forEach((name, reading) -> sizes.add(size(finding.kind(), name, reading.value())));
-    return sizes.isEmpty() ? empty() : String.join(", ", sizes);
-  }
-
-  private String size(String kind, String name, double value) {
-    String key = "quantity." + name;
-    Dimension dimension =
-        subject
-            .rules()
-            .catalogue()
-            .find(kind)
-            .map(Catalogue.Kind::quantities)
-            .map(quantities -> quantities.get(name))
-            .orElse(null);
-    Argument size =
-        dimension == null
-            ? new Argument.Number(value)
-            : dimension == Dimension.LENGTH
-                ? new Argument.Small(value)
-                : new Argument.Quantity(dimension, value);
-    return words.has(key)
-        ? words.say(key, size)
-        : words.say("quantity.other", size, new Argument.Text(name));
+        placed.finding().label(),
+        said.what(placed),
+        said.where(placed),
+        said.clock(placed).orElse(Html.EMPTY),
+        said.size(placed).orElse(Html.EMPTY),
+        said.remark(placed).orElse(Html.EMPTY));
   }
 
   private Tag locates() {
     return table(
-        "locates",
+        Exhibits.LOCATES,
         List.of(
             "column.label",
             "column.where",
@@ -119,7 +105,7 @@ final class Tables {
             "column.depth_alone",
             "column.course_deeper",
             "column.fit"),
-        subject.line().locates().stream().map(this::locate).toList());
+        subject.line().locates().stream().map(this::locate).map(Html::row).toList());
   }
 
   private List<String> locate(LocateFit fit) {
@@ -127,19 +113,19 @@ final class Tables {
         fit.entry().label(),
         subject.distance(fit.place()),
         fit.across() == null
-            ? empty()
+            ? Html.EMPTY
             : words.say(
                 fit.across() >= 0 ? "side.left" : "side.right",
                 new Argument.Length(Math.abs(fit.across()))),
         uncertain(fit.depth()),
-        fit.depthResidual() == null ? empty() : words.length(fit.depthResidual()),
+        fit.depthResidual() == null ? Html.EMPTY : words.length(fit.depthResidual()),
         words.word(
             fit.off() <= FITS ? "fit.good" : fit.off() <= STRETCHES ? "fit.fair" : "fit.bad"));
   }
 
   private Tag fall() {
     return table(
-        "fall",
+        Exhibits.FALL,
         List.of(
             "column.from",
             "column.to",
@@ -148,7 +134,7 @@ final class Tables {
             "column.limit",
             "column.flat",
             "column.against"),
-        subject.answers().fall().stretches().stream().map(this::stretch).toList());
+        subject.answers().fall().stretches().stream().map(this::stretch).map(Html::row).toList());
   }
 
   private List<String> stretch(FallStretch stretch) {
@@ -175,15 +161,34 @@ final class Tables {
             + limit.clause();
   }
 
+  private Tag footage() {
+    return table(
+        Exhibits.FOOTAGE,
+        List.of(
+            "column.label",
+            "column.file",
+            "column.pass",
+            "column.runs",
+            "column.pixels",
+            "column.codec"),
+        subject.shots().reels().stream().map(Tables::reel).map(Html::row).toList());
+  }
+
+  private static List<String> reel(Reel reel) {
+    return List.of(
+        reel.media(),
+        reel.file(),
+        reel.pass() == null ? Html.EMPTY : reel.pass(),
+        Html.time(reel.seconds()),
+        reel.width() + " × " + reel.height(),
+        reel.codec());
+  }
+
   private String uncertain(@Nullable Measured metres) {
     if (metres == null) {
-      return empty();
+      return Html.EMPTY;
     }
     Printed printed = words.length(metres);
     return printed.value() + " " + printed.plusMinus();
-  }
-
-  private static String empty() {
-    return Html.EMPTY;
   }
 }

@@ -3,9 +3,8 @@ package daylight.report.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.report.Example;
+import daylight.report.Filmed;
 import daylight.report.Handout;
-import daylight.report.draw.Subject;
-import daylight.report.words.Words;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -41,9 +40,11 @@ class OwnersReportTest {
             "answers",
             "plan",
             "profile",
+            "strip",
             "findings",
             "locates",
             "fall",
+            "footage",
             "doubts",
             "book",
             "cautions",
@@ -77,6 +78,62 @@ class OwnersReportTest {
   }
 
   @Test
+  void everySectionIsInTheContentsAndEveryLinkLeadsSomewhere() throws Exception {
+    Document page = parsed(Filmed.on(Paper.LETTER, Example.usual(), true));
+    List<String> ids = attributes(page, "*", "id");
+    List<String> links = attributes(page, "a", "href");
+
+    assertThat(links).allSatisfy(link -> assertThat(ids).contains(link.substring(1)));
+    assertThat(links)
+        .containsAll(attributes(page, "section", "id").stream().map(id -> "#" + id).toList());
+  }
+
+  @Test
+  void everyPictureSaysWhatItShowsWhereAndWhen() throws Exception {
+    Document page = parsed(Filmed.on(Paper.LETTER, Example.usual(), true));
+    Element still = (Element) page.getElementsByTagName("figure").item(3 + 3);
+    Element picture = (Element) still.getElementsByTagName("img").item(0);
+
+    assertThat(still.getTextContent())
+        .isEqualTo("Figure 7: F4 roots, 32' 0\" along the pipe. Recording V1 at 1:34.");
+    assertThat(picture.getAttribute("alt")).isEqualTo("Inside the pipe, 32' 0\" along: roots.");
+    assertThat(picture.getAttribute("src")).startsWith("data:image/jpeg;base64,");
+  }
+
+  @Test
+  void aPictureIsPointedAtFromTheLogAndFromTheAnswer() throws Exception {
+    Document page = parsed(Filmed.on(Paper.LETTER, Example.usual(), true));
+
+    assertThat(texts(page, "tr"))
+        .anySatisfy(row -> assertThat(row).startsWith("F4Roots").endsWith("Figure 7"));
+    assertThat(texts(page, "li"))
+        .anySatisfy(item -> assertThat(item).startsWith("Roots (F4)").endsWith("Figure 7"));
+  }
+
+  @Test
+  void recordingsAreListedWithWhatTheyAre() throws Exception {
+    Document page = parsed(Filmed.on(Paper.LETTER, Example.usual(), true));
+
+    assertThat(texts(page, "tr")).contains("V1footage/push.mp4P112:34640 × 480H.264");
+    assertThat(texts(page, "tr")).contains("V2footage/second push.mp4–1:02:34704 × 576MPEG-2");
+    assertThat(texts(parsed(Example.usual()), "p")).anyMatch(p -> p.startsWith("No footage"));
+  }
+
+  @Test
+  void headingsGoDownOneStepAtATime() throws Exception {
+    Document page = parsed(Filmed.on(Paper.LETTER, Example.deadly(), true));
+    NodeList all = page.getElementsByTagName("*");
+    int before = 0;
+    for (int i = 0; i < all.getLength(); i++) {
+      if (all.item(i).getNodeName().matches("h[1-6]")) {
+        int level = all.item(i).getNodeName().charAt(1) - '0';
+        assertThat(level).as(all.item(i).getTextContent()).isBetween(1, before + 1);
+        before = level;
+      }
+    }
+  }
+
+  @Test
   void noIdIsGivenTwice() throws Exception {
     assertThat(attributes(parsed(Example.deadly()), "*", "id")).doesNotHaveDuplicates();
   }
@@ -97,15 +154,7 @@ class OwnersReportTest {
   }
 
   private static String written(Handout handout) {
-    return OwnersReport.write(
-        new Subject(
-            handout.book(),
-            handout.line(),
-            handout.answers(),
-            handout.rules(),
-            handout.shots(),
-            handout.complaints(),
-            Words.of(handout.language(), handout.shown())));
+    return Filmed.report(handout).page();
   }
 
   private static Document parsed(Handout handout) throws Exception {
@@ -116,6 +165,15 @@ class OwnersReportTest {
 
   private static Element first(Document page, String name) {
     return (Element) page.getElementsByTagName(name).item(0);
+  }
+
+  private static List<String> texts(Document page, String name) {
+    NodeList nodes = page.getElementsByTagName(name);
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      texts.add(nodes.item(i).getTextContent());
+    }
+    return texts;
   }
 
   private static List<String> attributes(Document page, String name, String attribute) {

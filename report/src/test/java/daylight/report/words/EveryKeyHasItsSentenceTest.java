@@ -3,6 +3,7 @@ package daylight.report.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.archive.FileTrouble;
+import daylight.footage.FootageTrouble;
 import daylight.line.answer.AnswerKey;
 import daylight.line.measure.Key;
 import daylight.line.measure.Refusal;
@@ -35,7 +36,7 @@ class EveryKeyHasItsSentenceTest {
       }
     }
 
-    assertThat(keys).contains(AnswerKey.class, FileTrouble.class);
+    assertThat(keys).contains(AnswerKey.class, FileTrouble.class, FootageTrouble.class);
     assertThat(missing(constants(keys).map(one -> ((Key) one).key()))).isEmpty();
   }
 
@@ -98,7 +99,7 @@ class EveryKeyHasItsSentenceTest {
 
   private static List<Class<?>> enums() throws Exception {
     List<Class<?>> enums = new ArrayList<>();
-    for (Class<?> one : List.of(AnswerKey.class, FileTrouble.class)) {
+    for (Class<?> one : List.of(AnswerKey.class, FileTrouble.class, FootageTrouble.class)) {
       Path place = Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
       if (Files.isDirectory(place)) {
         collect(place, enums);

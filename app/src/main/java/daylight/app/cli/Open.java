@@ -1,0 +1,102 @@
+package daylight.app.cli;
+
+import daylight.app.Job;
+import daylight.app.web.Opened;
+import daylight.app.web.Workspace;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Books to look at in a browser. */
+@Command(
+    name = "open",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Look at field books in a browser of this machine: answers, drawings, pictures, recordings and",
+      "the files to hand over, each as the book is on disk when the page is loaded.",
+      "",
+      "Prints the address and goes on until Ctrl-C. Nothing is written, and no other machine can",
+      "look in."
+    })
+final class Open implements Callable<Integer> {
+  private static final int HIGHEST_PORT = 65535;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "BOOK",
+      description = "Field books, or folders that hold field-book.yaml.")
+  private List<Path> books = List.of();
+
+  @Option(
+      names = "--port",
+      paramLabel = "PORT",
+      description = "Port to listen on; default: one that is free.")
+  private int port;
+
+  @Option(
+      names = "--browser",
+      negatable = true,
+      description = "Open the address in the browser of the desktop; default: only print it.")
+  private boolean browser;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() throws InterruptedException {
+    Console console = Console.of(spec, false);
+    if (port < 0 || port > HIGHEST_PORT) {
+      return console.misunderstood("--port: " + port + " is not from 0 to " + HIGHEST_PORT);
+    }
+    return serve(console, books, port, browser);
+  }
+
+  /**
+   * Serves books until the process is ended.
+   *
+   * @param port to listen on; 0 takes one that is free
+   * @param browser whether the desktop is asked for its browser
+   */
+  static int serve(Console console, List<Path> books, int port, boolean browser)
+      throws InterruptedException {
+    List<Opened> opened = books.stream().map(book -> new Opened(book, Job.Settings.USUAL)).toList();
+    try (Workspace.Running running = Workspace.serve(opened, port)) {
+      Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(running::close));
+      console.serving(running.address());
+      if (browser) {
+        show(running.address().toString());
+      }
+      Thread.currentThread().join();
+      return ExitCode.DONE;
+    } catch (JavalinBindException taken) {
+      return console.notStarted("port " + port + " is taken; try another, or none");
+    }
+  }
+
+  /**
+   * Asks the desktop for its browser; where there is none, the address stands there to be taken.
+   */
+  private static void show(String address) {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    List<String> command =
+        system.contains("win")
+            ? List.of("rundll32", "url.dll,FileProtocolHandler", address)
+            : List.of(system.contains("mac") ? "open" : "xdg-open", address);
+    try {
+      new ProcessBuilder(command)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .redirectError(ProcessBuilder.Redirect.DISCARD)
+          .start();
+    } catch (IOException none) {
+      return;
+    }
+  }
+}

@@ -1,0 +1,147 @@
+package daylight.app.cli;
+
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.Progress;
+import daylight.archive.ResultFolder;
+import daylight.footage.Recording;
+import daylight.footage.Remark;
+import daylight.footage.Watch;
+import daylight.footage.codec.Footage;
+import daylight.line.measure.FilePlace;
+import daylight.line.measure.Shown;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What {@code still} says, as sentences or as one JSON object. */
+final class StillConsole {
+  private static final JsonMapper MAPPER = new JsonMapper();
+
+  private final Words words = Words.of(Language.EN, Shown.METRES);
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final Console console;
+  private final boolean json;
+
+  private StillConsole(CommandSpec spec, boolean json) {
+    this.out = spec.commandLine().getOut();
+    this.err = spec.commandLine().getErr();
+    this.console = Console.of(spec, json);
+    this.json = json;
+  }
+
+  static StillConsole of(@Nullable CommandSpec spec, boolean json) {
+    if (spec == null) {
+      throw new IllegalStateException("a command has its own description before it runs");
+    }
+    return new StillConsole(spec, json);
+  }
+
+  Watch begin(Progress.Step step, Path video) {
+    return console.progress().begin(step, String.valueOf(video.getFileName()));
+  }
+
+  int misunderstood(String wrong) {
+    return console.misunderstood(wrong);
+  }
+
+  int notWritten(Path folder, ResultFolder.Outcome.Refused refused) {
+    return console.notWritten(folder, refused);
+  }
+
+  int broken(Path video, IOException e) {
+    return console.notWritten(video, e);
+  }
+
+  int refused(Path video, Remark why) {
+    String sentence = sentence(video, why);
+    if (json) {
+      out.println(reply("refused").put("sentence", sentence).toPrettyString());
+    } else {
+      err.println(sentence);
+    }
+    return ExitCode.BOOK_REFUSED;
+  }
+
+  private String sentence(Path video, Remark remark) {
+    return words.complaint(remark.at(new FilePlace(video.toString(), 0, 0, "")));
+  }
+
+  int taken(Path video, Footage footage, Path folder, List<Still.Taken> taken) {
+    Recording recording = footage.recording();
+    if (json) {
+      out.println(told(recording, folder, taken).toPrettyString());
+      return ExitCode.DONE;
+    }
+    out.println(
+        String.format(
+            Locale.ROOT,
+            "%s: %s, %s%s, %d × %d, %s, %d frames, %s%s",
+            video,
+            recording.container(),
+            recording.codec(),
+            recording.interlaced() ? " interlaced" : "",
+            recording.width(),
+            recording.height(),
+            clock(recording.seconds()),
+            recording.frames(),
+            String.format(
+                Locale.ROOT,
+                recording.variable() ? "about %.2f a second" : "%.2f a second",
+                recording.rate()),
+            recording.sound() ? ", with sound" : ""));
+    footage.notes().forEach(note -> out.println(sentence(video, note)));
+    for (Still.Taken one : taken) {
+      out.println(folder.resolve(one.file()) + "  " + clock(one.seconds()));
+    }
+    return ExitCode.DONE;
+  }
+
+  private static ObjectNode told(Recording recording, Path folder, List<Still.Taken> taken) {
+    ObjectNode reply = reply("recording");
+    reply
+        .put("container", recording.container())
+        .put("codec", recording.codec())
+        .put("width", recording.width())
+        .put("height", recording.height())
+        .put("seconds", recording.seconds())
+        .put("frames-per-second", recording.rate())
+        .put("variable", recording.variable())
+        .put("frames", recording.frames())
+        .put("sound", recording.sound())
+        .put("interlaced", recording.interlaced());
+    ArrayNode stills = reply.putArray("stills");
+    for (Still.Taken one : taken) {
+      stills
+          .addObject()
+          .put("file", folder.resolve(one.file()).toString())
+          .put("frame", one.frame())
+          .put("seconds", one.seconds());
+    }
+    return reply;
+  }
+
+  private static ObjectNode reply(String outcome) {
+    ObjectNode reply = MAPPER.createObjectNode();
+    return reply.put("schema", "daylight-reply").put("version", 1).put("outcome", outcome);
+  }
+
+  /** Seconds as minutes and seconds. */
+  static String clock(double seconds) {
+    long milliseconds = Math.round(seconds * 1000);
+    return String.format(
+        Locale.ROOT,
+        "%d:%02d.%03d",
+        milliseconds / 60_000,
+        milliseconds / 1000 % 60,
+        milliseconds % 1000);
+  }
+}

@@ -1,0 +1,103 @@
+package daylight.app.web;
+
+import daylight.line.course.PlacedFinding;
+import daylight.line.measure.Argument;
+import daylight.report.draw.Captions;
+import daylight.report.draw.Subject;
+import daylight.report.markup.Tag;
+import daylight.report.words.FindingWords;
+import daylight.report.words.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** What was seen in the pipe: the recordings, and a table of it with its pictures. */
+final class Findings {
+  private final Property property;
+  private final Subject subject;
+  private final Words words;
+  private final FindingWords said;
+  private final List<Recording> recordings;
+  private final Moments moments;
+  private final boolean pictured;
+
+  Findings(Property property, Reading.Answered answered) {
+    this.property = property;
+    this.subject = answered.subject();
+    this.words = subject.words();
+    this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
+    this.recordings = Recording.of(property, answered);
+    this.moments = new Moments(property, subject, recordings);
+    this.pictured =
+        Captions.findings(subject).stream().anyMatch(finding -> moments.knows(finding.finding()));
+  }
+
+  Tag section() {
+    Tag section = Pieces.section("findings", words.word("report.findings"));
+    List<PlacedFinding> findings = Captions.findings(subject);
+    Tag log = findings.isEmpty() ? none() : table(findings);
+    return recordings.isEmpty()
+        ? section.add(log)
+        : section.add(Pieces.pair("seen", new Players(property, recordings, words).all(), log));
+  }
+
+  private Tag none() {
+    return Tag.of("p", words.word("report.findings.none"));
+  }
+
+  private Tag table(List<PlacedFinding> findings) {
+    Tag head = Tag.of("tr");
+    for (String column : List.of("what", "picture", "where", "clock", "size", "remark")) {
+      if (!column.equals("picture") || pictured) {
+        head.add(Tag.of("th", words.word("column." + column)).with("scope", "col"));
+      }
+    }
+    Tag body = Tag.of("tbody");
+    findings.forEach(finding -> body.add(row(finding)));
+    String caption =
+        words.say("report.findings.caption", new Argument.Label(subject.route().from()));
+    return Tag.of("table")
+        .with("class", "log")
+        .add(Tag.of("caption", caption))
+        .add(Tag.of("thead").add(head))
+        .add(body);
+  }
+
+  private Tag row(PlacedFinding placed) {
+    String label = placed.finding().label();
+    String what = said.what(placed);
+    Tag row =
+        Tag.of("tr")
+            .with("id", "finding-" + placed.finding().id().uuid())
+            .with("data-place", placed.from().reach())
+            .with("data-distance", placed.from().distance())
+            .with("data-show", words.say("web.show", new Argument.Label(label)))
+            .add(
+                Tag.of("th")
+                    .with("scope", "row")
+                    .add(
+                        Tag.of("div")
+                            .with("class", "seen-as")
+                            .add(Tag.of("span", label).with("class", "label"))
+                            .text(" ")
+                            .add(Tag.of("span", what))));
+    if (pictured) {
+      row.add(picture(placed, what));
+    }
+    return row.add(cell("column.where", Optional.of(said.where(placed))))
+        .add(cell("column.clock", said.clock(placed)))
+        .add(cell("column.size", said.size(placed)))
+        .add(cell("column.remark", said.remark(placed)));
+  }
+
+  private Tag cell(String head, Optional<String> text) {
+    return Tag.of("td", text.orElse("–"))
+        .with("class", text.isPresent() ? "said" : "empty")
+        .with("data-label", words.word(head));
+  }
+
+  private Tag picture(PlacedFinding placed, String what) {
+    Tag cell = Tag.of("td").with("class", "picture");
+    moments.of(placed, what + ", " + said.where(placed)).ifPresent(cell::add);
+    return cell;
+  }
+}

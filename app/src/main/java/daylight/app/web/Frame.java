@@ -1,0 +1,80 @@
+package daylight.app.web;
+
+import daylight.line.measure.Argument;
+import daylight.line.measure.Shown;
+import daylight.report.markup.Tag;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import java.util.List;
+
+/** What all pages share: their head, the way back to the others, and the foot. */
+final class Frame {
+  private final Words words;
+  private final int properties;
+
+  Frame(Words words, int properties) {
+    this.words = words;
+    this.properties = properties;
+  }
+
+  /** For pages that show no quantities. */
+  static Frame plain(int properties) {
+    return new Frame(Words.of(Language.EN, Shown.METRES), properties);
+  }
+
+  Words words() {
+    return words;
+  }
+
+  /** The whole page. */
+  String write(String title, List<Tag> contents) {
+    Tag body =
+        Tag.of("body")
+            .add(Tag.of("a", words.word("web.skip")).with("class", "skip").with("href", "#main"))
+            .add(top())
+            .add(Tag.of("main").with("id", "main").addAll(contents))
+            .add(Tag.of("footer").add(Tag.of("p", words.word("web.foot"))));
+    Tag html = Tag.of("html").with("lang", words.language().code()).add(head(title)).add(body);
+    return "<!DOCTYPE html>\n" + html.write() + "\n";
+  }
+
+  private Tag head(String title) {
+    return Tag.of("head")
+        .add(Tag.of("meta").with("charset", "utf-8"))
+        .add(
+            Tag.of("meta")
+                .with("name", "viewport")
+                .with("content", "width=device-width, initial-scale=1"))
+        .add(Tag.of("title", words.say("web.title", new Argument.Text(title))))
+        .add(link("icon", "mark.svg"))
+        .add(link("stylesheet", "look.css"))
+        .add(module("places.js"))
+        .add(module("moments.js"));
+  }
+
+  private static Tag link(String what, String asset) {
+    return Tag.of("link").with("rel", what).with("href", "/assets/" + asset);
+  }
+
+  private static Tag module(String asset) {
+    return Tag.of("script").with("type", "module").with("src", "/assets/" + asset);
+  }
+
+  private Tag top() {
+    Tag top = Tag.of("nav").with("class", "top").with("aria-label", words.word("web.name"));
+    top.add(
+        Tag.of("a")
+            .with("href", "/")
+            .with("class", "name")
+            .add(
+                Tag.of("img")
+                    .with("src", "/assets/mark.svg")
+                    .with("alt", "")
+                    .with("width", "28")
+                    .with("height", "28"))
+            .add(Tag.of("span", words.word("web.name"))));
+    return properties > 1
+        ? top.add(Tag.of("a", words.word("web.all")).with("href", "/").with("class", "all"))
+        : top;
+  }
+}

@@ -1,0 +1,46 @@
+package daylight.app.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import java.util.Set;
+
+/** What every request must keep to, and what every reply says to the browser. */
+final class Guard {
+  /** Our pages: nothing from elsewhere, nothing inline, nothing sent anywhere. */
+  static final String PAGES =
+      "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'; "
+          + "frame-ancestors 'none'";
+
+  /** The files to hand over carry their style and typeface inside, and no script at all. */
+  static final String FILES =
+      "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src 'self' data:; "
+          + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+  private Guard() {}
+
+  /**
+   * Lets a request pass that only reads, and that names this machine by an address of its own. A
+   * page from elsewhere whose name was made to lead here names itself, and is turned away.
+   */
+  static void check(Context request) {
+    request.header("Content-Security-Policy", PAGES);
+    request.header("X-Content-Type-Options", "nosniff");
+    request.header("Referrer-Policy", "no-referrer");
+    request.header("Cross-Origin-Resource-Policy", "same-origin");
+    request.header("Cross-Origin-Opener-Policy", "same-origin");
+    request.header("Cache-Control", "no-store");
+    int port = request.req().getLocalPort();
+    if (!Set.of("127.0.0.1:" + port, "localhost:" + port)
+        .contains(String.valueOf(request.host()))) {
+      refuse(request, 421, "This is Daylight on this machine, and it answers only to 127.0.0.1.");
+    } else if (!Set.of(HandlerType.GET, HandlerType.HEAD).contains(request.method())) {
+      request.header("Allow", "GET, HEAD");
+      refuse(request, 405, "Nothing can be changed here.");
+    }
+  }
+
+  private static void refuse(Context request, int status, String why) {
+    request.status(status).contentType("text/plain; charset=utf-8").result(why + "\n");
+    request.skipRemainingHandlers();
+  }
+}

@@ -1,0 +1,35 @@
+package daylight.app.web;
+
+import daylight.report.markup.Tag;
+import java.util.List;
+
+/** The few shapes the pages are made of. */
+final class Pieces {
+  private Pieces() {}
+
+  static Tag section(String id, String heading) {
+    return Tag.of("section")
+        .with("id", id)
+        .with("aria-labelledby", id + "-heading")
+        .add(Tag.of("h2", heading).with("id", id + "-heading"));
+  }
+
+  static Tag list(List<String> items) {
+    return Tag.of("ul").addAll(items.stream().map(item -> Tag.of("li", item)).toList());
+  }
+
+  /** Two blocks beside each other where there is room. */
+  static Tag pair(String style, Tag left, Tag right) {
+    return Tag.of("div").with("class", "pair " + style).add(left).add(right);
+  }
+
+  static Tag paragraph(String style, String text) {
+    return Tag.of("p", text).with("class", style);
+  }
+
+  /** Minutes and seconds of a recording, as players show them. */
+  static String moment(double seconds) {
+    long whole = (long) StrictMath.floor(seconds);
+    return whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60;
+  }
+}

@@ -1,0 +1,89 @@
+package daylight.app.web;
+
+import daylight.line.measure.Argument;
+import daylight.report.markup.Tag;
+import daylight.report.shots.Reel;
+import daylight.report.words.Words;
+import java.util.List;
+import java.util.Locale;
+
+/** The recordings, each played where a browser can, and told of where it cannot. */
+final class Players {
+  private final Property property;
+  private final List<Recording> recordings;
+  private final Words words;
+
+  Players(Property property, List<Recording> recordings, Words words) {
+    this.property = property;
+    this.recordings = recordings;
+    this.words = words;
+  }
+
+  Tag all() {
+    return Tag.of("div")
+        .with("class", "players")
+        .addAll(recordings.stream().map(this::player).toList());
+  }
+
+  private Tag player(Recording recording) {
+    Tag figure = Tag.of("figure");
+    if (recording.playable()) {
+      figure.add(video(recording));
+      figure.add(Tag.of("p").with("class", "now").with("role", "status"));
+      figure.add(
+          Tag.of("a", words.word("web.back"))
+              .with("class", "back")
+              .with("href", "#findings")
+              .with("hidden", ""));
+      figure.add(Pieces.paragraph("cannot", words.word("web.cannot_after_all")).with("hidden", ""));
+    } else {
+      figure.add(
+          Pieces.paragraph("cannot", words.say("web.cannot", new Argument.Text(kind(recording)))));
+    }
+    return figure.add(
+        Tag.of("figcaption", about(recording))
+            .text(" ")
+            .add(
+                Tag.of("a", words.word("web.keep"))
+                    .with("href", recording.address(property))
+                    .with("download", "")));
+  }
+
+  /** Silent until somebody turns the sound on: bathrooms and voices are on these tapes. */
+  private Tag video(Recording recording) {
+    Reel reel = recording.reel();
+    Tag video =
+        Tag.of("video")
+            .with("controls", "")
+            .with("muted", "")
+            .with("playsinline", "")
+            .with("preload", "metadata")
+            .with("data-media", recording.media().id().uuid().toString())
+            .with("aria-label", about(recording))
+            .with("src", recording.address(property));
+    return reel == null
+        ? video
+        : video
+            .with("width", Integer.toString(reel.width()))
+            .with("height", Integer.toString(reel.height()));
+  }
+
+  private String about(Recording recording) {
+    String pass = recording.media().pass();
+    Reel reel = recording.reel();
+    String name =
+        pass == null
+            ? words.say("web.recording", new Argument.Label(recording.media().label()))
+            : words.say(
+                "web.recording_of",
+                new Argument.Label(recording.media().label()),
+                new Argument.Label(pass));
+    return reel == null ? name : name + ", " + Pieces.moment(reel.seconds());
+  }
+
+  private static String kind(Recording recording) {
+    Reel reel = recording.reel();
+    String ending = Types.ending(recording.media().file()).toUpperCase(Locale.ROOT);
+    return reel == null ? ending : reel.codec() + " in " + ending;
+  }
+}

@@ -1,0 +1,105 @@
+package daylight.app.web;
+
+import daylight.line.answer.Caution;
+import daylight.line.answer.Opening;
+import daylight.line.measure.Statement;
+import daylight.report.draw.PlanDrawing;
+import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.StripDrawing;
+import daylight.report.draw.Subject;
+import daylight.report.markup.Tag;
+import daylight.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One property: stop orders, the complaint, the answers, and what they rest on. */
+final class PropertyPage {
+  private final Frame frame;
+  private final Property property;
+  private final Reading.Answered answered;
+  private final Subject subject;
+  private final Words words;
+
+  PropertyPage(int properties, Property property, Reading.Answered answered) {
+    this.property = property;
+    this.answered = answered;
+    this.subject = answered.subject();
+    this.words = subject.words();
+    this.frame = new Frame(words, properties);
+  }
+
+  String write() {
+    List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
+    contents.add(header());
+    contents.add(Pieces.pair("opening", opening(), new AnswerList(subject).all()));
+    contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
+    contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
+    contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
+    contents.add(new Findings(property, answered).section());
+    contents.add(Pieces.pair("closing", doubts(), cautions()));
+    contents.add(HandOver.section(property, words));
+    return frame.write(subject.book().site().name(), contents);
+  }
+
+  private Tag header() {
+    Tag header =
+        Tag.of("header")
+            .add(Tag.of("h1", subject.book().site().name()))
+            .add(Pieces.paragraph("quiet", Titles.under(subject)));
+    if (subject.book().site().invented()) {
+      header.add(Pieces.paragraph("invented", words.word("report.invented")));
+    }
+    return header;
+  }
+
+  private Tag opening() {
+    Opening opening = subject.answers().opening();
+    String told = opening.words();
+    return Pieces.section("complaint", words.word("report.complaint"))
+        .add(
+            told == null
+                ? Tag.of("p", words.word("report.complaint.missing"))
+                : Tag.of("blockquote").add(Tag.of("p", "“" + told + "”")))
+        .add(Tag.of("h3", words.word("report.cause")))
+        .add(said(opening.causes(), "report.cause.missing"))
+        .add(Tag.of("h3", words.word("report.against")))
+        .add(said(opening.against(), "report.against.missing"));
+  }
+
+  private Tag said(List<Statement> statements, String none) {
+    return statements.isEmpty()
+        ? Tag.of("p", words.word(none))
+        : Pieces.list(statements.stream().map(words::say).toList());
+  }
+
+  /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
+  private Tag drawing(String id, String key, Tag svg) {
+    String heading = words.word(key);
+    return Pieces.section(id, heading)
+        .add(
+            Tag.of("div")
+                .with("class", "drawing")
+                .with("tabindex", "0")
+                .with("role", "group")
+                .with("aria-label", heading)
+                .add(svg));
+  }
+
+  private Tag doubts() {
+    Tag section =
+        Pieces.section("doubts", words.word("report.doubts"))
+            .add(said(subject.line().doubts(), "report.doubts.none"));
+    return subject.complaints().isEmpty()
+        ? section
+        : section
+            .add(Tag.of("h3", words.word("report.book")))
+            .add(Pieces.list(subject.complaints().stream().map(words::complaint).toList()));
+  }
+
+  private Tag cautions() {
+    return Pieces.section("cautions", words.word("report.cautions"))
+        .add(
+            Pieces.list(
+                subject.answers().cautions().stream().map(Caution::key).map(words::word).toList()));
+  }
+}

@@ -1,0 +1,71 @@
+package daylight.app.web;
+
+import daylight.app.Job;
+import daylight.line.book.Papers;
+import daylight.report.Handout;
+import daylight.report.draw.Subject;
+import daylight.report.page.OwnersReport;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.jspecify.annotations.Nullable;
+
+/** What came of reading a book. */
+sealed interface Reading {
+
+  /** It was answered. The result files are made when somebody first asks for one. */
+  final class Answered implements Reading {
+    private final Job.Outcome.Answered outcome;
+    private final Subject subject;
+    private @Nullable SortedMap<String, byte[]> files;
+
+    Answered(Job.Outcome.Answered outcome) {
+      this.outcome = outcome;
+      this.subject = outcome.handout().subject();
+    }
+
+    Handout handout() {
+      return outcome.handout();
+    }
+
+    Subject subject() {
+      return subject;
+    }
+
+    /** The files that the book names, of every visit. */
+    List<Papers.Media> media() {
+      return handout().book().visits().stream()
+          .flatMap(visit -> visit.papers().media().stream())
+          .toList();
+    }
+
+    /** One of the result files; what people look at first does not wait for the others. */
+    Optional<byte[]> file(String name) {
+      if (name.equals("report.html")) {
+        return Optional.of(OwnersReport.of(subject).page().getBytes(StandardCharsets.UTF_8));
+      }
+      Optional<byte[]> still =
+          handout().shots().stills().stream()
+              .filter(one -> one.file().equals(name))
+              .map(one -> one.picture().jpeg())
+              .findFirst();
+      return still.isPresent() ? still : Optional.ofNullable(files().get(name));
+    }
+
+    private synchronized SortedMap<String, byte[]> files() {
+      SortedMap<String, byte[]> made = files;
+      if (made == null) {
+        made = outcome.files();
+        files = made;
+      }
+      return made;
+    }
+  }
+
+  /** It must be mended first. */
+  record Refused(Job.Outcome.Refused outcome) implements Reading {}
+
+  /** A fault of ours. */
+  record Failed(RuntimeException fault) implements Reading {}
+}

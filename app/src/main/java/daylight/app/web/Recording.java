@@ -1,0 +1,74 @@
+package daylight.app.web;
+
+import daylight.line.book.Papers;
+import daylight.report.shots.Reel;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A recording that the book names.
+ *
+ * @param media as the book names it
+ * @param reel what was read of it; null where nothing was
+ * @param file where it lies, inside the book's folder
+ */
+record Recording(Papers.Media media, @Nullable Reel reel, Path file) {
+
+  /** The recordings of the visit that was judged, as far as their files are there. */
+  static List<Recording> of(Property property, Reading.Answered answered) {
+    return answered.subject().visit().stream()
+        .flatMap(visit -> visit.papers().media().stream())
+        .flatMap(media -> of(property, answered, media).stream())
+        .toList();
+  }
+
+  /** The recording of that identity, of whichever visit. */
+  static Optional<Recording> find(Property property, String id) {
+    return property.read() instanceof Reading.Answered answered
+        ? answered.media().stream()
+            .filter(media -> media.id().uuid().toString().equals(id))
+            .findFirst()
+            .flatMap(media -> of(property, answered, media))
+        : Optional.empty();
+  }
+
+  private static Optional<Recording> of(
+      Property property, Reading.Answered answered, Papers.Media media) {
+    if (media.kind() != Papers.Media.Kind.FOOTAGE) {
+      return Optional.empty();
+    }
+    Reel reel =
+        answered.handout().shots().reels().stream()
+            .filter(one -> one.media().equals(media.label()))
+            .findFirst()
+            .orElse(null);
+    return inside(property.file(), media.file()).map(file -> new Recording(media, reel, file));
+  }
+
+  /** The file, if it is there and neither its name nor a link leads out of the book's folder. */
+  private static Optional<Path> inside(Path book, String name) {
+    try {
+      Path folder = book.resolveSibling("").toRealPath();
+      Path file = folder.resolve(name).toRealPath();
+      return file.startsWith(folder) && file.toFile().isFile()
+          ? Optional.of(file)
+          : Optional.empty();
+    } catch (IOException | java.nio.file.InvalidPathException missing) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether browsers play it as it is; without a copy made for them, no others are played. */
+  boolean playable() {
+    Reel read = reel;
+    return Playable.asItIs(media.file(), read == null ? null : read.codec());
+  }
+
+  /** Its address. */
+  String address(Property property) {
+    return property.address("media/" + media.id().uuid());
+  }
+}

@@ -1,0 +1,124 @@
+package daylight.app.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/** Which address shows what. */
+final class Routes {
+  private final List<Property> properties;
+  private final Assets assets = new Assets();
+
+  Routes(List<Property> properties) {
+    this.properties = List.copyOf(properties);
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.before(Guard::check);
+    read(routes, "/", this::first);
+    read(routes, "/assets/{name}", this::asset);
+    // The files to hand over name no sign of their own, and browsers look for one here.
+    read(routes, "/favicon.ico", this::sign);
+    read(routes, "/property/{property}/", this::property);
+    read(routes, "/property/{property}/media/{id}", this::media);
+    read(routes, "/property/{property}/<file>", this::file);
+    routes.error(HttpStatus.NOT_FOUND, this::missing);
+    routes.exception(
+        RuntimeException.class,
+        (fault, reply) -> page(reply.status(500), NoticePage.fault(properties.size(), fault)));
+  }
+
+  private static void read(RoutesConfig routes, String path, Handler handler) {
+    routes.get(path, handler);
+    routes.head(path, handler);
+  }
+
+  /** All properties; one alone is shown at once. */
+  private void first(Context reply) {
+    if (properties.size() == 1) {
+      reply.redirect(properties.getFirst().address(""));
+    } else {
+      page(reply, new IndexPage(properties).write());
+    }
+  }
+
+  private void sign(Context reply) {
+    asset(reply, "mark.svg");
+  }
+
+  private void asset(Context reply) {
+    asset(reply, reply.pathParam("name"));
+  }
+
+  private void asset(Context reply, String name) {
+    assets
+        .find(name)
+        .ifPresentOrElse(bytes -> Sent.kept(reply, Types.of(name), bytes), () -> reply.status(404));
+  }
+
+  private void property(Context reply) {
+    if (!reply.path().endsWith("/")) {
+      // What the page names beside itself would be looked for one step too high.
+      reply.redirect(reply.path() + "/");
+      return;
+    }
+    find(reply)
+        .ifPresentOrElse(
+            property ->
+                page(
+                    reply,
+                    switch (property.read()) {
+                      case Reading.Answered answered ->
+                          new PropertyPage(properties.size(), property, answered).write();
+                      case Reading.Refused refused ->
+                          new RefusedPage(properties.size(), property, refused).write();
+                      case Reading.Failed failed -> {
+                        reply.status(500);
+                        yield NoticePage.fault(properties.size(), failed.fault());
+                      }
+                    }),
+            () -> reply.status(404));
+  }
+
+  private void media(Context reply) throws IOException {
+    Optional<Recording> recording =
+        find(reply).flatMap(property -> Recording.find(property, reply.pathParam("id")));
+    if (recording.isPresent()) {
+      Sent.part(reply, recording.get());
+    } else {
+      reply.status(404);
+    }
+  }
+
+  private void file(Context reply) {
+    String name = reply.pathParam("file");
+    find(reply)
+        .filter(property -> property.read() instanceof Reading.Answered)
+        .flatMap(property -> ((Reading.Answered) property.read()).file(name))
+        .ifPresentOrElse(
+            bytes -> {
+              reply.header("Content-Security-Policy", Guard.FILES);
+              Sent.kept(reply, Types.of(name), bytes);
+            },
+            () -> reply.status(404));
+  }
+
+  private void missing(Context reply) {
+    page(reply, NoticePage.missing(properties.size()));
+  }
+
+  private Optional<Property> find(Context request) {
+    String wanted = request.pathParam("property");
+    return properties.stream().filter(one -> one.name().equals(wanted)).findFirst();
+  }
+
+  private static void page(Context reply, String html) {
+    byte[] bytes = html.getBytes(StandardCharsets.UTF_8);
+    reply.contentType(Types.HTML).result(bytes);
+  }
+}

@@ -1,0 +1,39 @@
+package daylight.app.web;
+
+import java.util.Locale;
+import java.util.Map;
+
+/** Media types by the ending of a file's name. */
+final class Types {
+  static final String HTML = "text/html; charset=utf-8";
+
+  /** What nobody should guess at. */
+  static final String BYTES = "application/octet-stream";
+
+  private static final Map<String, String> BY_ENDING =
+      Map.ofEntries(
+          Map.entry("html", HTML),
+          Map.entry("css", "text/css; charset=utf-8"),
+          Map.entry("js", "text/javascript; charset=utf-8"),
+          Map.entry("woff2", "font/woff2"),
+          Map.entry("svg", "image/svg+xml"),
+          Map.entry("jpg", "image/jpeg"),
+          Map.entry("png", "image/png"),
+          Map.entry("pdf", "application/pdf"),
+          Map.entry("json", "application/json"),
+          Map.entry("geojson", "application/geo+json"),
+          Map.entry("mp4", "video/mp4"),
+          Map.entry("m4v", "video/mp4"),
+          Map.entry("webm", "video/webm"));
+
+  private Types() {}
+
+  static String of(String name) {
+    return BY_ENDING.getOrDefault(ending(name), BYTES);
+  }
+
+  /** What follows the last dot, in small letters; nothing where there is no dot. */
+  static String ending(String name) {
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,72 @@
+package daylight.app.web;
+
+import daylight.app.Job;
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The door of the room: serves field books to a browser of this machine until it is closed. */
+public final class Workspace {
+  private static final String LOOPBACK = "127.0.0.1";
+
+  private Workspace() {}
+
+  /** What is being served. */
+  public static final class Running implements AutoCloseable {
+    private final Javalin server;
+
+    private Running(Javalin server) {
+      this.server = server;
+    }
+
+    /** Of its first page. */
+    public URI address() {
+      return URI.create("http://" + LOOPBACK + ":" + server.port() + "/");
+    }
+
+    /** Ends it; requests under way are given up. */
+    @Override
+    public void close() {
+      server.stop();
+    }
+  }
+
+  /**
+   * Serves the books, each as it is on disk when it is looked at.
+   *
+   * @param port to listen on; 0 takes one that is free
+   * @throws io.javalin.util.JavalinBindException where the port is taken
+   */
+  public static Running serve(List<Opened> books, int port) {
+    List<Property> properties = new ArrayList<>();
+    Map<String, Integer> taken = new LinkedHashMap<>();
+    for (Opened opened : books) {
+      String name = Property.nameOf(opened.file());
+      int times = taken.merge(name, 1, Integer::sum);
+      properties.add(new Property(times == 1 ? name : name + "-" + times, opened, Job::answer));
+    }
+    Running running = start(properties, port);
+    // Whoever opens the first page comes later than this, and need not wait for all of it.
+    Thread.ofVirtual().start(() -> properties.forEach(Property::read));
+    return running;
+  }
+
+  static Running start(List<Property> properties, int port) {
+    Javalin server = Javalin.create(config -> configure(config, new Routes(properties)));
+    return new Running(server.start(LOOPBACK, port));
+  }
+
+  private static void configure(JavalinConfig config, Routes routes) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.http.compressionStrategy = CompressionStrategy.NONE;
+    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    routes.addTo(config.routes);
+  }
+}

@@ -1,0 +1,95 @@
+package daylight.app.web;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** A browser without a screen, and everything it asked for or complained of. */
+final class Window implements AutoCloseable {
+  private static final List<String> QUIET =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
+  private final Playwright playwright;
+  private final Browser browser;
+  private final List<String> asked = new ArrayList<>();
+  private final List<String> complained = new ArrayList<>();
+
+  Window() {
+    Path chromium = chromium();
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    browser =
+        playwright
+            .chromium()
+            .launch(new BrowserType.LaunchOptions().setExecutablePath(chromium).setArgs(QUIET));
+  }
+
+  /** A missing browser is a missing proof, never a test to be passed over. */
+  private static Path chromium() {
+    return Stream.of("chromium", "chromium-browser")
+        .flatMap(
+            name ->
+                Stream.of(System.getenv("PATH").split(Pattern.quote(File.pathSeparator), -1))
+                    .map(folder -> Path.of(folder, name)))
+        .filter(Files::isExecutable)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new AssertionError(
+                    "these tests look at pages in Chromium, and it is not installed: ./check"
+                        + " --install"));
+  }
+
+  /** An empty page of that size. */
+  Page page(int width, int height) {
+    Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height));
+    page.onRequest(request -> asked.add(request.url()));
+    page.onConsoleMessage(
+        message -> {
+          if (List.of("error", "warning").contains(message.type())) {
+            complained.add(message.text());
+          }
+        });
+    page.onPageError(complained::add);
+    return page;
+  }
+
+  /** The same in a browser that runs no scripts. */
+  Page plain(int width, int height) {
+    return browser.newPage(
+        new Browser.NewPageOptions().setViewportSize(width, height).setJavaScriptEnabled(false));
+  }
+
+  /** Every address that any page asked for. */
+  List<String> asked() {
+    return List.copyOf(asked);
+  }
+
+  /** What the browser had to say against the pages. */
+  List<String> complained() {
+    return List.copyOf(complained);
+  }
+
+  @Override
+  public void close() {
+    browser.close();
+    playwright.close();
+  }
+}

@@ -1,0 +1,147 @@
+package daylight.footage.codec;
+
+import daylight.footage.Frame;
+import daylight.footage.FrameTimes;
+import daylight.footage.Make;
+import daylight.footage.Recording;
+import daylight.footage.Remark;
+import daylight.footage.Watch;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import org.bytedeco.ffmpeg.avutil.AVFrame;
+
+/**
+ * A recording that can be looked at. Frames are exact: the one asked for, not one near it. The file
+ * is only read. What it needs of memory does not grow with its length but for a few bytes a frame.
+ * Used by one thread at a time; closed by whoever opened it.
+ */
+public final class Footage implements AutoCloseable {
+  private final Reel reel;
+  private final Recording recording;
+  private final Geometry geometry;
+  private final List<Remark> notes;
+
+  Footage(Reel reel, Recording recording, Geometry geometry, List<Remark> notes) {
+    this.reel = reel;
+    this.recording = recording;
+    this.geometry = geometry;
+    this.notes = List.copyOf(notes);
+  }
+
+  /** Opens a recording by its content and lists its frames, which reads the file once. */
+  public static Opening open(Path file, Watch watch) {
+    Native.ready();
+    try {
+      return new Opener(file, new Progress(watch)).open();
+    } catch (CancellationException e) {
+      return new Opening.Stopped();
+    }
+  }
+
+  /** What there is to know of it. */
+  public Recording recording() {
+    return recording;
+  }
+
+  /** What is worth knowing besides, such as an end that is missing. */
+  public List<Remark> notes() {
+    return notes;
+  }
+
+  /** When each frame appears. */
+  public FrameTimes times() {
+    return reel.index().times();
+  }
+
+  /**
+   * The frame on display at a moment, seconds from the first frame; empty before the first and
+   * after the last.
+   */
+  public Optional<Frame> at(double seconds) throws IOException {
+    var number = times().shownAt(seconds);
+    return number.isEmpty() ? Optional.empty() : frame(number.getAsInt());
+  }
+
+  /**
+   * A frame by its number. Where it is damaged beyond decoding, the one before it, with its own
+   * number; empty where there is none.
+   *
+   * @throws IllegalArgumentException if there is no such number
+   */
+  public Optional<Frame> frame(int number) throws IOException {
+    requireFrame(number);
+    Optional<AVFrame> shown = reel.wind(number, new Progress(Watch.NOBODY), 0, 0);
+    if (shown.isEmpty()) {
+      return Optional.empty();
+    }
+    try (Screen screen = new Screen(geometry)) {
+      return Optional.of(shown(screen, shown.get()));
+    }
+  }
+
+  /**
+   * Several frames in one go, by rising number whatever the order they are asked in, each once.
+   *
+   * @return whether all were handed over; false if the watch stopped it
+   */
+  public boolean sweep(List<Integer> numbers, Watch watch, Consumer<Frame> taker)
+      throws IOException {
+    numbers.forEach(this::requireFrame);
+    Progress progress = new Progress(watch);
+    int done = 0;
+    try (Screen screen = new Screen(geometry)) {
+      List<Integer> rising = numbers.stream().distinct().sorted().toList();
+      for (int number : rising) {
+        Optional<AVFrame> shown = reel.wind(number, progress, done, rising.size());
+        if (shown.isPresent()) {
+          taker.accept(shown(screen, shown.get()));
+        }
+        progress.at(++done, rising.size());
+      }
+      return true;
+    } catch (CancellationException e) {
+      return false;
+    }
+  }
+
+  /**
+   * Copies the pictures, without sound, into a film of that make; with frame times kept where the
+   * make keeps them. For a browser: {@link Make#VP8_WEBM} or {@link Make#VP9_WEBM}.
+   *
+   * @return whether it was written; false if the watch stopped it, and then there is no file
+   */
+  public boolean copy(Path target, Make make, Watch watch) throws IOException {
+    try {
+      new Proxy(reel, geometry, recording).write(target, make, new Progress(watch));
+      return true;
+    } catch (CancellationException e) {
+      return false;
+    }
+  }
+
+  /** For proofs: the frame as decoded. */
+  Optional<AVFrame> decoded(int number) throws IOException {
+    return reel.wind(number, new Progress(Watch.NOBODY), 0, 0);
+  }
+
+  private Frame shown(Screen screen, AVFrame frame) throws IOException {
+    int number = reel.number();
+    return new Frame(number, times().secondsOf(number), screen.show(frame));
+  }
+
+  private void requireFrame(int number) {
+    if (number < 0 || number >= times().count()) {
+      throw new IllegalArgumentException(
+          "frames are numbered from 0 to " + (times().count() - 1) + ", asked for " + number);
+    }
+  }
+
+  @Override
+  public void close() {
+    reel.close();
+  }
+}

@@ -1,0 +1,120 @@
+package daylight.footage.codec;
+
+import static org.bytedeco.ffmpeg.global.avutil.AV_PICTURE_TYPE_NONE;
+import static org.bytedeco.ffmpeg.global.avutil.av_q2d;
+import static org.bytedeco.ffmpeg.global.avutil.av_rescale_q;
+
+import daylight.footage.Rate;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.bytedeco.ffmpeg.avcodec.AVPacket;
+import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.ffmpeg.avutil.AVRational;
+
+/**
+ * Pictures on their way through an encoder into a file beside its place. The encoder counts frames
+ * and never sees times, so that times do not change how a picture looks; where every frame is made
+ * from those before it, packets get their times in the order the frames came.
+ */
+final class Writing implements AutoCloseable {
+  private final Path target;
+  private final Path part;
+  private final Recipe recipe;
+  private final Container container;
+  private final Encoder encoder;
+  private final Deque<Long> due = new ArrayDeque<>();
+  private long count;
+  private long last = -1;
+  private boolean closed;
+
+  Writing(Path target, Recipe recipe, int width, int height, Rate rate) throws IOException {
+    Native.ready();
+    this.target = target.toAbsolutePath();
+    this.part = this.target.resolveSibling("." + target.getFileName() + ".part");
+    this.recipe = recipe;
+    container = new Container(recipe, part);
+    boolean begun = false;
+    try {
+      encoder = Encoder.of(recipe, width, height, rate, container.keepsHeadersApart());
+      try {
+        container.begin(encoder.context());
+        begun = true;
+      } finally {
+        if (!begun) {
+          encoder.close();
+        }
+      }
+    } finally {
+      if (!begun) {
+        container.close();
+        Files.deleteIfExists(part);
+      }
+    }
+  }
+
+  Encoder encoder() {
+    return encoder;
+  }
+
+  void add(AVFrame frame) throws IOException {
+    add(frame, av_rescale_q(count, encoder.context().time_base(), container.tick()));
+  }
+
+  void add(AVFrame frame, double seconds) throws IOException {
+    add(frame, Math.round(seconds / av_q2d(container.tick())));
+  }
+
+  /** Whether it was not closed; afterwards nothing of it may be touched. */
+  boolean isOpen() {
+    return !closed;
+  }
+
+  private void add(AVFrame frame, long tick) throws IOException {
+    if (tick <= last) {
+      throw new IllegalArgumentException(
+          "times of a film rise, frame " + count + " comes at " + tick + " after " + last);
+    }
+    last = tick;
+    due.add(tick);
+    frame.pts(count++);
+    frame.pict_type(AV_PICTURE_TYPE_NONE);
+    encoder.encode(frame, this::write);
+  }
+
+  private void write(AVPacket packet) throws IOException {
+    AVRational unit = encoder.context().time_base();
+    packet.duration(1);
+    if (recipe.between() > 0) {
+      container.write(packet, unit);
+      return;
+    }
+    long tick = due.remove();
+    packet.pts(tick);
+    packet.dts(tick);
+    packet.duration(av_rescale_q(1, unit, container.tick()));
+    container.write(packet, container.tick());
+  }
+
+  void finish() throws IOException {
+    encoder.encode(null, this::write);
+    container.end();
+    try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
+      written.force(true);
+    }
+    Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  @Override
+  public void close() throws IOException {
+    closed = true;
+    encoder.close();
+    container.close();
+    Files.deleteIfExists(part);
+  }
+}

@@ -1,0 +1,180 @@
+package daylight.report.paper;
+
+import daylight.report.draw.Captions;
+import daylight.report.draw.Subject;
+import daylight.report.markup.Tag;
+import daylight.report.page.OwnersReport;
+import daylight.report.page.Paper;
+import daylight.report.words.Words;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/**
+ * The report's tree made ready for paper: the sheet, a foot on every page, bookmarks from the
+ * headings, and for each drawing its size and the text that stands for it.
+ */
+final class PaperPage {
+  /** What a drawing's page needs beside it, above and below, in points. */
+  private static final double BESIDE_DRAWING = 62;
+
+  private final OwnersReport report;
+  private final Subject subject;
+  private final Paper paper;
+  private final String markup;
+
+  PaperPage(OwnersReport report, Paper paper) {
+    this.report = report;
+    this.subject = report.subject();
+    this.paper = paper;
+    this.markup = html().write();
+  }
+
+  /** What the document says about itself. */
+  Imprint imprint() {
+    Words words = subject.words();
+    return new Imprint(
+        report.title(),
+        words.word("report.subtitle"),
+        words.language().code(),
+        subject.visit().map(visit -> visit.date()).orElse(null));
+  }
+
+  /** A number that another content would not have. */
+  long id() {
+    try {
+      byte[] all = markup.getBytes(StandardCharsets.UTF_8);
+      return ByteBuffer.wrap(MessageDigest.getInstance("SHA-256").digest(all)).getLong();
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The page for the page setter. */
+  Document document() {
+    Document page = parsed();
+    elements(page, "svg").forEach(this::fit);
+    elements(page, "img").forEach(PaperPage::free);
+    elements(page, "a").forEach(link -> link.setAttribute("title", link.getTextContent()));
+    Element bookmarks = page.createElement("bookmarks");
+    page.getElementsByTagName("head").item(0).appendChild(bookmarks);
+    for (Element heading : elements(page, "h2")) {
+      Element bookmark = page.createElement("bookmark");
+      bookmark.setAttribute("name", heading.getTextContent());
+      bookmark.setAttribute("href", "#" + heading.getAttribute("id"));
+      bookmarks.appendChild(bookmark);
+    }
+    return page;
+  }
+
+  private static List<Element> elements(Document page, String name) {
+    NodeList nodes = page.getElementsByTagName(name);
+    return IntStream.range(0, nodes.getLength()).mapToObj(i -> (Element) nodes.item(i)).toList();
+  }
+
+  /** A picture's size in pixels is for the browser; the page setter would take it for law. */
+  private static void free(Element picture) {
+    picture.removeAttribute("width");
+    picture.removeAttribute("height");
+  }
+
+  /** As large as it was drawn, or as large as the sheet on its side allows. */
+  private void fit(Element svg) {
+    String[] view = svg.getAttribute("viewBox").split(" ", -1);
+    double width = Double.parseDouble(view[2]);
+    double height = Double.parseDouble(view[3]);
+    double room = Math.min(paper.height() / width, (paper.width() - BESIDE_DRAWING) / height);
+    double scale = Math.min(1, room);
+    svg.setAttribute(
+        "style",
+        "width:%spt;height:%spt;margin-left:%spt"
+            .formatted(
+                Tag.number(width * scale),
+                Tag.number(height * scale),
+                Tag.number((paper.height() - width * scale) / 2)));
+    svg.setAttribute("alt", text(svg, "title") + ". " + text(svg, "desc"));
+  }
+
+  private static String text(Element svg, String name) {
+    return svg.getElementsByTagName(name).item(0).getTextContent();
+  }
+
+  private Tag html() {
+    return Tag.of("html")
+        .with("lang", subject.words().language().code())
+        .add(
+            Tag.of("head")
+                .add(Tag.of("title", report.title()))
+                .add(
+                    Tag.of("meta")
+                        .with("name", "subject")
+                        .with("content", subject.words().word("report.subtitle")))
+                .add(Tag.of("style", sheet() + style())))
+        .add(Tag.of("body").add(foot()).add(report.main()));
+  }
+
+  private String sheet() {
+    String width = Tag.number(paper.width()) + "pt";
+    String height = Tag.number(paper.height()) + "pt";
+    return "@page{size:"
+        + width
+        + " "
+        + height
+        + "}\n"
+        + "@page wide{size:"
+        + height
+        + " "
+        + width
+        + "}\n";
+  }
+
+  private static String style() {
+    try (InputStream in = PaperPage.class.getResourceAsStream("paper.css")) {
+      return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Tag foot() {
+    Words words = subject.words();
+    String whose = subject.book().site().name() + " · " + Captions.visit(subject);
+    Tag left = Tag.of("td", whose).with("class", "whose");
+    if (subject.book().site().invented()) {
+      left.text(" · ").add(Tag.of("b", words.word("paper.invented")));
+    }
+    Tag right =
+        Tag.of("td")
+            .with("class", "count")
+            .text(words.word("paper.page") + " ")
+            .add(Tag.of("span").with("class", "number"))
+            .text(" " + words.word("paper.of") + " ")
+            .add(Tag.of("span").with("class", "numbers"));
+    return Tag.of("table").with("class", "foot").add(Tag.of("tr").add(left, right));
+  }
+
+  private Document parsed() {
+    try {
+      return DocumentBuilderFactory.newInstance()
+          .newDocumentBuilder()
+          .parse(new InputSource(new StringReader(markup)));
+    } catch (ParserConfigurationException | SAXException | IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}
