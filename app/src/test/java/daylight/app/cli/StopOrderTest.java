@@ -77,7 +77,7 @@ class StopOrderTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan.svg", "profile.svg"})
+  @ValueSource(strings = {"plan.svg", "profile.svg", "strip.svg"})
   void inTheDrawings(String name) throws IOException {
     String drawing = result(name);
     String first = drawing.substring(drawing.indexOf("<text"));

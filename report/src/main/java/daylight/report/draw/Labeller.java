@@ -14,7 +14,10 @@ import org.jspecify.annotations.Nullable;
 final class Labeller {
   private static final double[] REACHES = {0, 5, 12, 22, 34, 48, 64, 84, 108, 136};
   private static final int DIRECTIONS = 16;
-  private static final double GAP = 1.5;
+
+  /** What a label keeps free about itself, points. */
+  static final double GAP = 1.5;
+
   private static final double LEADER_FROM = 4;
   private static final double PER_STROKE = 14;
 

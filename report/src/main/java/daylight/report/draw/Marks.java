@@ -102,9 +102,9 @@ final class Marks {
 
   /** The room for a number of up to two digits right above a point, or right below it. */
   static Box numberRoom(Point at, boolean below) {
-    double width = Typeface.width("00", SIZE, true);
-    return new Box(
-        at.x() - width / 2 - 1, below ? at.y() + 2 : at.y() - HEIGHT - 4, width + 2, HEIGHT + 2);
+    double width = Typeface.width("00", SIZE, true) + 2 * Labeller.GAP;
+    double height = HEIGHT + 2;
+    return new Box(at.x() - width / 2, below ? at.y() + 2 : at.y() - 2 - height, width, height);
   }
 
   /** Finds room for everything that was asked for, and draws it. */

@@ -227,7 +227,7 @@ class StripDrawingTest {
   void aBranchThatWasLookedIntoHasAStripOfItsOwn() {
     List<String> words = LabelOverlaps.words(StripDrawing.draw(subject("branches")));
 
-    assertThat(words).contains("N1 → N2", "N3 → N4", "Crack right, 1.99 m", "a bend");
+    assertThat(words).contains("N1 → N2", "N3 → N4", "Crack left, 1.99 m", "a bend");
   }
 
   @Test
