@@ -12,6 +12,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
 
 /** The command {@code demo}. */
 class DemoTest {
@@ -70,6 +79,31 @@ class DemoTest {
     for (String file : first.keySet()) {
       assertThat(first.get(file)).as(file).hasSameBinaryContentAs(again.get(file));
       assertThat(first.get(file)).isNotEqualTo(again.get(file));
+    }
+  }
+
+  /**
+   * By veraPDF, an independent validator: ISO 19005-2 level A and, as far as can be, ISO 14289-1.
+   */
+  @ParameterizedTest
+  @EnumSource(
+      value = PDFAFlavour.class,
+      names = {"PDFA_2_A", "PDFUA_1"})
+  void everyReportIsToBeArchivedAndReadAloud(PDFAFlavour flavour) throws Exception {
+    VeraGreenfieldFoundryProvider.initialise();
+    for (String property : PROPERTIES) {
+      Path report = here.resolve(property + "/answered/report.pdf");
+      try (PDFAParser parser =
+              Foundries.defaultInstance().createParser(Files.newInputStream(report), flavour);
+          PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+        ValidationResult result = validator.validate(parser);
+
+        assertThat(result.getTestAssertions())
+            .as(property)
+            .filteredOn(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
+            .isEmpty();
+        assertThat(result.isCompliant()).as(property).isTrue();
+      }
     }
   }
 
