@@ -101,8 +101,10 @@ final class StripBand {
                 .with("data-band-right", frame.right()));
     new StripPipe(canvas, strip, pieces, frame, rows).draw();
     new StripTracks(canvas, strip, frame, rows).draw(passes);
-    List<Box> signs = new StripNodes(canvas, strip, pieces, frame).draw();
-    StripPins pins = new StripPins(items, pieces, frame, pictures, signs);
+    StripNodes nodes = new StripNodes(canvas, strip, pieces, frame);
+    List<Box> signs = nodes.draw();
+    StripPins pins = new StripPins(items, pieces, frame, pictures, nodes.low(), signs);
+    nodes.label(pins);
     StripFindings findings = new StripFindings(canvas, pieces, frame, pins, signs);
     findings.fillings(items);
     new StripStills(canvas, frame, rows, pins).draw(pictures);

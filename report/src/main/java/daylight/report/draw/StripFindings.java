@@ -90,7 +90,7 @@ final class StripFindings {
     Point head = pin.head();
     Stroke stroke = new Stroke(pin.foot().x(), pin.foot().y(), head.x(), head.y());
     canvas.sheet().add(Pen.at(item.place()).add(Pen.line(stroke, Ink.SOFT, 0.6)));
-    canvas.labeller().keepClear(Box.around(head.x(), head.y(), 0.9));
+    canvas.labeller().keepClear(pin.room());
     if (!named) {
       Box own = Marks.numberRoom(head, pin.below());
       canvas.marks().write(Pen.at(item.place()), head, sign, text(item), item.isStop(), own);

@@ -59,7 +59,7 @@ record StripItem(
   /** Whether it is found in the lower half of the pipe; what fills a pipe lies, unless it hangs. */
   boolean isLow() {
     boolean content = placed != null && StripContents.isContent(placed);
-    return wall.map(on -> content ? !on.isHigh() : on.height() < 0.5).orElse(content);
+    return wall.map(on -> content ? !on.isHigh() : on.height() < 0.45).orElse(content);
   }
 
   /** What it is, as a noun phrase. */

@@ -1,6 +1,7 @@
 package daylight.report.draw;
 
 import daylight.line.book.Node;
+import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
 import daylight.report.markup.Tag;
 import java.util.ArrayList;
@@ -24,37 +25,67 @@ final class StripNodes {
     this.frame = frame;
   }
 
-  /** Draws them; where their signs are. */
+  /** Draws their signs; where these are. */
   List<Box> draw() {
-    strip.ends().stream().filter(end -> frame.holds(end.station())).forEach(this::node);
+    ends().forEach(this::node);
     return signs;
+  }
+
+  /** Those whose labels hang below the pipe. */
+  List<StripRoute.End> low() {
+    return ends().stream().filter(end -> !isAbove(end)).toList();
+  }
+
+  private List<StripRoute.End> ends() {
+    return strip.ends().stream().filter(end -> frame.holds(end.station())).toList();
+  }
+
+  /** An access point or an inlet opens upward. */
+  private boolean isAbove(StripRoute.End end) {
+    Node.Kind kind = strip.kind(end.node());
+    return kind == Node.Kind.ACCESS || kind == Node.Kind.INLET;
+  }
+
+  /** Asks for their labels. */
+  void label(StripPins pins) {
+    for (StripRoute.End end : ends()) {
+      String text = Captions.node(strip.subject(), end.node()) + side(end);
+      Tag into = Pen.at(strip.route().place(end.station()));
+      Optional<StripPins.Pin> pin = pins.of(end);
+      if (pin.isPresent()) {
+        Point head = pin.get().head();
+        canvas.marks().write(into, head, null, text, true, Marks.numberRoom(head, true));
+      } else {
+        canvas.marks().write(into, sign(end), Symbols.RADIUS, null, text, true);
+      }
+    }
+  }
+
+  private double crown(StripRoute.End end) {
+    return frame.y(StripPiece.at(pieces, end.station() - 1e-6).bore());
+  }
+
+  private Point sign(StripRoute.End end) {
+    double middle = (crown(end) + frame.y(0)) / 2;
+    double y = isAbove(end) ? crown(end) - StripRows.WALL - RISER : middle;
+    return new Point(frame.x(end.station()), y);
   }
 
   private void node(StripRoute.End end) {
     Node.Kind kind = strip.kind(end.node());
-    double x = frame.x(end.station());
-    double bore = StripPiece.at(pieces, end.station() - 1e-6).bore();
-    double crown = frame.y(bore) - StripRows.WALL;
-    boolean above = kind == Node.Kind.ACCESS || kind == Node.Kind.INLET;
-    Point sign = new Point(x, above ? crown - RISER : (frame.y(bore) + frame.y(0)) / 2);
-    Tag group = Pen.at(strip.route().place(end.station()));
-    if (above) {
-      group.add(Pen.path(riser(x, crown), Ink.DRAIN, 1.2));
+    Point sign = sign(end);
+    Place place = strip.route().place(end.station());
+    Tag group = Tag.of("g");
+    if (isAbove(end)) {
+      group.add(Pen.path(riser(sign.x(), crown(end) - StripRows.WALL), Ink.DRAIN, 1.2));
     } else {
-      Stroke through = new Stroke(x, frame.y(bore), x, frame.y(0));
+      Stroke through = new Stroke(sign.x(), crown(end), sign.x(), frame.y(0));
       group.add(Pen.line(through, Ink.SOFT, 0.8).with("stroke-dasharray", "2 2"));
     }
     Box room = Box.around(sign.x(), sign.y(), Symbols.RADIUS);
-    canvas.solid(
-        strip.route().place(end.station()),
-        room,
-        group.add(Symbols.node(kind, sign.x(), sign.y())));
+    canvas.solid(place, room, group.add(Symbols.node(kind, sign.x(), sign.y())));
     canvas.legend().use(kind);
     signs.add(room);
-    double below = frame.y(0) + StripRows.WALL + StripRows.WHISKER + 3;
-    Point anchor = above ? sign : new Point(x, below);
-    String text = Captions.node(strip.subject(), end.node()) + side(end);
-    canvas.marks().write(Tag.of("g"), anchor, above ? 5.5 : 1.5, null, text, true);
   }
 
   private static String riser(double x, double crown) {
@@ -68,8 +99,11 @@ final class StripNodes {
             Tag.number(crown - RISER));
   }
 
-  /** From which side a pipe joins, by the finding that is this node. */
+  /** From which side a pipe joins the one drawn, by the finding that is this node. */
   private String side(StripRoute.End end) {
+    if (end.station() <= 0 || end.station() >= strip.length()) {
+      return "";
+    }
     Optional<PlacedFinding> seen =
         strip.findings().stream()
             .filter(f -> end.node().equals(f.finding().node()))

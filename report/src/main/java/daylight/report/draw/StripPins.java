@@ -1,10 +1,13 @@
 package daylight.report.draw;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The pins of one band: each from a finding's distance at the wall out to where its label or the
@@ -12,37 +15,60 @@ import java.util.Optional;
  */
 final class StripPins {
   private final Map<StripItem, Pin> pins = new HashMap<>();
+  private final Map<StripRoute.End, Pin> nodes = new HashMap<>();
   private final List<StripPiece> pieces;
   private final StripFrame frame;
   private final List<StripStills.Hung> pictures;
 
   /** From the wall out. */
-  record Pin(Point foot, Point head, boolean below) {}
+  record Pin(Point foot, Point head, boolean below) {
+    /** What nothing else may cover: the whole of an upright pin, the end of a slanted one. */
+    Box room() {
+      boolean upright = Math.abs(head.x() - foot.x()) < 1;
+      double top = Math.min(foot.y(), head.y());
+      double height = Math.abs(head.y() - foot.y());
+      return upright
+          ? new Box(head.x() - 0.9, top, 1.8, height)
+          : Box.around(head.x(), head.y(), 0.9);
+    }
+  }
+
+  /** A finding, or a node whose label hangs in the same row. */
+  private record Wanted(
+      double station, @Nullable StripItem item, StripRoute.@Nullable End node, boolean below) {}
 
   /**
-   * @param signs of nodes, which no pin begins at
+   * @param low nodes whose labels hang below the pipe
+   * @param signs of the other nodes, which no pin begins at
    */
   StripPins(
       List<StripItem> items,
       List<StripPiece> pieces,
       StripFrame frame,
       List<StripStills.Hung> pictures,
+      List<StripRoute.End> low,
       List<Box> signs) {
     this.pieces = pieces;
     this.frame = frame;
     this.pictures = pictures;
-    List<StripItem> begun =
-        items.stream()
-            .filter(item -> !item.isPlainJoint() && begins(item))
-            .sorted(Comparator.comparingDouble(item -> item.from()))
-            .toList();
-    side(begun.stream().filter(item -> !below(item)).toList(), signs);
-    side(begun.stream().filter(this::below).toList(), List.of());
+    List<Wanted> wanted = new ArrayList<>();
+    low.forEach(end -> wanted.add(new Wanted(end.station(), null, end, true)));
+    items.stream()
+        .filter(item -> !item.isPlainJoint() && begins(item))
+        .forEach(item -> wanted.add(new Wanted(item.from(), item, null, below(item))));
+    wanted.sort(Comparator.comparingDouble(one -> one.station()));
+    side(wanted.stream().filter(one -> !one.below()).toList(), signs);
+    side(wanted.stream().filter(Wanted::below).toList(), List.of());
   }
 
   /** The pin of a finding that begins on this band. */
   Optional<Pin> of(StripItem item) {
     return Optional.ofNullable(pins.get(item));
+  }
+
+  /** The pin of a node whose label hangs below the pipe. */
+  Optional<Pin> of(StripRoute.End node) {
+    return Optional.ofNullable(nodes.get(node));
   }
 
   private boolean begins(StripItem item) {
@@ -59,7 +85,7 @@ final class StripPins {
     return item.isLow() && !isPictured(item);
   }
 
-  private void side(List<StripItem> items, List<Box> signs) {
+  private void side(List<Wanted> row, List<Box> signs) {
     double left =
         signs.stream()
             .filter(sign -> sign.x() <= frame.left())
@@ -69,19 +95,28 @@ final class StripPins {
     double width = Marks.numberRoom(new Point(0, 0), false).width() + 0.2;
     List<Double> middles =
         Spread.middles(
-            items.stream().map(item -> frame.x(item.from())).toList(),
-            items.stream().map(item -> width).toList(),
+            row.stream().map(one -> frame.x(one.station())).toList(),
+            Collections.nCopies(row.size(), width),
             left,
             frame.right() + 8);
-    for (int i = 0; i < items.size(); i++) {
-      StripItem item = items.get(i);
-      boolean below = below(item);
-      double bore = StripPiece.at(pieces, item.from()).bore();
-      double off = StripRows.WALL + StripRows.WHISKER;
-      double y = below ? frame.y(0) + off : frame.y(bore) - off;
-      double out = below ? y + StripRows.PIN : y - StripRows.PIN;
-      Point foot = new Point(frame.x(item.from()), y);
-      pins.put(item, new Pin(foot, new Point(middles.get(i), out), below));
+    for (int i = 0; i < row.size(); i++) {
+      Pin pin = pin(row.get(i), middles.get(i));
+      StripItem item = row.get(i).item();
+      StripRoute.End node = row.get(i).node();
+      if (item != null) {
+        pins.put(item, pin);
+      }
+      if (node != null) {
+        nodes.put(node, pin);
+      }
     }
+  }
+
+  private Pin pin(Wanted one, double middle) {
+    double bore = StripPiece.at(pieces, one.station()).bore();
+    double off = StripRows.WALL + StripRows.WHISKER;
+    double y = one.below() ? frame.y(0) + off : frame.y(bore) - off;
+    double out = one.below() ? y + StripRows.PIN : y - StripRows.PIN;
+    return new Pin(new Point(frame.x(one.station()), y), new Point(middle, out), one.below());
   }
 }

@@ -52,10 +52,10 @@ final class StripSigns {
     Box bar = new Box(-9, -4, 18, 8);
     return switch (entry) {
       case STRIP_WALL ->
-          sign.add(Pen.box(new Box(-9, -5, 18, 2.6), Ink.DRAIN, Ink.DRAIN))
-              .add(Pen.box(new Box(-9, 3, 18, 2.6), Ink.DRAIN, Ink.DRAIN));
+          sign.add(Pen.box(new Box(-9, -4.4, 18, 2.2), Ink.DRAIN, Ink.DRAIN))
+              .add(Pen.box(new Box(-9, 2.2, 18, 2.2), Ink.DRAIN, Ink.DRAIN));
       case STRIP_GUESSED ->
-          sign.add(dashed(new Box(-9, -5, 18, 2.6))).add(dashed(new Box(-9, 3, 18, 2.6)));
+          sign.add(dashed(new Box(-9, -4.4, 18, 2.2))).add(dashed(new Box(-9, 2.2, 18, 2.2)));
       case STRIP_BREAK -> Pen.path("M0 -5.5q3 1.4 0 2.75t0 2.75t0 2.75t0 2.75", Ink.DARK, 0.9);
       case STRIP_FLOW -> Pen.path("M-5 0h9m-4 -3.5l4 3.5l-4 3.5", Ink.WATER, 1.6);
       case STRIP_FLOWING ->

@@ -259,6 +259,41 @@ class StripDrawingTest {
   }
 
   @Test
+  void onlyAJunctionOnTheWaySaysFromWhichSideThePipeJoins() {
+    String reaches =
+        """
+            - {label: R1, line: main, from: N1, to: N4, water: forward, bore: 100}
+            - {label: R2, line: main, from: N4, to: N2, water: forward, bore: 100}
+            - {label: R3, line: main, from: N3, to: N4, water: forward, bore: 75}
+        """;
+    String passes =
+        """
+              - label: P1
+                entry: N2
+                walk: [R2, R1]
+                zero: {reads: 0}
+                head: self-righting
+                end: {cable: 9, why: enough, node: N1}
+                findings:
+                  - {label: F1, kind: junction, cable: 4, node: N4, clock: 3}
+              - label: P2
+                entry: N3
+                walk: [R3, R2]
+                zero: {reads: 0}
+                head: self-righting
+                end: {cable: 5, why: enough}
+                findings:
+                  - {label: F2, kind: junction, cable: 3, node: N4, clock: 9}
+        """;
+
+    List<String> words = LabelOverlaps.words(StripDrawing.draw(Typed.book(reaches, passes)));
+
+    // On the right of a camera that goes against the water is on the left with the water. What the
+    // branch meets there is not a pipe that joins the branch.
+    assertThat(words).contains("N4, from the left", "N4").doesNotContain("N4, from the right");
+  }
+
+  @Test
   void aBendSaysHowFarItTurnsAndWhichWay() {
     assertThat(LabelOverlaps.words(StripDrawing.draw(subject("changes"))))
         .anyMatch(w -> w.startsWith("Bend 45° left, 6.97 m"));
