@@ -7,12 +7,15 @@ import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Still;
 import daylight.report.words.Words;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
 /** The pictures from the footage, each with what it shows and where it is from. */
 final class Gallery {
+  private static final int IN_A_ROW = 2;
+
   private final Subject subject;
   private final Words words;
   private final Exhibits exhibits;
@@ -30,10 +33,17 @@ final class Gallery {
         ? Optional.empty()
         : Optional.of(
             Html.section("stills", words.word("report.stills"))
-                .add(
-                    Tag.of("div")
-                        .with("class", "stills")
-                        .addAll(stills.stream().map(this::still).toList())));
+                .add(Tag.of("div").with("class", "stills").addAll(rows(stills))));
+  }
+
+  /** On paper a row of pictures stays together; a screen sets them as its width allows. */
+  private List<Tag> rows(List<Still> stills) {
+    List<Tag> rows = new ArrayList<>();
+    for (int i = 0; i < stills.size(); i += IN_A_ROW) {
+      List<Still> row = stills.subList(i, Math.min(i + IN_A_ROW, stills.size()));
+      rows.add(Tag.of("div").with("class", "row").addAll(row.stream().map(this::still).toList()));
+    }
+    return rows;
   }
 
   private Tag still(Still still) {
