@@ -144,7 +144,8 @@ final class Recordings {
         recording.seconds(),
         recording.width(),
         recording.height(),
-        recording.codec());
+        recording.codec(),
+        recording.browser());
   }
 
   /**

@@ -38,8 +38,8 @@ public final class Filmed {
     }
     List<Reel> reels =
         List.of(
-            new Reel("V1", "footage/push.mp4", "P1", 754.2, 640, 480, "H.264"),
-            new Reel("V2", "footage/second push.mp4", null, 3754.2, 704, 576, "MPEG-2"));
+            new Reel("V1", "footage/push.mp4", "P1", 754.2, 640, 480, "H.264", true),
+            new Reel("V2", "footage/second push.mp4", null, 3754.2, 704, 576, "MPEG-2", false));
     return with(paper, handout, new Shots(reels, stills));
   }
 

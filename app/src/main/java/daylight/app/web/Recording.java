@@ -64,7 +64,7 @@ record Recording(Papers.Media media, @Nullable Reel reel, Path file) {
   /** Whether browsers play it as it is; without a copy made for them, no others are played. */
   boolean playable() {
     Reel read = reel;
-    return Playable.asItIs(media.file(), read == null ? null : read.codec());
+    return read != null && read.browser();
   }
 
   /** Its address. */

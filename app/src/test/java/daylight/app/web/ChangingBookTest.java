@@ -3,6 +3,7 @@ package daylight.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.app.Job;
+import daylight.footage.Make;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -98,8 +99,11 @@ class ChangingBookTest {
     try (Workspace.Running running = serve(book)) {
       assertThat(page(running)).contains("is not there").doesNotContain("<video");
 
-      Files.write(shop.resolve("film.mp4"), new byte[] {0});
+      Filmed.record(shop.resolve("film.mp4"), Make.H264_MP4);
       assertThat(page(running)).doesNotContain("is not there").contains("<video");
+
+      Files.write(shop.resolve("film.mp4"), new byte[] {0});
+      assertThat(page(running)).contains("not a video").doesNotContain("<video");
     }
   }
 

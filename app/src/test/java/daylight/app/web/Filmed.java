@@ -94,8 +94,8 @@ final class Filmed {
   private static Shots shots() {
     return new Shots(
         List.of(
-            new Reel("M1", "film.webm", "P1", SECONDS, WIDTH, HEIGHT, "VP8"),
-            new Reel("M2", "old.avi", "P2", SECONDS, WIDTH, HEIGHT, "MPEG-4")),
+            new Reel("M1", "film.webm", "P1", SECONDS, WIDTH, HEIGHT, "VP8", true),
+            new Reel("M2", "old.avi", "P2", SECONDS, WIDTH, HEIGHT, "MPEG-4", false)),
         List.of(
             new Still("stills/F1.jpg", "F1", "M1", 1.5, picture(Color.DARK_GRAY)),
             new Still("stills/F2.jpg", "F2", "M1", 5.2, picture(Color.GRAY)),
@@ -120,7 +120,7 @@ final class Filmed {
   }
 
   /** Ten pictures a second, each of a grey of its own: a scene of eight seconds grows light. */
-  private static void record(Path file, Make make) throws IOException {
+  static void record(Path file, Make make) throws IOException {
     Raster raster = new Raster(WIDTH, HEIGHT);
     try (Film film = Film.begin(file, make, WIDTH, HEIGHT, Rate.of(PER_SECOND))) {
       for (int frame = 0; frame < SECONDS * PER_SECOND; frame++) {

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param width of its picture as shown, pixels
  * @param height of its picture as shown, pixels
  * @param codec what its pictures are written in, such as {@code H.264}
+ * @param browser whether a browser plays it as it is
  */
 public record Reel(
     String media,
@@ -20,4 +21,5 @@ public record Reel(
     double seconds,
     int width,
     int height,
-    String codec) {}
+    String codec,
+    boolean browser) {}
