@@ -134,18 +134,18 @@ public final class Job {
     Tracks tracks = Recordings.tracks(book);
     Line line = Estimator.estimate(book, tracks, priors);
     Answers answers = Judge.judge(book, line, rules, visit.get());
-    Shots shots = shots(read, file, visit.get(), tracks);
+    Shots shots = shots(read, file, visit.get());
     return new Outcome.Answered(
         new Handout(
             book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)));
   }
 
-  private Shots shots(ReadBook read, Path file, Visit visit, Tracks tracks) {
+  private Shots shots(ReadBook read, Path file, Visit visit) {
     if (progress == null) {
       return Shots.NONE;
     }
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
-    Recordings recordings = new Recordings(read, folder, visit, tracks, progress);
+    Recordings recordings = new Recordings(read, folder, visit, progress);
     Shots shots = recordings.shots();
     complaints.addAll(recordings.complaints());
     return shots;

@@ -48,7 +48,6 @@ final class Recordings {
   private final ReadBook read;
   private final Path folder;
   private final Visit visit;
-  private final Tracks tracks;
   private final Progress progress;
   private final List<Complaint> complaints = new ArrayList<>();
   private final List<Reel> reels = new ArrayList<>();
@@ -59,11 +58,10 @@ final class Recordings {
    * @param folder the book's own, which files are named from
    * @param visit the one that is judged
    */
-  Recordings(ReadBook read, Path folder, Visit visit, Tracks tracks, Progress progress) {
+  Recordings(ReadBook read, Path folder, Visit visit, Progress progress) {
     this.read = read;
     this.folder = folder;
     this.visit = visit;
-    this.tracks = tracks;
     this.progress = progress;
   }
 
@@ -210,12 +208,10 @@ final class Recordings {
 
   /** The track of a recording, where it was made on the push that saw the finding. */
   private Optional<Track> ofPass(Finding finding, String media) {
-    boolean same =
-        visit.passes().stream()
-            .filter(pass -> pass.findings().contains(finding))
-            .flatMap(pass -> pass.anchors().stream())
-            .anyMatch(anchor -> anchor.media().equals(media));
-    return same ? tracks.find(media) : Optional.empty();
+    return visit.passes().stream()
+        .filter(pass -> pass.findings().contains(finding))
+        .flatMap(pass -> Track.ofAnchors(pass, media).stream())
+        .findFirst();
   }
 
   private void keep(Media media, Finding finding, Frame frame) {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param samples by rising time
  */
 public record Track(String media, List<Sample> samples) {
-  /** Readings this near to each other are one place: half the finest step counters show. */
+  /** Readings this near to each other are one place, metres; common practice, no source. */
   private static final double SAME = 0.005;
 
   /** The standard deviation of a value that may lie anywhere between 0 and 1. */

@@ -12,8 +12,14 @@ public record Tracks(List<Track> tracks) {
     tracks = List.copyOf(tracks);
   }
 
-  /** The track of the media of that label. */
-  public Optional<Track> find(String media) {
-    return tracks.stream().filter(track -> track.media().equals(media)).findFirst();
+  /**
+   * What the counter in the media of that label read at a moment, seconds from its first frame;
+   * empty where no track of it knows. One recording may show several pushes, each with its track.
+   */
+  public Optional<Track.Between> counterAt(String media, double seconds) {
+    return tracks.stream()
+        .filter(track -> track.media().equals(media))
+        .flatMap(track -> track.counterAt(seconds).stream())
+        .findFirst();
   }
 }

@@ -186,7 +186,7 @@ final class Placing {
 
   private boolean unplaced(Where where) {
     return where instanceof Where.AtMoment(String media, double seconds)
-        && tracks.find(media).flatMap(track -> track.counterAt(seconds)).isEmpty();
+        && tracks.counterAt(media, seconds).isEmpty();
   }
 
   private @Nullable PlacedFinding place(Visit visit, Pass pass, Walk walk, Finding finding) {
@@ -196,8 +196,7 @@ final class Placing {
       case Where.FromTo(Reading from, Reading to) ->
           placed(visit, pass, walk, finding, from.value(), to.value(), 0);
       case Where.AtMoment(String media, double seconds) -> {
-        Track.Between counter =
-            tracks.find(media).flatMap(track -> track.counterAt(seconds)).orElse(null);
+        Track.Between counter = tracks.counterAt(media, seconds).orElse(null);
         yield counter == null
             ? null
             : placed(visit, pass, walk, finding, counter.value(), counter.value(), counter.sd());
@@ -206,11 +205,7 @@ final class Placing {
   }
 
   @Nullable Double counterAt(String media, double seconds) {
-    return tracks
-        .find(media)
-        .flatMap(track -> track.counterAt(seconds))
-        .map(Track.Between::value)
-        .orElse(null);
+    return tracks.counterAt(media, seconds).map(Track.Between::value).orElse(null);
   }
 
   private PlacedFinding placed(

@@ -111,4 +111,14 @@ class TrackTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("F1: samples must rise in time, sample 1");
   }
+
+  @Test
+  void oneRecordingOfTwoPushesIsReadFromWhicheverTrackKnows() {
+    Tracks tracks = new Tracks(List.of(track(0, 0, 10, 5), track(20, 0, 30, 8)));
+
+    assertThat(tracks.counterAt("M1", 10)).contains(new Track.Between(5, 0));
+    assertThat(tracks.counterAt("M1", 30)).contains(new Track.Between(8, 0));
+    assertThat(tracks.counterAt("M1", 15)).isEmpty();
+    assertThat(tracks.counterAt("M2", 10)).isEmpty();
+  }
 }
