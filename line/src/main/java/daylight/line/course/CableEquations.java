@@ -9,6 +9,7 @@ import daylight.line.book.Where;
 import daylight.line.counter.Counter;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
+import daylight.line.normal.Gradient;
 import java.util.HashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -37,12 +38,6 @@ final class CableEquations {
     }
     for (Visit visit : model.visits()) {
       visitEquations(visit);
-    }
-    for (Mark mark : model.marks()) {
-      if (mark.noise() >= 0 && mark.position() instanceof Mark.Position.ByCable by) {
-        double sd = model.priors().sd(Priors.Kind.COUNTER_READING, by.cable());
-        equations.state(mark.label(), mark.noise(), -x[mark.noise()], sd);
-      }
     }
   }
 
@@ -89,19 +84,18 @@ final class CableEquations {
 
   /** The lens was at a node at a reading: reading = zero + scale × slack × distance to the node. */
   private void atNode(Walk walk, String source, String node, Reading cable, Finding.Moving moving) {
-    double[] d = new double[x.length];
-    Double distance = walk.toNode(x, node, d);
+    Gradient along = new Gradient();
+    Double distance = walk.toNode(x, node, along);
     if (distance == null) {
       return;
     }
     double grown = walk.grown(x, moving);
-    for (int k = 0; k < d.length; k++) {
-      d[k] *= grown;
-    }
-    d[walk.zero()] += 1;
-    d[walk.scale()] += distance * grown / (1 + x[walk.scale()]);
+    Gradient d = new Gradient();
+    d.add(along, grown);
+    d.add(walk.zero(), 1);
+    d.add(walk.scale(), distance * grown / (1 + x[walk.scale()]));
     if (Counter.slackens(moving)) {
-      d[walk.slack()] += distance * grown / (1 + x[walk.slack()]);
+      d.add(walk.slack(), distance * grown / (1 + x[walk.slack()]));
     }
     double modelled = x[walk.zero()] + grown * distance;
     equations.observe(

@@ -23,6 +23,10 @@ public enum CourseKey implements Key {
   SPOT_OFF,
   /** {0} reads {1} deeper or shallower than the course that the others give. */
   DEPTH_OFF,
+  /** Between {0} and {1} the line turns by about {2} more than any bend that was noted. */
+  UNSEEN_BEND,
+  /** Nothing checks {0}: an error in it would not show. */
+  NOTHING_CHECKS,
   /** {0} has no counter reading and no track gives one. */
   NO_CABLE,
   /** {0} was noted by a moment of the footage that no track covers; it has no place. */

@@ -1,8 +1,7 @@
 package daylight.line.course;
 
 import daylight.line.book.Level;
-import daylight.line.survey.PlanPoint;
-import java.util.List;
+import daylight.line.survey.Adjusted;
 
 /** Whether there is enough to estimate anything from. */
 final class Enough {
@@ -12,47 +11,39 @@ final class Enough {
   private Enough() {}
 
   /** Whether anything tells how deep or how high the line lies. */
-  static boolean forHeights(Model model) {
-    return model.marks().stream()
-        .anyMatch(
-            mark ->
-                mark.depth() != null
-                    || model.levelled(mark, Level.Part.INVERT)
-                    || (model.levelled(mark, Level.Part.CROWN) && bored(model, mark)));
-  }
-
-  private static boolean bored(Model model, Mark mark) {
-    int limb = mark.place(model.layout(), new double[model.layout().size()]).limb();
-    return model.layout().tree().limbs().get(limb).reach().bore() != null;
+  static boolean forHeights(Gathered of) {
+    return of.marks().stream().anyMatch(mark -> mark.depth() != null)
+        || of.levelled().stream().anyMatch(level -> level.part() != Level.Part.GROUND);
   }
 
   /**
    * How far two spots are apart at most, both over the ground and along the pipe as first laid out,
    * metres: a course has a direction only where two places of the pipe have a place each.
    */
-  static double spanOf(Model model, List<Mark> spotted, double[] start) {
-    Shape shape = new Shape(model.layout(), start);
+  static double spanOf(Model model, double[] shared) {
+    double[] x = Start.values(model, shared, new int[model.gathered().freeTurns().size()]);
+    Shape shape = new Shape(model.knots(), x);
+    Adjusted survey = model.survey();
     double span = 0;
-    for (Mark a : spotted) {
-      for (Mark b : spotted) {
-        if (model.survey() != null) {
-          PlanPoint p = model.survey().point(a.label());
-          double ground = p.distanceTo(model.survey().point(b.label()));
-          span = Math.max(span, Math.min(ground, apart(model, shape, start, a, b)));
+    for (Pinned a : model.spotted()) {
+      for (Pinned b : model.spotted()) {
+        if (survey != null) {
+          double ground = survey.point(a.mark().label()).distanceTo(survey.point(b.mark().label()));
+          span = Math.max(span, Math.min(ground, apart(model, shape, x, a, b)));
         }
       }
     }
     return span;
   }
 
-  private static double apart(Model model, Shape shape, double[] start, Mark a, Mark b) {
-    Walk.Reached at = a.place(model.layout(), start);
-    Walk.Reached to = b.place(model.layout(), start);
-    if (at.limb() == to.limb()) {
+  private static double apart(Model model, Shape shape, double[] x, Pinned a, Pinned b) {
+    if (a.limb() == b.limb()) {
+      Walk.Reached at = a.mark().on(a.limb(), model.layout(), x);
+      Walk.Reached to = b.mark().on(b.limb(), model.layout(), x);
       return Math.abs(at.t() - to.t());
     }
-    Shape.Point p = shape.at(at.limb(), at.t());
-    Shape.Point q = shape.at(to.limb(), to.t());
+    Shape.Point p = shape.knot(a.limb(), a.knot());
+    Shape.Point q = shape.knot(b.limb(), b.knot());
     return StrictMath.hypot(p.east() - q.east(), p.north() - q.north());
   }
 }

@@ -21,23 +21,27 @@ import org.jspecify.annotations.Nullable;
 /**
  * The door of this room: from a field book to the line.
  *
- * <p>Each line of the site is a tree of chains of straight steps. What is known of it is put into
- * one nonlinear least-squares adjustment: spots of locates, exposures and nodes with the full
- * covariance of the survey; depth readings with a receiver scale for the visit, distortion that
- * neighbours share and noise of their own; levels of ground and invert; counter readings with
- * scale, slack and zero; bends seen; and that pipes are straight and about level where nothing says
- * otherwise. Everything comes out with covariance and with the entries it rests on.
+ * <p>Each line of the site is a tree of pipes with a position and a direction at every knot. What
+ * is known of it is put into one nonlinear least-squares adjustment: spots of locates, exposures
+ * and nodes with the full covariance of the survey; depth readings with a receiver scale for the
+ * visit, distortion that neighbours share and noise of their own; levels of ground and invert;
+ * counter readings with scale, slack and zero; bends seen; and that pipes are straight and about
+ * level where nothing says otherwise. What the rest contradicts is put aside and told. Everything
+ * comes out with covariance and with the entries it rests on. The mathematics: {@code
+ * docs/estimator.md}.
  */
 public final class Estimator {
   private final FieldBook book;
   private final Tracks tracks;
   private final Priors priors;
+  private final Spacing spacing;
   private final List<Statement> doubts = new ArrayList<>();
 
-  private Estimator(FieldBook book, Tracks tracks, Priors priors) {
+  private Estimator(FieldBook book, Tracks tracks, Priors priors, Spacing spacing) {
     this.book = Ordered.of(book);
     this.tracks = tracks;
     this.priors = priors;
+    this.spacing = spacing;
   }
 
   /**
@@ -49,7 +53,16 @@ public final class Estimator {
    * @return the line; what could not be estimated says why
    */
   public static Line estimate(FieldBook book, Tracks tracks, Priors priors) {
-    return new Estimator(book, tracks, priors).estimate(book.site().reaches());
+    return estimate(book, tracks, priors, Spacing.USUAL);
+  }
+
+  /**
+   * The same with stations as near to each other as wanted.
+   *
+   * @param spacing how far apart stations and knots may be
+   */
+  public static Line estimate(FieldBook book, Tracks tracks, Priors priors, Spacing spacing) {
+    return new Estimator(book, tracks, priors, spacing).estimate(book.site().reaches());
   }
 
   private Line estimate(List<Reach> reaches) {
@@ -67,7 +80,7 @@ public final class Estimator {
     List<CableGap> gaps = new ArrayList<>();
     for (Tree tree : trees()) {
       Prepared prepared = prepare(tree, plan, heights);
-      Placing placing = new Placing(book, tracks, prepared.model(), prepared.solved());
+      Placing placing = new Placing(book, tracks, prepared.model(), prepared.solved(), spacing);
       runs.putAll(placing.runs(prepared.missing()));
       findings.addAll(placing.findings());
       sights.addAll(placing.sights());
@@ -116,23 +129,24 @@ public final class Estimator {
   private record Prepared(Model model, @Nullable Solved solved, @Nullable Statement missing) {}
 
   private Prepared prepare(Tree tree, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
-    Model model = gather(tree, true, plan, levels);
-    if (!Enough.forHeights(model)) {
-      model = gather(tree, false, plan, levels);
+    Gathered gathered = Gathered.of(book, tree, true, plan, levels, priors);
+    if (!Enough.forHeights(gathered)) {
+      gathered = Gathered.of(book, tree, false, plan, levels, priors);
     }
-    double[] start = Start.values(model);
-    Model whole = model.with(Turn.of(book, model.layout(), model.walks(), priors, start));
-    doubts.addAll(Marks.withoutCable(book, model.walks()));
-    assumedOffsets(model.marks());
-    Statement missing = missing(tree.line(), whole, start);
+    double[] shared = Start.shared(gathered, book, priors);
+    Model model = new Model(gathered, spacing.knots(), shared, Doubted.NOTHING);
+    doubts.addAll(Marks.withoutCable(book, gathered.walks()));
+    assumedOffsets(gathered.marks());
+    Statement missing = missing(tree.line(), model, shared);
     if (missing != null) {
-      return new Prepared(whole, null, missing);
+      return new Prepared(model, null, missing);
     }
-    DenseFit.Fitted fitted = DenseFit.fit(whole, start);
-    if (!fitted.settled()) {
+    Suspicion.Cleared cleared = Suspicion.clear(Fit.fit(model, shared));
+    if (!cleared.fitted().settled()) {
       doubts.add(Statement.of(CourseKey.NOT_SETTLED, new Argument.Label(tree.line())));
     }
-    return new Prepared(whole, new Solved(whole, fitted), null);
+    Solved solved = new Solved(cleared);
+    return new Prepared(solved.model(), solved, null);
   }
 
   /**
@@ -157,26 +171,16 @@ public final class Estimator {
     }
   }
 
-  /** What is known of a tree, before the bends seen are put on it. */
-  private Model gather(
-      Tree tree, boolean heights, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
-    Lengths lengths = Lengths.guess(book, tree, priors);
-    Layout layout = new Layout(tree, lengths.metres(), heights);
-    Walks walks = new Walks(book, layout, priors);
-    List<Mark> marks = Marks.gather(book, layout, lengths, walks, priors, levels);
-    return new Model(book, layout, lengths, walks, marks, List.of(), plan, levels, priors);
-  }
-
   /** A course needs two spots; it says which measurement is missing where there are fewer. */
-  private static @Nullable Statement missing(String label, Model model, double[] start) {
-    List<Mark> spotted = model.marks().stream().filter(model::spotted).toList();
+  private static @Nullable Statement missing(String label, Model model, double[] shared) {
+    List<Pinned> spotted = model.spotted();
     if (spotted.isEmpty()) {
       return Statement.of(CourseKey.NO_SPOTS, new Argument.Label(label));
     }
-    if (Enough.spanOf(model, spotted, start) < Enough.SHORTEST_BASE) {
+    if (Enough.spanOf(model, shared) < Enough.SHORTEST_BASE) {
       return Statement.of(
           CourseKey.ONE_SPOT,
-          new Argument.Label(spotted.getFirst().label()),
+          new Argument.Label(spotted.getFirst().mark().label()),
           new Argument.Label(label));
     }
     return null;

@@ -1,10 +1,11 @@
 package daylight.line.course;
 
 import daylight.line.book.Priors;
-import daylight.line.book.Visit;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
+import daylight.line.normal.Gradient;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.PlanPoint;
@@ -14,8 +15,11 @@ import org.jspecify.annotations.Nullable;
 
 /** How each locate and exposure fits the course that all of them give together. */
 final class Fits {
-  /** A mark this many standard uncertainties away is doubted; about one in 400 by chance. */
-  private static final double DOUBTED = 3.0;
+  /** Less redundancy than this checks nothing. */
+  private static final double CHECKED = 0.05;
+
+  /** An error is said to show when it does so in 95 of 100 cases, at one false alarm in 400. */
+  private static final double SHOWS = 3.0 + 1.645;
 
   private final Solved line;
   private final List<LocateFit> locates = new ArrayList<>();
@@ -23,10 +27,13 @@ final class Fits {
 
   Fits(Solved line) {
     this.line = line;
-    for (Mark mark : line.model().marks()) {
-      if (mark.noise() >= 0) {
-        locates.add(fit(mark));
+    for (Pinned pin : line.model().pinned()) {
+      if (pin.mark().onCable()) {
+        locates.add(fit(pin));
       }
+    }
+    for (Suspicion.Found found : line.found()) {
+      doubts.add(told(found));
     }
   }
 
@@ -38,86 +45,109 @@ final class Fits {
     return doubts;
   }
 
-  private LocateFit fit(Mark mark) {
-    Walk.Reached at = mark.place(line.model().layout(), line.fit().x());
-    Across across = across(mark, at);
-    Deep deep = deep(mark, at);
-    double off = 0;
-    if (across != null) {
-      off = across.off();
-      if (off > DOUBTED) {
-        doubts.add(
-            Statement.of(
-                CourseKey.SPOT_OFF,
-                new Argument.Label(mark.label()),
-                new Argument.Length(Math.abs(across.value()))));
+  private Statement told(Suspicion.Found found) {
+    double size = Math.abs(found.size());
+    return switch (found.about()) {
+      case Equations.About.SpotOf(Pinned pin) ->
+          Statement.of(
+              CourseKey.SPOT_OFF,
+              new Argument.Label(pin.mark().label()),
+              new Argument.Length(size));
+      case Equations.About.DepthOf(Pinned pin) ->
+          Statement.of(
+              CourseKey.DEPTH_OFF,
+              new Argument.Label(pin.mark().label()),
+              new Argument.Length(size));
+      case Equations.About.TurnTo(int limb, int knot) -> {
+        Doubted.Loose stretch = Suspicion.stretch(line.model(), limb, knot);
+        yield Statement.of(
+            CourseKey.UNSEEN_BEND,
+            new Argument.Label(at(limb, stretch.from(), false)),
+            new Argument.Label(at(limb, stretch.to(), true)),
+            new Argument.Quantity(Dimension.ANGLE, size));
+      }
+    };
+  }
+
+  /** The mark at an end of a stretch, else the node at that end of the limb. */
+  private String at(int limb, double t0, boolean far) {
+    for (Pinned pin : line.model().spotted()) {
+      if (pin.limb() == limb && line.model().knots().t0(limb, pin.knot()) == t0) {
+        return pin.mark().label();
       }
     }
-    if (deep != null) {
-      off = Math.max(off, deep.off());
-      if (deep.off() > DOUBTED) {
-        doubts.add(
-            Statement.of(
-                CourseKey.DEPTH_OFF,
-                new Argument.Label(mark.label()),
-                new Argument.Length(Math.abs(deep.residual()))));
-      }
-    }
+    Tree.Limb of = line.model().layout().tree().limbs().get(limb);
+    return far ? of.far() : of.near();
+  }
+
+  private LocateFit fit(Pinned pin) {
+    Walk.Reached at = pin.mark().on(pin.limb(), line.model().layout(), line.x());
+    Across across = across(pin, at);
+    Deep deep = deep(pin, at);
+    double off = Math.max(across == null ? 0 : across.off(), deep == null ? 0 : deep.off());
     return new LocateFit(
-        mark.id(),
+        pin.mark().id(),
         line.place(at.limb(), at.t()),
         across == null ? null : across.spot(),
         across == null ? null : across.value(),
         across == null ? null : across.sd(),
         deep == null ? null : deep.alone(),
         deep == null ? null : deep.residual(),
-        off);
+        off,
+        across == null ? null : across.shows(),
+        deep == null ? null : deep.shows());
   }
 
-  private record Across(PlanPoint spot, double value, double sd, double off) {}
+  /**
+   * A spot beside the course.
+   *
+   * @param shows the smallest error that would show; null where nothing checks it
+   */
+  private record Across(
+      PlanPoint spot, double value, double sd, double off, @Nullable Double shows) {}
 
-  private @Nullable Across across(Mark mark, Walk.Reached at) {
+  private @Nullable Across across(Pinned pin, Walk.Reached at) {
+    Mark mark = pin.mark();
     Adjusted survey = line.model().survey();
     if (survey == null || !line.model().spotted(mark)) {
       return null;
     }
     PlanPoint spot = survey.point(mark.label());
-    Shape.Point p = line.shape().at(at.limb(), at.t());
-    double bearing = line.bearing(line.place(at.limb(), at.t()));
-    double left = bearing - Math.PI / 2;
+    Shape.Spot course = line.shape().from(pin.limb(), pin.knot(), at.t(), at.dt());
+    Shape.Point p = course.point();
+    double left = line.bearing(line.place(at.limb(), at.t())) - Math.PI / 2;
     double e = StrictMath.sin(left);
     double n = StrictMath.cos(left);
     double value = e * (spot.x() - p.east()) + n * (spot.y() - p.north());
     Covariance2 tied = survey.covariance(mark.label(), mark.label());
-    double read =
-        e * e * tied.xx()
-            + 2 * e * n * tied.xy()
-            + n * n * tied.yy()
-            + SpotEquations.noise(line.model(), mark) * SpotEquations.noise(line.model(), mark);
-    int size = line.fit().x().length;
-    double[] de = new double[size];
-    double[] dn = new double[size];
-    line.shape().differentiate(at.limb(), at.t(), at.dt(), de, dn, new double[size]);
-    for (int k = 0; k < size; k++) {
-      de[k] = e * de[k] + n * dn[k];
-    }
-    double fitted = Equations.dot(de, line.follows(de));
-    double free = read - fitted;
-    // Where almost nothing but this spot holds the course, its misfit says nothing.
-    double off = free > 0.01 * read ? Math.abs(value) / Math.sqrt(free) : 0;
-    return new Across(spot, value, Math.sqrt(read), off);
+    double noise = SpotEquations.noise(line.model(), mark);
+    double read = e * e * tied.xx() + 2 * e * n * tied.xy() + n * n * tied.yy() + noise * noise;
+    Gradient across = new Gradient();
+    across.add(course.east(), e);
+    across.add(course.north(), n);
+    double fitted = line.fit().covariance().variance(across);
+    boolean leantOn = !line.model().doubted().spots().contains(mark.id());
+    // A spot that was put aside is compared with a course that does not know it.
+    double free = leantOn ? read - fitted : read + fitted;
+    double off = free > CHECKED * read ? Math.abs(value) / Math.sqrt(free) : 0;
+    Double shows = free > CHECKED * read ? SHOWS * read / Math.sqrt(free) : null;
+    return new Across(spot, value, Math.sqrt(read), off, shows);
   }
 
-  private record Deep(Measured alone, double residual, double off) {}
+  private record Deep(Measured alone, double residual, double off, @Nullable Double shows) {}
 
   /** The depth of the invert by one reading alone, and how the course differs from it. */
-  private @Nullable Deep deep(Mark mark, Walk.Reached at) {
-    Mark.DepthRead read = mark.depth();
+  private @Nullable Deep deep(Pinned pin, Walk.Reached at) {
+    Mark.DepthRead read = pin.mark().depth();
     if (read == null) {
       return null;
     }
-    double[] x = line.fit().x();
-    double course = x[mark.ground()] - line.shape().at(at.limb(), at.t()).up();
+    Shape.Spot course = line.shape().from(pin.limb(), pin.knot(), at.t(), at.dt());
+    int ground = line.model().knots().unknown(pin.limb(), pin.knot(), Knots.GROUND);
+    Gradient depth = new Gradient();
+    depth.add(ground, 1);
+    depth.add(course.up(), -1);
+    double lies = line.x()[ground] - course.point().up();
     Measured alone =
         switch (read) {
           case Mark.DepthRead.ByReceiver(
@@ -126,37 +156,20 @@ final class Fits {
                   double noise,
                   double bent) -> {
             double scale = line.model().priors().sd(Priors.Kind.RECEIVER_SCALE, 0) * shown;
+            double above = line.x()[line.model().layout().named("above/" + pin.mark().visit())];
             yield new Measured(
-                shown - raised + x[above(mark)],
-                Math.sqrt(noise * noise + bent * bent + scale * scale));
+                shown - raised + above, Math.sqrt(noise * noise + bent * bent + scale * scale));
           }
           case Mark.DepthRead.ByTape(double below, double above, double sd) ->
               new Measured(below + above, sd);
         };
-    double residual = course - alone.value();
-    Measured fitted = fitted(mark, at);
-    double free = alone.sd() * alone.sd() - fitted.sd() * fitted.sd();
-    double off = free > 0.01 * alone.sd() * alone.sd() ? Math.abs(residual) / Math.sqrt(free) : 0;
-    return new Deep(alone, residual, off);
-  }
-
-  private int above(Mark mark) {
-    for (Visit visit : line.model().visits()) {
-      if (visit.label().equals(mark.visit())) {
-        return line.model().layout().named("above/" + visit.label());
-      }
-    }
-    throw new IllegalStateException("a receiver's reading belongs to a visit");
-  }
-
-  private Measured fitted(Mark mark, Walk.Reached at) {
-    int size = line.fit().x().length;
-    double[] du = new double[size];
-    line.shape().differentiate(at.limb(), at.t(), at.dt(), new double[size], new double[size], du);
-    for (int k = 0; k < size; k++) {
-      du[k] = -du[k];
-    }
-    du[mark.ground()] += 1;
-    return line.measured(new Solved.Figure(0, du, 0, null));
+    double residual = lies - alone.value();
+    double variance = alone.sd() * alone.sd();
+    double fitted = line.fit().covariance().variance(depth);
+    boolean leantOn = !line.model().doubted().depths().contains(pin.mark().id());
+    double free = leantOn ? variance - fitted : variance + fitted;
+    double off = free > CHECKED * variance ? Math.abs(residual) / Math.sqrt(free) : 0;
+    Double shows = free > CHECKED * variance ? SHOWS * variance / Math.sqrt(free) : null;
+    return new Deep(alone, residual, off, shows);
   }
 }

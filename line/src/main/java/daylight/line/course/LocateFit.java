@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param depthResidual how much deeper the course lies than this reading says, metres; null without
  *     a depth
  * @param off how many standard uncertainties the worst of these is away from the course
+ * @param spotShows the smallest error of the spot square to the pipe that would show in 95 of 100
+ *     cases, metres; null where nothing checks it
+ * @param depthShows the same for the depth
  */
 public record LocateFit(
     Id entry,
@@ -27,4 +30,6 @@ public record LocateFit(
     @Nullable Double acrossSd,
     @Nullable Measured depth,
     @Nullable Double depthResidual,
-    double off) {}
+    double off,
+    @Nullable Double spotShows,
+    @Nullable Double depthShows) {}

@@ -3,6 +3,7 @@ package daylight.line.course;
 import daylight.line.book.Finding;
 import daylight.line.book.Id;
 import daylight.line.measure.Reading;
+import daylight.line.normal.Gradient;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param position how it is placed along the pipe
  * @param surface the surface it was measured from; null for a node
  * @param depth what was read of its depth; null when nothing was
- * @param noise the unknown for the error of its counter reading; −1 for none
- * @param ground the unknown for the height of the ground there; −1 when heights are not estimated
+ * @param ground whether the height of the ground there is wanted
  */
 record Mark(
     Id id,
@@ -23,8 +23,7 @@ record Mark(
     Position position,
     @Nullable String surface,
     @Nullable DepthRead depth,
-    int noise,
-    int ground) {
+    boolean ground) {
 
   /** How a mark is placed along the pipe. */
   sealed interface Position {
@@ -54,20 +53,34 @@ record Mark(
     return id.label();
   }
 
+  /** Whether it is placed by the counter, as locates and exposures are. */
+  boolean onCable() {
+    return position instanceof Position.ByCable;
+  }
+
   /** Where it is for these unknowns. */
   Walk.Reached place(Layout layout, double[] x) {
     return switch (position) {
       case Position.ByCable(Walk walk, Reading cable, Finding.Moving moving, int behind) ->
-          walk.at(x, cable.value(), moving, noise, behind);
-      case Position.AtEnd(int limb, boolean far) -> {
-        double[] dt = new double[x.length];
-        int stretch = layout.stretch(limb);
-        if (far) {
-          dt[stretch] = layout.length0(limb);
-        }
-        double t = far ? layout.length0(limb) * (1 + x[stretch]) : 0;
-        yield new Walk.Reached(limb, t, dt, true);
-      }
+          walk.at(x, cable.value(), moving, behind);
+      case Position.AtEnd(int limb, boolean far) -> end(layout, x, limb, far);
     };
+  }
+
+  /** The same, on that limb whether or not the counter still puts it there. */
+  Walk.Reached on(int limb, Layout layout, double[] x) {
+    return switch (position) {
+      case Position.ByCable(Walk walk, Reading cable, Finding.Moving moving, int behind) ->
+          walk.on(limb, x, cable.value(), moving, behind);
+      case Position.AtEnd(int at, boolean far) -> end(layout, x, at, far);
+    };
+  }
+
+  private static Walk.Reached end(Layout layout, double[] x, int limb, boolean far) {
+    Gradient dt = new Gradient();
+    if (far) {
+      dt.add(layout.stretch(limb), layout.length0(limb));
+    }
+    return new Walk.Reached(limb, far ? layout.length(x, limb) : 0, dt, true);
   }
 }

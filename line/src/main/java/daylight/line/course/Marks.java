@@ -3,7 +3,6 @@ package daylight.line.course;
 import daylight.line.book.Exposure;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
-import daylight.line.book.Id;
 import daylight.line.book.Level;
 import daylight.line.book.Locate;
 import daylight.line.book.Node;
@@ -44,7 +43,7 @@ final class Marks {
     this.levels = levels;
   }
 
-  /** The marks of a tree by label; with that every unknown of its line has been laid out. */
+  /** The marks of a tree by label. */
   static List<Mark> gather(
       FieldBook book,
       Layout layout,
@@ -59,7 +58,6 @@ final class Marks {
     }
     gatherer.takeNodes();
     gatherer.nameShared();
-    layout.close();
     gatherer.marks.sort((a, b) -> a.id().compareTo(b.id()));
     return List.copyOf(gatherer.marks);
   }
@@ -85,7 +83,7 @@ final class Marks {
   /** Whether the reach that a reading falls on still lies as it did when it was taken. */
   private boolean holds(Visit visit, Walk walk, Reading cable) {
     int limb =
-        walk.at(new double[layout.size()], cable.value(), Finding.Moving.PUSHING, -1, -1).limb();
+        walk.at(new double[layout.shared()], cable.value(), Finding.Moving.PUSHING, -1).limb();
     return Altered.holds(book, visit, reach(limb));
   }
 
@@ -98,10 +96,13 @@ final class Marks {
     if (!layout.heights()) {
       return;
     }
+    if (marks.stream().allMatch(mark -> mark.surface() == null)) {
+      layout.named(Surfaces.plane(""));
+    }
     for (Mark mark : marks) {
       String surface = mark.surface();
       if (surface != null) {
-        layout.named("surface/" + surface);
+        layout.named(Surfaces.plane(surface));
       }
       if (mark.depth() instanceof Mark.DepthRead.ByReceiver) {
         layout.named("receiver/" + mark.visit());
@@ -124,8 +125,7 @@ final class Marks {
                 walk, cable, locate.moving(), layout.named("behind/" + visit.label())),
             locate.surface(),
             receiver(locate),
-            layout.named("reading/" + locate.id().uuid()),
-            ground(locate.id())));
+            layout.heights()));
   }
 
   private Mark.@Nullable DepthRead receiver(Locate locate) {
@@ -163,8 +163,7 @@ final class Marks {
             new Mark.Position.ByCable(walk, cable, Finding.Moving.PUSHING, -1),
             exposure.surface(),
             tape(exposure, walk),
-            layout.named("reading/" + exposure.id().uuid()),
-            ground(exposure.id())));
+            layout.heights()));
   }
 
   private Mark.@Nullable DepthRead tape(Exposure exposure, Walk walk) {
@@ -201,18 +200,13 @@ final class Marks {
   private void takeNode(String label, int limb, boolean far, Set<String> seen) {
     Node node = book.site().findNode(label).orElse(null);
     if (node != null && seen.add(label)) {
-      int ground = levelled(label, Level.Part.GROUND) ? ground(node.id()) : -1;
-      marks.add(
-          new Mark(node.id(), "", new Mark.Position.AtEnd(limb, far), null, null, -1, ground));
+      boolean ground = layout.heights() && levelled(label, Level.Part.GROUND);
+      marks.add(new Mark(node.id(), "", new Mark.Position.AtEnd(limb, far), null, null, ground));
     }
   }
 
   private boolean levelled(String label, Level.Part part) {
     return levels != null && levels.heights().containsKey(LevelsOfBook.name(label, part));
-  }
-
-  private int ground(Id id) {
-    return layout.heights() ? layout.named("ground/" + id.uuid()) : -1;
   }
 
   private static @Nullable Walk walk(Walks walks, Visit visit, @Nullable String pass) {

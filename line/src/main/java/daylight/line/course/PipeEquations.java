@@ -3,8 +3,19 @@ package daylight.line.course;
 import daylight.line.book.Bend;
 import daylight.line.book.Priors;
 import daylight.line.measure.Reading;
+import daylight.line.normal.Gradient;
+import java.util.List;
 
-/** How a pipe may lie: straight but for its bends, about level, as long as it was measured. */
+/**
+ * How a pipe may lie: straight but for its bends, about level, as long as it was measured.
+ *
+ * <p>Bearing and pitch are random walks along the pipe. From one knot to the next, over a length h
+ * and with wander σ per square root of metre, the turn has the variance σ²h, and the way between
+ * the knots lies off the mean of both directions by an error with the variance σ²h³/12, independent
+ * of the turn (integrated Brownian motion with known ends; Rasmussen and Williams, <em>Gaussian
+ * Processes for Machine Learning</em> (2006), section 2.4, from memory). A turn Δ spread evenly
+ * shortens the chord to h·sin(Δ/2)/(Δ/2).
+ */
 final class PipeEquations {
   /** A length that nothing measured is held, so that the rest can be laid out. */
   private static final double HELD = 1e-6;
@@ -15,108 +26,345 @@ final class PipeEquations {
   /** How far two pipes at the root may be from running straight through it: anywhere, nearly. */
   private static final double THROUGH_ROOT = Math.PI / 2;
 
+  /** How a laid pipe differs from its length, metres per square root of metre; common practice. */
+  private static final double ALONG = 0.003;
+
+  /** How near the axes of two pipes pass that join, metres; common practice. */
+  private static final double JOINED = 0.01;
+
+  /** An unknown that nothing need determine is as unsure as this, whatever its unit. */
+  private static final double ANYWHERE = 1e6;
+
   private final Model model;
   private final Equations equations;
   private final double[] x;
+  private final Shape shape;
   private final Layout layout;
+  private final Knots knots;
 
-  PipeEquations(Model model, Equations equations, double[] x) {
+  PipeEquations(Model model, Equations equations, double[] x, Shape shape) {
     this.model = model;
     this.equations = equations;
     this.x = x;
+    this.shape = shape;
     this.layout = model.layout();
+    this.knots = model.knots();
   }
 
   void add(int[] hands) {
     for (int limb = 0; limb < layout.tree().limbs().size(); limb++) {
-      turns(limb, hands);
-      through(limb);
-      if (layout.heights()) {
-        pitches(limb);
+      begin(limb);
+      for (int i = 1; i < knots.count(limb); i++) {
+        segment(limb, i, hands);
       }
       stretch(limb);
     }
   }
 
-  private void turns(int limb, int[] hands) {
-    boolean rigid = model.material(limb).rigid();
-    Priors.Kind kind = rigid ? Priors.Kind.STRAIGHT_RIGID : Priors.Kind.STRAIGHT_FLEXIBLE;
-    for (int j = layout.tree().limbs().get(limb).parent() < 0 ? 1 : 0;
-        j < layout.steps(limb);
-        j++) {
-      double expected = 0;
-      double variance = square(wander(limb, j, kind));
-      String source = j == 0 ? Priors.Kind.JUNCTION_TURN.id() : kind.id();
-      boolean assumed = true;
-      int free = 0;
-      for (Turn turn : model.turns()) {
-        boolean here = turn.limb() == limb && turn.joint() == j;
-        boolean open = turn.sense() == Bend.Sense.UNKNOWN;
-        if (here && turn.sense() != Bend.Sense.UP && turn.sense() != Bend.Sense.DOWN) {
+  private int unknown(int limb, int i, int which) {
+    return knots.unknown(limb, i, which);
+  }
+
+  private double value(int limb, int i, int which) {
+    return x[unknown(limb, i, which)];
+  }
+
+  /** The first knot of a limb: anywhere at the root, else where its parent ends. */
+  private void begin(int limb) {
+    int parent = layout.tree().limbs().get(limb).parent();
+    if (limb == 0) {
+      for (int which : new int[] {Knots.EAST, Knots.NORTH, Knots.BEARING}) {
+        anywhere(which);
+      }
+      if (layout.heights()) {
+        anywhere(Knots.UP);
+        pitch(limb, 0);
+      }
+      return;
+    }
+    int on = parent < 0 ? 0 : parent;
+    int at = parent < 0 ? 0 : knots.count(parent) - 1;
+    same(limb, on, at, Knots.EAST, JOINED);
+    same(limb, on, at, Knots.NORTH, JOINED);
+    double turn = model.priors().sd(Priors.Kind.JUNCTION_TURN, 0);
+    if (parent < 0) {
+      Gradient d = difference(limb, on, at, Knots.BEARING);
+      double off = value(0, 0, Knots.BEARING) + Math.PI - value(limb, 0, Knots.BEARING);
+      equations.suppose(Priors.Kind.JUNCTION_TURN.id(), d, Angles.wrap(off), THROUGH_ROOT);
+    } else {
+      same(limb, on, at, Knots.BEARING, turn);
+    }
+    if (layout.heights()) {
+      same(limb, on, at, Knots.UP, JOINED);
+      if (parent < 0) {
+        pitch(limb, 0);
+      } else {
+        same(limb, on, at, Knots.PITCH, model.priors().sd(Priors.Kind.FALL, 0));
+      }
+    }
+  }
+
+  private void anywhere(int which) {
+    equations.assume(Equations.NOBODY, unknown(0, 0, which), -value(0, 0, which), ANYWHERE);
+  }
+
+  private Gradient difference(int limb, int on, int at, int which) {
+    Gradient d = Equations.one(unknown(limb, 0, which));
+    d.add(unknown(on, at, which), -1);
+    return d;
+  }
+
+  private void same(int limb, int on, int at, int which, double sd) {
+    String source = which == Knots.PITCH ? Priors.Kind.FALL.id() : Priors.Kind.JUNCTION_TURN.id();
+    double off = value(on, at, which) - value(limb, 0, which);
+    equations.suppose(source, difference(limb, on, at, which), off, sd);
+  }
+
+  private void pitch(int limb, int i) {
+    equations.assume(
+        Priors.Kind.FALL.id(),
+        unknown(limb, i, Knots.PITCH),
+        -value(limb, i, Knots.PITCH),
+        model.priors().sd(Priors.Kind.FALL, 0));
+  }
+
+  /** What the bends of one segment make of it. */
+  private static final class Bending {
+    private double turn;
+    private double turnVariance;
+    private double tip;
+    private double tipVariance;
+    private double across;
+    private final Gradient acrossBy = new Gradient();
+    private double acrossVariance;
+    private double above;
+    private final Gradient aboveBy = new Gradient();
+    private double aboveVariance;
+    private double along;
+    private @org.jspecify.annotations.Nullable String source;
+    private @org.jspecify.annotations.Nullable String tipSource;
+  }
+
+  private void segment(int limb, int i, int[] hands) {
+    boolean rigid = layout.tree().limbs().get(limb).reach().material().rigid();
+    Priors.Kind straight = rigid ? Priors.Kind.STRAIGHT_RIGID : Priors.Kind.STRAIGHT_FLEXIBLE;
+    Priors.Kind grade = rigid ? Priors.Kind.GRADE_RIGID : Priors.Kind.GRADE_FLEXIBLE;
+    double h0 = knots.t0(limb, i) - knots.t0(limb, i - 1);
+    double h = h0 * (1 + x[layout.stretch(limb)]);
+    Bending bends = bends(limb, i, hands);
+    double psi = (value(limb, i - 1, Knots.BEARING) + value(limb, i, Knots.BEARING)) / 2;
+    double gamma = (shape.pitch(limb, i - 1) + shape.pitch(limb, i)) / 2;
+    double turned = value(limb, i, Knots.BEARING) - value(limb, i - 1, Knots.BEARING);
+    double tipped = shape.pitch(limb, i) - shape.pitch(limb, i - 1);
+    String source = bends.source != null ? bends.source : straight.id();
+    boolean assumed = bends.source == null;
+
+    double wander =
+        square(model.priors().of(straight).a())
+            + model.doubted().loose(limb, knots.t0(limb, i - 1), h0);
+    Gradient turn = Equations.one(unknown(limb, i, Knots.BEARING));
+    turn.add(unknown(limb, i - 1, Knots.BEARING), -1);
+    equations.add(
+        new Equations.Row(
+            source,
+            assumed,
+            turn,
+            bends.turn - turned,
+            Math.sqrt(wander * h0 + bends.turnVariance),
+            assumed ? new Equations.About.TurnTo(limb, i) : null,
+            null));
+
+    Shape.Point a = shape.knot(limb, i - 1);
+    Shape.Point b = shape.knot(limb, i);
+    double[] v = {b.east() - a.east(), b.north() - a.north(), b.up() - a.up()};
+    double[] d = Shape.direction(psi, gamma);
+    double[] byPsi = Shape.byBearing(psi, gamma);
+    double[] byGamma = Shape.byPitch(psi, gamma);
+
+    along(
+        limb,
+        i,
+        v,
+        d,
+        byPsi,
+        byGamma,
+        h,
+        h0,
+        turned * StrictMath.cos(gamma),
+        tipped,
+        bends,
+        straight);
+
+    // Square to the mean direction, to the right: what a turn to the right moves towards.
+    double[] right = {StrictMath.cos(psi), -StrictMath.sin(psi), 0};
+    Gradient across = vector(limb, i, right);
+    halves(
+        across, limb, i, Knots.BEARING, -(v[0] * StrictMath.sin(psi) + v[1] * StrictMath.cos(psi)));
+    across.add(bends.acrossBy, -1);
+    put(
+        source,
+        assumed,
+        across,
+        bends.across - dot(right, v),
+        Math.sqrt(wander * h0 * h0 * h0 / 12 + bends.acrossVariance));
+
+    if (layout.heights()) {
+      double climb = square(model.priors().of(grade).a());
+      String tipSource = bends.tipSource != null ? bends.tipSource : grade.id();
+      boolean tipAssumed = bends.tipSource == null;
+      Gradient tip = Equations.one(unknown(limb, i, Knots.PITCH));
+      tip.add(unknown(limb, i - 1, Knots.PITCH), -1);
+      put(
+          tipSource,
+          tipAssumed,
+          tip,
+          bends.tip - tipped,
+          Math.sqrt(climb * h0 + bends.tipVariance));
+      Gradient above = vector(limb, i, byGamma);
+      halves(above, limb, i, Knots.PITCH, -dot(d, v));
+      // The upward normal turns with the bearing too.
+      double[] turnedNormal = {
+        -StrictMath.sin(gamma) * StrictMath.cos(psi), StrictMath.sin(gamma) * StrictMath.sin(psi), 0
+      };
+      halves(above, limb, i, Knots.BEARING, dot(turnedNormal, v));
+      above.add(bends.aboveBy, -1);
+      put(
+          tipSource,
+          tipAssumed,
+          above,
+          bends.above - dot(byGamma, v),
+          Math.sqrt(climb * h0 * h0 * h0 / 12 + bends.aboveVariance));
+    }
+  }
+
+  /** The chord is as long as the pipe less what its turning takes. */
+  private void along(
+      int limb,
+      int i,
+      double[] v,
+      double[] d,
+      double[] byPsi,
+      double[] byGamma,
+      double h,
+      double h0,
+      double turned,
+      double tipped,
+      Bending bends,
+      Priors.Kind straight) {
+    double[] s = chord(turned);
+    double[] u = chord(tipped);
+    double chord = h * s[0] * u[0];
+    Gradient gradient = vector(limb, i, d);
+    halves(gradient, limb, i, Knots.BEARING, dot(byPsi, v));
+    if (layout.heights()) {
+      halves(gradient, limb, i, Knots.PITCH, dot(byGamma, v));
+      double byTip = h * s[0] * u[1];
+      gradient.add(unknown(limb, i, Knots.PITCH), -byTip);
+      gradient.add(unknown(limb, i - 1, Knots.PITCH), byTip);
+    }
+    double cos = turnedShare(limb, i);
+    double byTurn = h * s[1] * u[0] * cos;
+    gradient.add(unknown(limb, i, Knots.BEARING), -byTurn);
+    gradient.add(unknown(limb, i - 1, Knots.BEARING), byTurn);
+    if (layout.heights()) {
+      double gamma = (shape.pitch(limb, i - 1) + shape.pitch(limb, i)) / 2;
+      double rawTurn = value(limb, i, Knots.BEARING) - value(limb, i - 1, Knots.BEARING);
+      halves(gradient, limb, i, Knots.PITCH, h * s[1] * u[0] * rawTurn * StrictMath.sin(gamma));
+    }
+    gradient.add(layout.stretch(limb), -h0 * s[0] * u[0]);
+    double sd = Math.sqrt(square(ALONG) * h0 + square(bends.along * h));
+    put(straight.id(), true, gradient, chord - dot(d, v), sd);
+  }
+
+  private double turnedShare(int limb, int i) {
+    return StrictMath.cos((shape.pitch(limb, i - 1) + shape.pitch(limb, i)) / 2);
+  }
+
+  /** sin(Δ/2)/(Δ/2) and its derivative. */
+  private static double[] chord(double turn) {
+    double half = turn / 2;
+    if (Math.abs(half) < 1e-3) {
+      return new double[] {1 - half * half / 6, -half / 6};
+    }
+    double s = StrictMath.sin(half) / half;
+    return new double[] {s, (StrictMath.cos(half) - s) / half / 2};
+  }
+
+  /** The derivatives of the way between two knots in a direction. */
+  private Gradient vector(int limb, int i, double[] direction) {
+    Gradient gradient = new Gradient();
+    int[] own = {Knots.EAST, Knots.NORTH, Knots.UP};
+    for (int axis = 0; axis < (layout.heights() ? 3 : 2); axis++) {
+      gradient.add(unknown(limb, i, own[axis]), direction[axis]);
+      gradient.add(unknown(limb, i - 1, own[axis]), -direction[axis]);
+    }
+    return gradient;
+  }
+
+  /** Adds a derivative by the mean of an angle at both knots. */
+  private void halves(Gradient gradient, int limb, int i, int which, double derivative) {
+    gradient.add(unknown(limb, i, which), derivative / 2);
+    gradient.add(unknown(limb, i - 1, which), derivative / 2);
+  }
+
+  /**
+   * A bend by Δ that lies δ beyond the middle of its segment moves the far end by 2·sin(Δ/2)·δ
+   * against its turn: δ hangs on the counter as the reading of the bend does.
+   */
+  private Bending bends(int limb, int i, int[] hands) {
+    Bending bends = new Bending();
+    List<Turn> turns = model.turns();
+    double middle0 = (knots.t0(limb, i) + knots.t0(limb, i - 1)) / 2;
+    int free = -1;
+    for (int k = 0; k < turns.size(); k++) {
+      Turn turn = turns.get(k);
+      boolean open = turn.sense() == Bend.Sense.UNKNOWN;
+      free += open ? 1 : 0;
+      if (turn.limb() != limb || model.segmentOf(k) != i) {
+        continue;
+      }
+      Walk.Reached at = turn.at(x);
+      double beyond = at.t() - middle0 * (1 + x[layout.stretch(limb)]);
+      double lever = 2 * StrictMath.sin(turn.angle() / 2);
+      bends.along = Math.max(bends.along, slackOfBend(turn.angle()));
+      switch (turn.sense()) {
+        case UP, DOWN -> {
+          int sign = turn.sense() == Bend.Sense.UP ? 1 : -1;
+          bends.tip += sign * turn.angle();
+          bends.tipVariance += square(turn.sd());
+          bends.above -= sign * lever * beyond;
+          shift(bends.aboveBy, at, limb, middle0, -sign * lever);
+          bends.aboveVariance += square(lever * turn.readingSd());
+          bends.tipSource = turn.label();
+        }
+        case LEFT, RIGHT, UNKNOWN -> {
           int hand = open ? hands[free] : turn.sense() == Bend.Sense.RIGHT ? 1 : -1;
           // A plane that nobody knows and that is not tried either way may turn by all of it.
           double sd = hand == 0 ? turn.angle() : turn.sd();
-          expected += hand * turn.angle();
-          variance += sd * sd;
-          source = turn.label();
-          assumed = false;
-        }
-        free += open ? 1 : 0;
-      }
-      put(source, assumed, layout.turn(limb, j), expected, Math.sqrt(variance));
-    }
-  }
-
-  /** A second limb at the root has a bearing of its own, which is about straight through. */
-  private void through(int limb) {
-    if (limb > 0 && layout.tree().limbs().get(limb).parent() < 0) {
-      int first = layout.turn(0, 0);
-      int second = layout.turn(limb, 0);
-      double[] d = new double[x.length];
-      d[second] = 1;
-      d[first] = -1;
-      equations.suppose(
-          Priors.Kind.JUNCTION_TURN.id(),
-          d,
-          Start.wrap(x[first] + Math.PI - x[second]),
-          THROUGH_ROOT);
-    }
-  }
-
-  private void pitches(int limb) {
-    boolean rigid = model.material(limb).rigid();
-    Priors.Kind kind = rigid ? Priors.Kind.GRADE_RIGID : Priors.Kind.GRADE_FLEXIBLE;
-    double fall = model.priors().sd(Priors.Kind.FALL, 0);
-    for (int j = 0; j < layout.steps(limb); j++) {
-      double expected = 0;
-      double variance = square(j == 0 ? fall : wander(limb, j, kind));
-      String source = j == 0 ? Priors.Kind.FALL.id() : kind.id();
-      boolean assumed = true;
-      for (Turn turn : model.turns()) {
-        if (turn.limb() == limb && turn.joint() == j) {
-          switch (turn.sense()) {
-            case UP, DOWN -> {
-              expected += turn.sense() == Bend.Sense.UP ? turn.angle() : -turn.angle();
-              variance += square(turn.sd());
-              source = turn.label();
-              assumed = false;
-            }
-            case UNKNOWN -> variance += square(turn.sd());
-            case LEFT, RIGHT -> {}
+          bends.turn += hand * turn.angle();
+          bends.turnVariance += square(sd);
+          bends.across -= hand * lever * beyond;
+          shift(bends.acrossBy, at, limb, middle0, -hand * lever);
+          bends.acrossVariance +=
+              square(lever * turn.readingSd()) + (hand == 0 ? square(lever * Knots.HALF_BEND) : 0);
+          bends.source = turn.label();
+          if (open) {
+            bends.tipVariance += square(turn.sd());
           }
         }
       }
-      put(source, assumed, layout.pitch(limb, j), expected, Math.sqrt(variance));
     }
+    return bends;
   }
 
-  /** How much a joint may turn that nobody noted a bend at. */
-  private double wander(int limb, int j, Priors.Kind kind) {
-    if (j == 0 && layout.tree().limbs().get(limb).parent() >= 0) {
-      return model.priors().sd(Priors.Kind.JUNCTION_TURN, 0);
-    }
-    double step = layout.length0(limb) / layout.steps(limb);
-    return model.priors().of(kind).a() * Math.sqrt(step);
+  private void shift(Gradient to, Walk.Reached at, int limb, double middle0, double times) {
+    to.add(at.dt(), times);
+    to.add(layout.stretch(limb), -times * middle0);
+  }
+
+  /** Half the share of length between a sharp bend and an even one. */
+  private static double slackOfBend(double angle) {
+    return (chord(angle)[0] - StrictMath.cos(angle / 2)) / 2;
   }
 
   private void stretch(int limb) {
@@ -128,22 +376,22 @@ final class PipeEquations {
       put(
           layout.tree().limbs().get(limb).reach().label(),
           false,
-          unknown,
-          stated.value() / length0 - 1,
+          Equations.one(unknown),
+          stated.value() / length0 - 1 - x[unknown],
           sd);
     } else if (model.lengths().met()[limb]) {
-      put(Priors.Kind.COUNTER_READING.id(), true, unknown, 0, MET);
+      equations.assume(Priors.Kind.COUNTER_READING.id(), unknown, -x[unknown], MET);
     } else if (!model.lengths().measured()[limb]) {
-      put(Priors.Kind.COUNTER_READING.id(), true, unknown, 0, HELD);
+      equations.assume(Priors.Kind.COUNTER_READING.id(), unknown, -x[unknown], HELD);
     }
   }
 
-  private void put(String source, boolean assumed, int unknown, double expected, double sd) {
-    if (assumed) {
-      equations.assume(source, unknown, expected - x[unknown], sd);
-    } else {
-      equations.state(source, unknown, expected - x[unknown], sd);
-    }
+  private void put(String source, boolean assumed, Gradient gradient, double misfit, double sd) {
+    equations.add(new Equations.Row(source, assumed, gradient, misfit, sd, null, null));
+  }
+
+  private static double dot(double[] a, double[] b) {
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
   }
 
   private static double square(double v) {

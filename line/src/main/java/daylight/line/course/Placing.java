@@ -13,6 +13,7 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Statement;
+import daylight.line.normal.Gradient;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,28 +22,25 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts stations, findings and sight at their places on one line, solved or not. */
 final class Placing {
+  private static final int FEWEST_STEPS = 4;
+
+  /** Enough for a kilometre told every few centimetres; a length out of hand ends here. */
+  private static final int MOST_STEPS = 20_000;
+
   private final FieldBook book;
   private final Tracks tracks;
   private final Model model;
   private final @Nullable Solved solved;
+  private final Spacing spacing;
   private final double[] x;
 
-  Placing(FieldBook book, Tracks tracks, Model model, @Nullable Solved solved) {
+  Placing(FieldBook book, Tracks tracks, Model model, @Nullable Solved solved, Spacing spacing) {
     this.book = book;
     this.tracks = tracks;
     this.model = model;
     this.solved = solved;
-    this.x = solved != null ? solved.fit().x() : unsolved(model);
-  }
-
-  /** Scale and slack at their expectation, everything else as first guessed. */
-  private static double[] unsolved(Model model) {
-    double[] x = Start.values(model);
-    for (Walk walk : model.walks().all()) {
-      x[walk.scale()] = walk.counter().scale().value() - 1;
-      x[walk.slack()] = walk.counter().slack().value();
-    }
-    return x;
+    this.spacing = spacing;
+    this.x = solved != null ? solved.x() : Start.shared(model.gathered(), book, model.priors());
   }
 
   /**
@@ -116,8 +114,8 @@ final class Placing {
   private List<Station> stations(int limb) {
     Solved line = solvedLine();
     List<Station> stations = new ArrayList<>();
-    int steps = model.layout().steps(limb);
     double length = line.shape().length(limb);
+    int steps = Math.clamp((int) Math.ceil(length / spacing.stations()), FEWEST_STEPS, MOST_STEPS);
     boolean downstream = model.layout().tree().limbs().get(limb).downstream();
     for (int i = 0; i <= steps; i++) {
       double t = length * (downstream ? i : steps - i) / steps;
@@ -216,8 +214,8 @@ final class Placing {
       double from,
       double to,
       double readingSd) {
-    Walk.Reached a = walk.at(x, from, finding.moving(), -1, -1);
-    Walk.Reached b = walk.at(x, to, finding.moving(), -1, -1);
+    Walk.Reached a = walk.at(x, from, finding.moving(), -1);
+    Walk.Reached b = walk.at(x, to, finding.moving(), -1);
     Place start = place(a);
     Place end = from == to ? null : place(b);
     double sd = StrictMath.hypot(sd(walk, a, from), readingSd);
@@ -243,13 +241,13 @@ final class Placing {
       return Math.sqrt(
           own * own + scale * scale + walk.counter().zeroSd() * walk.counter().zeroSd());
     }
-    double variance = Equations.dot(at.dt(), solved.follows(at.dt()));
+    double variance = solved.fit().covariance().variance(at.dt());
     return Math.sqrt(own * own + Math.max(0, variance));
   }
 
   Place place(Walk.Reached at) {
     Tree.Limb limb = model.layout().tree().limbs().get(at.limb());
-    double length = model.layout().length0(at.limb()) * (1 + x[model.layout().stretch(at.limb())]);
+    double length = model.layout().length(x, at.limb());
     double t = Math.clamp(at.t(), 0, length);
     return new Place(limb.reach().label(), limb.downstream() ? t : length - t);
   }
@@ -292,7 +290,7 @@ final class Placing {
 
   /** Where the lens was when the counter of a push showed this. */
   Walk.Reached lens(Walk walk, double reading) {
-    return walk.at(x, reading, Finding.Moving.PUSHING, -1, -1);
+    return walk.at(x, reading, Finding.Moving.PUSHING, -1);
   }
 
   /** The way of a walk from its entry to a place, one leg for each reach. */
@@ -314,8 +312,8 @@ final class Placing {
   /** Where a walk comes into a limb, or leaves it. */
   private Walk.Reached end(Walk walk, int limb, boolean leaves) {
     boolean away = walk.away(limb);
-    double length = model.layout().length0(limb) * (1 + x[model.layout().stretch(limb)]);
-    return new Walk.Reached(limb, away == leaves ? length : 0, new double[0], away);
+    double length = model.layout().length(x, limb);
+    return new Walk.Reached(limb, away == leaves ? length : 0, new Gradient(), away);
   }
 
   private List<PlacedPass.Leg> between(Walk walk, Walk.Reached a, Walk.Reached b) {

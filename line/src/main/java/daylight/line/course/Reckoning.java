@@ -52,7 +52,7 @@ final class Reckoning {
   private List<Sighted> sighted(int limb) {
     List<Sighted> sighted = new ArrayList<>();
     for (Mark mark : line.model().marks()) {
-      if (mark.noise() >= 0 && line.model().spotted(mark)) {
+      if (mark.onCable() && line.model().spotted(mark)) {
         double[] prior = prior();
         Walk.Reached at = mark.place(line.model().layout(), prior);
         if (at.limb() == limb) {
@@ -70,16 +70,11 @@ final class Reckoning {
    * estimated.
    */
   private double[] prior() {
-    double[] x = line.fit().x().clone();
+    double[] x = line.x().clone();
     for (Walk walk : line.model().walks().all()) {
       x[walk.scale()] = walk.counter().scale().value() - 1;
       x[walk.slack()] = walk.counter().slack().value();
       x[walk.zero()] = 0;
-    }
-    for (Mark mark : line.model().marks()) {
-      if (mark.noise() >= 0) {
-        x[mark.noise()] = 0;
-      }
     }
     return x;
   }
@@ -153,15 +148,14 @@ final class Reckoning {
   private List<Turn> turnsBetween(int limb, double from, double to) {
     return line.model().turns().stream()
         .filter(turn -> turn.limb() == limb)
-        .filter(turn -> turn.sense() != Bend.Sense.UP && turn.sense() != Bend.Sense.DOWN)
+        .filter(Turn::sideways)
         .filter(turn -> distance(turn) > from && distance(turn) < to)
-        .sorted(Comparator.comparingInt(Turn::joint))
+        .sorted(Comparator.comparingDouble(this::distance))
         .toList();
   }
 
   private double distance(Turn turn) {
-    Layout layout = line.model().layout();
-    return turn.joint() * line.shape().length(turn.limb()) / layout.steps(turn.limb());
+    return turn.at(line.x()).t();
   }
 
   /** A bend whose angle is uncertain makes the chord uncertain by about its lever. */

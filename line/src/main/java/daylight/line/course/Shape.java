@@ -1,199 +1,267 @@
 package daylight.line.course;
 
-import daylight.line.course.Tree.Limb;
-import java.util.List;
+import daylight.line.normal.Gradient;
 
 /**
- * The pipes of a line in space for one vector of unknowns: chains of straight steps, each turned
- * against the one before it, so that the pipe is as long as it is whatever its course.
+ * The pipes of a line in space for one vector of unknowns.
  *
- * <p>A step of length h with bearing ψ (clockwise from grid north) and pitch γ (up positive, away
- * from the root) moves by h·(cos γ sin ψ, cos γ cos ψ, sin γ). Turning at one joint turns
- * everything beyond about that joint, which gives the derivatives.
+ * <p>The direction of a pipe with bearing ψ (clockwise from grid north) and pitch γ (up positive,
+ * away from the root) is (cos γ sin ψ, cos γ cos ψ, sin γ). Between two knots the pipe runs on the
+ * cubic that has their positions and directions: the expected path of a direction that wanders at
+ * random between known ends. Beyond the ends of a limb it runs straight on.
  */
 final class Shape {
-  /** A place right at a joint belongs to the step beyond it, however its distance was rounded. */
-  private static final double ROUNDING = 1e-9;
-
+  private final Knots knots;
   private final Layout layout;
   private final double[] x;
-  private final Chain[] chains;
-
-  @SuppressWarnings("ArrayRecordComponent") // never leaves this room
-  private record Chain(
-      double[] east,
-      double[] north,
-      double[] up,
-      double[] bearing,
-      double[] pitch,
-      double step,
-      // Sum over the steps from the root of the change of place for one radian of pitch.
-      double[] pitchEast,
-      double[] pitchNorth,
-      double[] pitchUp) {}
 
   /** A place in space, metres. */
-  record Point(double east, double north, double up) {}
-
-  Shape(Layout layout, double[] x) {
-    this.layout = layout;
-    this.x = x;
-    List<Limb> limbs = layout.tree().limbs();
-    chains = new Chain[limbs.size()];
-    for (int limb = 0; limb < limbs.size(); limb++) {
-      chains[limb] = chain(limb, limbs.get(limb).parent());
+  record Point(double east, double north, double up) {
+    Point plus(double times, double[] direction) {
+      return new Point(
+          east + times * direction[0], north + times * direction[1], up + times * direction[2]);
     }
   }
 
-  private Chain chain(int limb, int parent) {
-    int n = layout.steps(limb);
-    double h = length(limb) / n;
-    Chain chain =
-        new Chain(
-            new double[n + 1],
-            new double[n + 1],
-            new double[n + 1],
-            new double[n],
-            new double[n],
-            h,
-            new double[n + 1],
-            new double[n + 1],
-            new double[n + 1]);
-    double psi = 0;
-    double gamma = 0;
-    if (parent < 0) {
-      chain.east[0] = x[0];
-      chain.north[0] = x[1];
-      chain.up[0] = layout.heights() ? x[2] : 0;
-    } else {
-      Chain before = chains[parent];
-      int end = before.bearing.length;
-      chain.east[0] = before.east[end];
-      chain.north[0] = before.north[end];
-      chain.up[0] = before.up[end];
-      chain.pitchEast[0] = before.pitchEast[end];
-      chain.pitchNorth[0] = before.pitchNorth[end];
-      chain.pitchUp[0] = before.pitchUp[end];
-      psi = before.bearing[end - 1];
-      gamma = before.pitch[end - 1];
-    }
-    for (int i = 0; i < n; i++) {
-      psi += x[layout.turn(limb, i)];
-      gamma += layout.heights() ? x[layout.pitch(limb, i)] : 0;
-      chain.bearing[i] = psi;
-      chain.pitch[i] = gamma;
-      double sinPsi = StrictMath.sin(psi);
-      double cosPsi = StrictMath.cos(psi);
-      double sinGamma = StrictMath.sin(gamma);
-      double cosGamma = StrictMath.cos(gamma);
-      chain.east[i + 1] = chain.east[i] + h * cosGamma * sinPsi;
-      chain.north[i + 1] = chain.north[i] + h * cosGamma * cosPsi;
-      chain.up[i + 1] = chain.up[i] + h * sinGamma;
-      chain.pitchEast[i + 1] = chain.pitchEast[i] - h * sinGamma * sinPsi;
-      chain.pitchNorth[i + 1] = chain.pitchNorth[i] - h * sinGamma * cosPsi;
-      chain.pitchUp[i + 1] = chain.pitchUp[i] + h * cosGamma;
-    }
-    return chain;
+  /** A place with the derivatives of its three coordinates. */
+  record Spot(Point point, Gradient east, Gradient north, Gradient up) {}
+
+  Shape(Knots knots, double[] x) {
+    this.knots = knots;
+    this.layout = knots.layout();
+    this.x = x;
   }
 
   /** Length of a limb, metres. */
   double length(int limb) {
-    return layout.length0(limb) * (1 + x[layout.stretch(limb)]);
+    return layout.length(x, limb);
   }
 
-  /** The place at a distance from the root's side of a limb; straight on beyond its ends. */
-  Point at(int limb, double t) {
-    Chain c = chains[limb];
-    int i = step(c, t);
-    double rest = t - i * c.step;
+  private double grown(int limb) {
+    return 1 + x[layout.stretch(limb)];
+  }
+
+  /** How far along its limb a knot is, metres. */
+  double t(int limb, int i) {
+    return knots.t0(limb, i) * grown(limb);
+  }
+
+  private double value(int limb, int i, int which) {
+    return x[knots.unknown(limb, i, which)];
+  }
+
+  double bearing(int limb, int i) {
+    return value(limb, i, Knots.BEARING);
+  }
+
+  double pitch(int limb, int i) {
+    return layout.heights() ? value(limb, i, Knots.PITCH) : 0;
+  }
+
+  Point knot(int limb, int i) {
     return new Point(
-        c.east[i] + rest * east(c, i), c.north[i] + rest * north(c, i), c.up[i] + rest * up(c, i));
+        value(limb, i, Knots.EAST),
+        value(limb, i, Knots.NORTH),
+        layout.heights() ? value(limb, i, Knots.UP) : 0);
+  }
+
+  double[] direction(int limb, int i) {
+    return direction(bearing(limb, i), pitch(limb, i));
+  }
+
+  static double[] direction(double psi, double gamma) {
+    double cos = StrictMath.cos(gamma);
+    return new double[] {
+      cos * StrictMath.sin(psi), cos * StrictMath.cos(psi), StrictMath.sin(gamma)
+    };
+  }
+
+  /** The change of a direction for one radian of bearing. */
+  static double[] byBearing(double psi, double gamma) {
+    double cos = StrictMath.cos(gamma);
+    return new double[] {cos * StrictMath.cos(psi), -cos * StrictMath.sin(psi), 0};
+  }
+
+  /** The change of a direction for one radian of pitch. */
+  static double[] byPitch(double psi, double gamma) {
+    double sin = StrictMath.sin(gamma);
+    return new double[] {
+      -sin * StrictMath.sin(psi), -sin * StrictMath.cos(psi), StrictMath.cos(gamma)
+    };
+  }
+
+  /**
+   * Where in a segment a place is: {@code end} the knot after it, {@code f} the share from 0 to 1.
+   */
+  record Within(int limb, int end, double f) {}
+
+  /** Where a distance falls; null beyond the ends of the limb. */
+  @org.jspecify.annotations.Nullable
+  Within within(int limb, double t) {
+    double t0 = t / grown(limb);
+    if (t0 < 0 || t0 > layout.length0(limb)) {
+      return null;
+    }
+    int end = knots.segment(limb, t0);
+    double a = knots.t0(limb, end - 1);
+    return new Within(limb, end, (t0 - a) / (knots.t0(limb, end) - a));
+  }
+
+  /** The place at a distance from the root's side of a limb. */
+  Point at(int limb, double t) {
+    Within in = within(limb, t);
+    if (in == null) {
+      int i = t < 0 ? 0 : knots.count(limb) - 1;
+      return knot(limb, i).plus(t - t(limb, i), direction(limb, i));
+    }
+    Cubic c = new Cubic(in.f());
+    int i = in.end();
+    double h = t(limb, i) - t(limb, i - 1);
+    Point a = knot(limb, i - 1);
+    Point b = knot(limb, i);
+    return new Point(
+            c.a * a.east() + c.b * b.east(),
+            c.a * a.north() + c.b * b.north(),
+            c.a * a.up() + c.b * b.up())
+        .plus(h * c.da, direction(limb, i - 1))
+        .plus(h * c.db, direction(limb, i));
+  }
+
+  /** The weights of two positions and two directions (times length) at a share of a segment. */
+  private static final class Cubic {
+    final double a;
+    final double b;
+    final double da;
+    final double db;
+    // The same, differentiated by the share.
+    final double a1;
+    final double b1;
+    final double da1;
+    final double db1;
+
+    Cubic(double f) {
+      a = (1 + 2 * f) * (1 - f) * (1 - f);
+      b = f * f * (3 - 2 * f);
+      da = f * (1 - f) * (1 - f);
+      db = -f * f * (1 - f);
+      a1 = -6 * f * (1 - f);
+      b1 = -a1;
+      da1 = (1 - f) * (1 - 3 * f);
+      db1 = f * (3 * f - 2);
+    }
+  }
+
+  /** The direction in which the pipe runs away from the root at a distance. */
+  double[] tangent(int limb, double t) {
+    Within in = within(limb, t);
+    if (in == null) {
+      return direction(limb, t < 0 ? 0 : knots.count(limb) - 1);
+    }
+    Cubic c = new Cubic(in.f());
+    int i = in.end();
+    double h = t(limb, i) - t(limb, i - 1);
+    Point a = knot(limb, i - 1);
+    Point b = knot(limb, i);
+    double[] before = direction(limb, i - 1);
+    double[] after = direction(limb, i);
+    return new double[] {
+      (c.a1 * a.east() + c.b1 * b.east()) / h + c.da1 * before[0] + c.db1 * after[0],
+      (c.a1 * a.north() + c.b1 * b.north()) / h + c.da1 * before[1] + c.db1 * after[1],
+      (c.a1 * a.up() + c.b1 * b.up()) / h + c.da1 * before[2] + c.db1 * after[2]
+    };
   }
 
   /** The bearing away from the root at a distance, radians. */
   double bearing(int limb, double t) {
-    return chains[limb].bearing[step(chains[limb], t)];
+    double[] d = tangent(limb, t);
+    return StrictMath.atan2(d[0], d[1]);
   }
 
-  /** The pitch away from the root at a distance, radians, up positive. */
-  double pitch(int limb, double t) {
-    return chains[limb].pitch[step(chains[limb], t)];
+  /** The derivatives of the bearing at a distance, as the knots beside it have them. */
+  Gradient bearingGradient(int limb, double t) {
+    Gradient gradient = new Gradient();
+    Within in = within(limb, t);
+    if (in == null) {
+      int i = t < 0 ? 0 : knots.count(limb) - 1;
+      gradient.add(knots.unknown(limb, i, Knots.BEARING), 1);
+    } else {
+      gradient.add(knots.unknown(limb, in.end() - 1, Knots.BEARING), 1 - in.f());
+      gradient.add(knots.unknown(limb, in.end(), Knots.BEARING), in.f());
+    }
+    return gradient;
   }
 
   /**
-   * Adds the derivatives of a place by every unknown to three rows.
+   * A place reached from a knot by going straight on: how marks hang on their knots.
    *
-   * @param dt derivative of the distance t itself by every unknown
+   * @param dt derivatives of the distance t by the shared unknowns
    */
-  void differentiate(int limb, double t, double[] dt, double[] de, double[] dn, double[] du) {
-    Chain c = chains[limb];
-    int i = step(c, t);
-    double rest = t - i * c.step;
-    Point p = at(limb, t);
-    double psi = c.bearing[i];
-    double gamma = c.pitch[i];
-    double pe = c.pitchEast[i] - rest * StrictMath.sin(gamma) * StrictMath.sin(psi);
-    double pn = c.pitchNorth[i] - rest * StrictMath.sin(gamma) * StrictMath.cos(psi);
-    double pu = c.pitchUp[i] + rest * StrictMath.cos(gamma);
-    for (int k = 0; k < dt.length; k++) {
-      de[k] += east(c, i) * dt[k];
-      dn[k] += north(c, i) * dt[k];
-      du[k] += up(c, i) * dt[k];
-    }
-    de[0] += 1;
-    dn[1] += 1;
-    if (layout.heights()) {
-      du[2] += 1;
-    }
-    for (int a : layout.tree().path(limb)) {
-      Chain own = chains[a];
-      int last = a == limb ? i : own.bearing.length - 1;
-      for (int j = 0; j <= last; j++) {
-        int turn = layout.turn(a, j);
-        de[turn] += p.north - own.north[j];
-        dn[turn] -= p.east - own.east[j];
+  Spot from(int limb, int i, double t, Gradient dt) {
+    double[] d = direction(limb, i);
+    double beyond = t - t(limb, i);
+    Gradient[] g = straight(limb, i, beyond, d, dt);
+    return new Spot(knot(limb, i).plus(beyond, d), g[0], g[1], g[2]);
+  }
+
+  private Gradient[] straight(int limb, int i, double beyond, double[] d, Gradient dt) {
+    double[] byPsi = byBearing(bearing(limb, i), pitch(limb, i));
+    double[] byGamma = byPitch(bearing(limb, i), pitch(limb, i));
+    Gradient[] g = {new Gradient(), new Gradient(), new Gradient()};
+    int[] own = {Knots.EAST, Knots.NORTH, Knots.UP};
+    for (int axis = 0; axis < 3; axis++) {
+      if (axis < 2 || layout.heights()) {
+        g[axis].add(knots.unknown(limb, i, own[axis]), 1);
+        g[axis].add(knots.unknown(limb, i, Knots.BEARING), beyond * byPsi[axis]);
         if (layout.heights()) {
-          int pitch = layout.pitch(a, j);
-          de[pitch] += pe - own.pitchEast[j];
-          dn[pitch] += pn - own.pitchNorth[j];
-          du[pitch] += pu - own.pitchUp[j];
+          g[axis].add(knots.unknown(limb, i, Knots.PITCH), beyond * byGamma[axis]);
         }
+        g[axis].add(dt, d[axis]);
+        g[axis].add(layout.stretch(limb), -knots.t0(limb, i) * d[axis]);
       }
-      stretch(a, a == limb, t, p, de, dn, du, i);
     }
+    return g;
   }
 
-  /** A longer limb carries everything beyond it along; at a fixed distance within it, hardly. */
-  private void stretch(
-      int a, boolean own, double t, Point p, double[] de, double[] dn, double[] du, int i) {
-    Chain c = chains[a];
-    int k = layout.stretch(a);
-    double grown = 1 + x[k];
-    if (own) {
-      de[k] += (p.east - c.east[0] - t * east(c, i)) / grown;
-      dn[k] += (p.north - c.north[0] - t * north(c, i)) / grown;
-      du[k] += (p.up - c.up[0] - t * up(c, i)) / grown;
-    } else {
-      int end = c.bearing.length;
-      de[k] += (c.east[end] - c.east[0]) / grown;
-      dn[k] += (c.north[end] - c.north[0]) / grown;
-      du[k] += (c.up[end] - c.up[0]) / grown;
+  /**
+   * The place at a distance with its derivatives.
+   *
+   * @param dt derivatives of the distance t by the shared unknowns
+   */
+  Spot spot(int limb, double t, Gradient dt) {
+    Within in = within(limb, t);
+    if (in == null) {
+      return from(limb, t < 0 ? 0 : knots.count(limb) - 1, t, dt);
     }
+    Cubic c = new Cubic(in.f());
+    int i = in.end();
+    double h0 = knots.t0(limb, i) - knots.t0(limb, i - 1);
+    double h = h0 * grown(limb);
+    double[] before = direction(limb, i - 1);
+    double[] after = direction(limb, i);
+    double[] along = tangent(limb, t);
+    Gradient[] g = {new Gradient(), new Gradient(), new Gradient()};
+    int[] own = {Knots.EAST, Knots.NORTH, Knots.UP};
+    for (int axis = 0; axis < (layout.heights() ? 3 : 2); axis++) {
+      g[axis].add(knots.unknown(limb, i - 1, own[axis]), c.a);
+      g[axis].add(knots.unknown(limb, i, own[axis]), c.b);
+      turned(g[axis], limb, i - 1, axis, h * c.da);
+      turned(g[axis], limb, i, axis, h * c.db);
+      g[axis].add(dt, along[axis]);
+      g[axis].add(
+          layout.stretch(limb),
+          -along[axis] * t / grown(limb) + h0 * (c.da * before[axis] + c.db * after[axis]));
+    }
+    return new Spot(at(limb, t), g[0], g[1], g[2]);
   }
 
-  private static int step(Chain c, double t) {
-    return Math.clamp((int) Math.floor(t / c.step + ROUNDING), 0, c.bearing.length - 1);
-  }
-
-  private static double east(Chain c, int i) {
-    return StrictMath.cos(c.pitch[i]) * StrictMath.sin(c.bearing[i]);
-  }
-
-  private static double north(Chain c, int i) {
-    return StrictMath.cos(c.pitch[i]) * StrictMath.cos(c.bearing[i]);
-  }
-
-  private static double up(Chain c, int i) {
-    return StrictMath.sin(c.pitch[i]);
+  private void turned(Gradient gradient, int limb, int i, int axis, double times) {
+    gradient.add(
+        knots.unknown(limb, i, Knots.BEARING),
+        times * byBearing(bearing(limb, i), pitch(limb, i))[axis]);
+    if (layout.heights()) {
+      gradient.add(
+          knots.unknown(limb, i, Knots.PITCH),
+          times * byPitch(bearing(limb, i), pitch(limb, i))[axis]);
+    }
   }
 }

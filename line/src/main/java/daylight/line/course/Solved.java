@@ -3,12 +3,15 @@ package daylight.line.course;
 import daylight.line.book.Place;
 import daylight.line.book.Priors;
 import daylight.line.measure.Measured;
+import daylight.line.normal.Covariance;
+import daylight.line.normal.Gradient;
+import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.PlanPoint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.ejml.data.DMatrixRMaj;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** One line, estimated: any figure of it, its uncertainty and where that comes from. */
@@ -18,13 +21,14 @@ final class Solved {
 
   private final Model model;
   private final Layout layout;
-  private final DenseFit.Fitted fit;
+  private final Knots knots;
+  private final Fit.Fitted fit;
   private final Shape shape;
+  private final List<Suspicion.Found> found;
   private final List<GroundMark> grounds;
 
-  /** A place where the height of the ground is an unknown. */
-  private record GroundMark(
-      int limb, double t, int unknown, @Nullable String surface, Priors.Kind unevenness) {
+  /** A place where something tells the height of the ground. */
+  private record GroundMark(int limb, double t, int unknown, @Nullable String surface) {
     /** Whether the ground may step on the way to another mark, as at a wall. */
     boolean stepsTo(GroundMark other) {
       return surface != null && other.surface != null && !surface.equals(other.surface);
@@ -36,14 +40,15 @@ final class Solved {
    *
    * @param loose variance that no unknown carries, under the name of {@code looseSource}
    */
-  @SuppressWarnings("ArrayRecordComponent") // never leaves this room
-  record Figure(double value, double[] gradient, double loose, @Nullable String looseSource) {}
+  record Figure(double value, Gradient gradient, double loose, @Nullable String looseSource) {}
 
-  Solved(Model model, DenseFit.Fitted fit) {
-    this.model = model;
+  Solved(Suspicion.Cleared cleared) {
+    this.fit = cleared.fitted();
+    this.found = cleared.found();
+    this.model = fit.model();
     this.layout = model.layout();
-    this.fit = fit;
-    this.shape = new Shape(layout, fit.x());
+    this.knots = model.knots();
+    this.shape = new Shape(knots, fit.x());
     this.grounds = grounds();
   }
 
@@ -51,23 +56,33 @@ final class Solved {
     return model;
   }
 
-  DenseFit.Fitted fit() {
+  Fit.Fitted fit() {
     return fit;
+  }
+
+  double[] x() {
+    return fit.x();
   }
 
   Shape shape() {
     return shape;
   }
 
+  /** What was put aside because the rest contradicts it. */
+  List<Suspicion.Found> found() {
+    return found;
+  }
+
   private List<GroundMark> grounds() {
     List<GroundMark> marks = new ArrayList<>();
-    for (Mark mark : model.marks()) {
-      if (mark.ground() >= 0) {
-        Walk.Reached at = mark.place(layout, fit.x());
-        String surface = mark.surface();
-        Priors.Kind kind =
-            surface == null ? Priors.Kind.GROUND_YARD : HeightEquations.unevenness(surface);
-        marks.add(new GroundMark(at.limb(), at.t(), mark.ground(), surface, kind));
+    for (Pinned pin : model.pinned()) {
+      if (pin.mark().ground()) {
+        marks.add(
+            new GroundMark(
+                pin.limb(),
+                shape.t(pin.limb(), pin.knot()),
+                knots.unknown(pin.limb(), pin.knot(), Knots.GROUND),
+                pin.mark().surface()));
       }
     }
     return marks;
@@ -75,19 +90,19 @@ final class Solved {
 
   /** Length of a limb with its uncertainty, metres. */
   Measured length(int limb) {
-    double[] gradient = new double[fit.x().length];
-    gradient[layout.stretch(limb)] = layout.length0(limb);
+    Gradient gradient = new Gradient();
+    gradient.add(layout.stretch(limb), layout.length0(limb));
     return measured(new Figure(shape.length(limb), gradient, 0, null));
   }
 
   /** Where a place is on its limb: its distance from the root's side and that one's derivatives. */
   Walk.Reached at(Place place) {
     int limb = layout.tree().indexOf(place.reach());
-    double[] dt = new double[fit.x().length];
+    Gradient dt = new Gradient();
     if (layout.tree().limbs().get(limb).downstream()) {
       return new Walk.Reached(limb, place.distance(), dt, true);
     }
-    dt[layout.stretch(limb)] = layout.length0(limb);
+    dt.add(layout.stretch(limb), layout.length0(limb));
     return new Walk.Reached(limb, shape.length(limb) - place.distance(), dt, true);
   }
 
@@ -104,19 +119,46 @@ final class Solved {
     return new PlanPoint(p.east(), p.north());
   }
 
-  Covariance2 spread(Place place) {
-    double[][] d = derivatives(at(place));
-    double[] fe = follows(d[0]);
-    double[] fn = follows(d[1]);
-    double xy = Equations.dot(d[0], fn);
-    return new Covariance2(Equations.dot(d[0], fe), xy, xy, Equations.dot(d[1], fn));
+  private Shape.Spot derived(Place place) {
+    Walk.Reached at = at(place);
+    return shape.spot(at.limb(), at.t(), at.dt());
   }
 
-  private double[][] derivatives(Walk.Reached at) {
-    int n = fit.x().length;
-    double[][] d = new double[3][n];
-    shape.differentiate(at.limb(), at.t(), at.dt(), d[0], d[1], d[2]);
-    return d;
+  Covariance2 spread(Place place) {
+    Shape.Spot spot = derived(place);
+    Covariance covariance = fit.covariance();
+    double xy = covariance.of(spot.east(), spot.north());
+    double sag = sag(place, wander(at(place).limb()));
+    double psi = bearing(place);
+    double sin = StrictMath.sin(psi);
+    double cos = StrictMath.cos(psi);
+    return new Covariance2(
+        covariance.variance(spot.east()) + sag * cos * cos,
+        xy - sag * sin * cos,
+        xy - sag * sin * cos,
+        covariance.variance(spot.north()) + sag * sin * sin);
+  }
+
+  private Priors.Kind wander(int limb) {
+    return layout.tree().limbs().get(limb).reach().material().rigid()
+        ? Priors.Kind.STRAIGHT_RIGID
+        : Priors.Kind.STRAIGHT_FLEXIBLE;
+  }
+
+  /**
+   * How far a pipe may lie off the expected path between two knots: variance σ²h³·f³(1 − f)³/3 of a
+   * twice integrated white noise with known ends (same source as in {@link PipeEquations}).
+   */
+  private double sag(Place place, Priors.Kind kind) {
+    Walk.Reached at = at(place);
+    Shape.Within in = shape.within(at.limb(), at.t());
+    if (in == null) {
+      return 0;
+    }
+    double h = shape.t(in.limb(), in.end()) - shape.t(in.limb(), in.end() - 1);
+    double rate = model.priors().of(kind).a();
+    double between = in.f() * (1 - in.f());
+    return rate * rate * h * h * h * between * between * between / 3;
   }
 
   /** The bearing of the pipe at a place in the direction of the water, radians. */
@@ -124,7 +166,14 @@ final class Solved {
     Walk.Reached at = at(place);
     double away = shape.bearing(at.limb(), at.t());
     boolean downstream = layout.tree().limbs().get(at.limb()).downstream();
-    return Start.wrap(downstream ? away : away + Math.PI);
+    return Angles.wrap(downstream ? away : away + Math.PI);
+  }
+
+  /** Standard uncertainty of that bearing, radians. */
+  double bearingSd(Place place) {
+    Walk.Reached at = at(place);
+    Gradient gradient = shape.bearingGradient(at.limb(), at.t());
+    return Math.sqrt(Math.max(0, fit.covariance().variance(gradient)));
   }
 
   boolean hasHeights() {
@@ -137,51 +186,78 @@ final class Solved {
 
   /** Height of the invert. */
   Figure invert(Place place) {
-    Walk.Reached at = at(place);
-    return new Figure(shape.at(at.limb(), at.t()).up(), derivatives(at)[2], 0, null);
+    Shape.Spot spot = derived(place);
+    boolean rigid = wander(at(place).limb()) == Priors.Kind.STRAIGHT_RIGID;
+    Priors.Kind grade = rigid ? Priors.Kind.GRADE_RIGID : Priors.Kind.GRADE_FLEXIBLE;
+    return new Figure(spot.point().up(), spot.up(), sag(place, grade), grade.id());
   }
 
-  /** Height of the ground, between the marks on either side or level with the nearest. */
+  /**
+   * Height of the ground: as the knots beside the place have it. Where the surface is one thing at
+   * the mark before and another at the mark beyond, it may step anywhere between them, so the
+   * ground is at the height of the one or of the other: with share p beyond the step the mean is
+   * between, and the variance p(1 − p) times the step squared.
+   */
   Figure ground(Place place) {
     Walk.Reached at = at(place);
     Neighbour before = toRoot(at);
     Neighbour after = fromRoot(at.limb(), at.t(), 0);
-    if (before != null && after != null) {
-      return between(before, after);
+    if (before != null && after != null && before.mark().stepsTo(after.mark())) {
+      return stepped(before, after);
     }
-    Neighbour only = before != null ? before : after != null ? after : nearestElsewhere(at);
-    double[] gradient = new double[fit.x().length];
-    gradient[only.mark().unknown()] = 1;
-    Priors.Kind kind = only.mark().unevenness();
-    return new Figure(
-        fit.x()[only.mark().unknown()], gradient, strays(kind, only.away()), kind.id());
+    Gradient gradient = new Gradient();
+    Shape.Within in = shape.within(at.limb(), at.t());
+    int end = in == null ? (at.t() < 0 ? 0 : knots.count(at.limb()) - 1) : in.end();
+    double f = in == null ? 1 : in.f();
+    gradient.add(knots.unknown(at.limb(), end, Knots.GROUND), f);
+    Priors.Kind kind = Surfaces.unevenness(model.surfaces().of(knots.block(at.limb(), end)));
+    double loose = 0;
+    if (in != null) {
+      gradient.add(knots.unknown(at.limb(), end - 1, Knots.GROUND), 1 - f);
+      double h = shape.t(at.limb(), end) - shape.t(at.limb(), end - 1);
+      loose =
+          (1 - f) * strays(kind, f * h)
+              + f * strays(kind, (1 - f) * h)
+              - f * (1 - f) * strays(kind, h);
+    }
+    return new Figure(gradient.dot(fit.x()), gradient, Math.max(0, loose), kind.id());
   }
 
-  /**
-   * Between two marks of one surface the ground runs on evenly. From one surface to another it may
-   * step anywhere between them, so it is at the height of the one or of the other: with share p
-   * beyond the step the mean is the same, and the variance p(1 − p) times the step squared.
-   */
-  private Figure between(Neighbour before, Neighbour after) {
+  private Figure stepped(Neighbour before, Neighbour after) {
     double span = before.away() + after.away();
     double share = span > 0 ? before.away() / span : 0;
-    int one = before.mark().unknown();
-    int other = after.mark().unknown();
-    double[] gradient = new double[fit.x().length];
-    gradient[one] += 1 - share;
-    gradient[other] += share;
-    double value = (1 - share) * fit.x()[one] + share * fit.x()[other];
-    Priors.Kind kind = before.mark().unevenness();
+    Gradient gradient = new Gradient();
+    double one = strayed(before, 1 - share, gradient);
+    double other = strayed(after, share, gradient);
+    double step = other - one;
     double loose =
-        (1 - share) * strays(kind, before.away())
-            + share * strays(kind, after.away())
-            - share * (1 - share) * strays(kind, span);
-    if (before.mark().stepsTo(after.mark())) {
-      double step = fit.x()[other] - fit.x()[one];
-      loose += share * (1 - share) * step * step;
-      kind = Priors.Kind.GROUND_STEP;
-    }
-    return new Figure(value, gradient, Math.max(0, loose), kind.id());
+        (1 - share) * bend(before) + share * bend(after) + share * (1 - share) * step * step;
+    return new Figure(
+        (1 - share) * one + share * other, gradient, loose, Priors.Kind.GROUND_STEP.id());
+  }
+
+  /** The ground as one mark tells it: it goes back to the plane of its surface with distance. */
+  private double strayed(Neighbour from, double weight, Gradient gradient) {
+    String surface = from.mark().surface();
+    double keeps = keeps(from);
+    int plane = layout.named(Surfaces.plane(surface == null ? "" : surface));
+    gradient.add(from.mark().unknown(), weight * keeps);
+    gradient.add(plane, weight * (1 - keeps));
+    return keeps * fit.x()[from.mark().unknown()] + (1 - keeps) * fit.x()[plane];
+  }
+
+  private double bend(Neighbour from) {
+    String surface = from.mark().surface();
+    double sd = model.priors().sd(Surfaces.unevenness(surface == null ? "" : surface), 0);
+    double keeps = keeps(from);
+    return sd * sd * (1 - keeps * keeps);
+  }
+
+  private double keeps(Neighbour from) {
+    String surface = from.mark().surface();
+    Priors.Kind kind = Surfaces.unevenness(surface == null ? "" : surface);
+    double length = model.priors().of(kind).correlationLength();
+    return length > 0 ? StrictMath.exp(-from.away() / length) : from.away() > 0 ? 0 : 1;
   }
 
   /** A mark and how far away along the pipe it is, metres. */
@@ -228,20 +304,6 @@ final class Solved {
     return null;
   }
 
-  private Neighbour nearestElsewhere(Walk.Reached at) {
-    GroundMark nearest =
-        grounds.stream()
-            .min(Comparator.comparingDouble(mark -> apart(at, mark)))
-            .orElseThrow(() -> new IllegalStateException("asked only where the ground has a mark"));
-    return new Neighbour(nearest, apart(at, nearest));
-  }
-
-  private double apart(Walk.Reached at, GroundMark mark) {
-    Shape.Point here = shape.at(at.limb(), at.t());
-    Shape.Point there = shape.at(mark.limb(), mark.t());
-    return StrictMath.hypot(there.east() - here.east(), there.north() - here.north());
-  }
-
   /**
    * Variance of the difference of the ground at two places so far apart, each of which strays from
    * flat by the prior's sd: 2σ²·(1 − e^(−away/length)). Source: Cressie, <em>Statistics for Spatial
@@ -262,16 +324,15 @@ final class Solved {
 
   /** One figure less another. */
   static Figure difference(Figure a, Figure b) {
-    double[] gradient = a.gradient().clone();
-    for (int k = 0; k < gradient.length; k++) {
-      gradient[k] -= b.gradient()[k];
-    }
-    String source = a.looseSource() != null ? a.looseSource() : b.looseSource();
+    Gradient gradient = new Gradient();
+    gradient.add(a.gradient());
+    gradient.add(b.gradient(), -1);
+    String source = a.loose() >= b.loose() ? a.looseSource() : b.looseSource();
     return new Figure(a.value() - b.value(), gradient, a.loose() + b.loose(), source);
   }
 
   Measured measured(Figure figure) {
-    double variance = figure.loose() + Equations.dot(figure.gradient(), follows(figure.gradient()));
+    double variance = figure.loose() + fit.covariance().variance(figure.gradient());
     return new Measured(figure.value(), Math.max(SUREST, Math.sqrt(Math.max(0, variance))));
   }
 
@@ -279,7 +340,7 @@ final class Solved {
   List<Contribution> why(Figure... figures) {
     Ledger ledger = new Ledger();
     for (Figure figure : figures) {
-      ledger.add(fit.equations().ledger(follows(figure.gradient())));
+      ledger.add(fit.equations().ledger(fit.factor().follows(figure.gradient())));
       if (figure.looseSource() != null && figure.loose() > 0) {
         ledger.add(figure.looseSource(), true, figure.loose());
       }
@@ -289,23 +350,30 @@ final class Solved {
 
   /** East and north of a place as figures. */
   Figure[] plan(Place place) {
-    double[][] d = derivatives(at(place));
-    Shape.Point p = shape.at(at(place).limb(), at(place).t());
-    return new Figure[] {new Figure(p.east(), d[0], 0, null), new Figure(p.north(), d[1], 0, null)};
+    Shape.Spot spot = derived(place);
+    return new Figure[] {
+      new Figure(spot.point().east(), spot.east(), 0, null),
+      new Figure(spot.point().north(), spot.north(), 0, null)
+    };
   }
 
-  /** C·g for a gradient g. */
-  double[] follows(double[] gradient) {
-    DMatrixRMaj c = fit.covariance();
-    double[] out = new double[gradient.length];
-    for (int k = 0; k < gradient.length; k++) {
-      double g = gradient[k];
-      if (g != 0) {
-        for (int i = 0; i < out.length; i++) {
-          out[i] += c.data[k * c.numCols + i] * g;
-        }
-      }
+  /**
+   * The covariance of the way from a surveyed point to a place: where that point errs with the
+   * spots the course hangs on, its error falls out.
+   */
+  Optional<Covariance2> relative(Place place, String point) {
+    Adjusted survey = model.survey();
+    if (survey == null || !survey.points().containsKey(point)) {
+      return Optional.empty();
     }
-    return out;
+    Shape.Spot spot = derived(place);
+    double[] own = new double[3];
+    Gradient[] g = {spot.east(), spot.north()};
+    model.gathered().take(point, g, own);
+    Covariance covariance = fit.covariance();
+    double xy = covariance.of(g[0], g[1]) + own[1];
+    return Optional.of(
+        new Covariance2(
+            covariance.variance(g[0]) + own[0], xy, xy, covariance.variance(g[1]) + own[2]));
   }
 }

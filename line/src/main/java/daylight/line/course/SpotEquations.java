@@ -3,15 +3,20 @@ package daylight.line.course;
 import daylight.line.book.Locate;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
+import daylight.line.normal.Gradient;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.CoordinateWeight;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.PlanPoint;
 import java.util.ArrayList;
 import java.util.List;
-import org.ejml.data.DMatrixRMaj;
 
-/** The spots found from above lie over the pipe, as far as survey and receiver can tell. */
+/**
+ * The spots found from above lie over the pipe, as far as survey, receiver and counter can tell.
+ *
+ * <p>The error of a counter reading moves a spot along the pipe; it counts in the direction in
+ * which the pipe runs there, as last estimated.
+ */
 final class SpotEquations {
   /**
    * A node or pit is seen, not sensed: its spot is as good as its ties, to this much, metres;
@@ -27,74 +32,120 @@ final class SpotEquations {
   private final double[] x;
   private final Shape shape;
 
-  SpotEquations(Model model, Equations equations, double[] x, Shape shape) {
+  /** The course whose directions are taken for the errors along it. */
+  private final Shape reference;
+
+  SpotEquations(Model model, Equations equations, double[] x, Shape shape, Shape reference) {
     this.model = model;
     this.equations = equations;
     this.x = x;
     this.shape = shape;
+    this.reference = reference;
   }
+
+  /**
+   * What a spot errs by beyond the survey, and all of it as a lower triangle.
+   *
+   * @param beyond covariance of receiver and counter
+   * @param l11 of the factor of own and beyond together, as the others
+   */
+  private record Errors(Covariance2 beyond, double l11, double l21, double l22) {}
 
   void add() {
     Adjusted survey = model.survey();
-    List<Mark> spotted = model.marks().stream().filter(model::spotted).toList();
-    if (survey == null || spotted.isEmpty()) {
+    Common common = model.plan();
+    if (survey == null || common == null) {
       return;
     }
-    int n = spotted.size();
-    double[][] derivatives = new double[2 * n][];
-    double[] misfits = new double[2 * n];
-    DMatrixRMaj covariance = new DMatrixRMaj(2 * n, 2 * n);
-    double[] noise = new double[n];
-    for (int i = 0; i < n; i++) {
-      Mark mark = spotted.get(i);
-      Walk.Reached at = mark.place(model.layout(), x);
-      Shape.Point p = shape.at(at.limb(), at.t());
-      PlanPoint spot = survey.point(mark.label());
-      derivatives[2 * i] = new double[x.length];
-      derivatives[2 * i + 1] = new double[x.length];
-      shape.differentiate(
-          at.limb(),
-          at.t(),
-          at.dt(),
-          derivatives[2 * i],
-          derivatives[2 * i + 1],
-          new double[x.length]);
-      misfits[2 * i] = spot.x() - p.east();
-      misfits[2 * i + 1] = spot.y() - p.north();
-      noise[i] = noise(model, mark);
-      for (int j = 0; j < n; j++) {
-        Covariance2 c = survey.covariance(mark.label(), spotted.get(j).label());
-        covariance.set(2 * i, 2 * j, c.xx());
-        covariance.set(2 * i, 2 * j + 1, c.xy());
-        covariance.set(2 * i + 1, 2 * j, c.yx());
-        covariance.set(2 * i + 1, 2 * j + 1, c.yy());
-      }
-      covariance.add(2 * i, 2 * i, noise[i] * noise[i]);
-      covariance.add(2 * i + 1, 2 * i + 1, noise[i] * noise[i]);
+    List<Pinned> spotted = model.spotted();
+    List<Errors> errors = new ArrayList<>();
+    var block =
+        new Equations.Block((weights, ledger) -> book(weights, ledger, spotted, errors, survey));
+    for (int column = 0; column < common.columns(); column++) {
+      int unknown = model.layout().named(Gathered.planError(column));
+      equations.add(
+          new Equations.Row(
+              Equations.NOBODY, true, Equations.one(unknown), -x[unknown], 1, null, null));
     }
-    equations.observe(
-        new Equations.Block(
-            derivatives,
-            misfits,
-            covariance,
-            (weights, ledger) -> book(weights, ledger, spotted, noise, survey)));
+    for (int i = 0; i < spotted.size(); i++) {
+      Pinned pin = spotted.get(i);
+      Errors e = errors(pin, common.own()[i]);
+      errors.add(e);
+      Walk.Reached at = pin.mark().on(pin.limb(), model.layout(), x);
+      Shape.Spot spot = shape.from(pin.limb(), pin.knot(), at.t(), at.dt());
+      PlanPoint surveyed = survey.point(pin.mark().label());
+      Gradient east = spot.east();
+      Gradient north = spot.north();
+      double de = surveyed.x() - spot.point().east() - shared(common, i, 0, east);
+      double dn = surveyed.y() - spot.point().north() - shared(common, i, 1, north);
+      // The whitened pair: first the east, then what is left of the north.
+      double lean = e.l21 / e.l11;
+      Gradient rest = new Gradient();
+      rest.add(north);
+      rest.add(east, -lean);
+      var about = new Equations.About.SpotOf(pin);
+      String label = pin.mark().label();
+      equations.add(new Equations.Row(label, false, east, de, e.l11, about, block));
+      equations.add(new Equations.Row(label, false, rest, dn - lean * de, e.l22, about, block));
+    }
+    if (!spotted.isEmpty()) {
+      equations.add(block);
+    }
+  }
+
+  /** What the shared errors of the survey move a coordinate by; its derivatives are added. */
+  private double shared(Common common, int point, int axis, Gradient gradient) {
+    double moved = 0;
+    double[] row = common.row(point, 2, axis);
+    for (int column = 0; column < row.length; column++) {
+      int unknown = model.layout().named(Gathered.planError(column));
+      moved += row[column] * x[unknown];
+      gradient.add(unknown, row[column]);
+    }
+    return moved;
+  }
+
+  private Errors errors(Pinned pin, double[] own) {
+    double noise = noise(model, pin.mark()) * model.doubted().spotFactor(pin.mark().id());
+    double xx = noise * noise;
+    double xy = 0;
+    double yy = xx;
+    if (pin.mark().position() instanceof Mark.Position.ByCable by) {
+      double along = model.priors().sd(Priors.Kind.COUNTER_READING, by.cable());
+      double[] d = reference.direction(pin.limb(), pin.knot());
+      xx += square(along * d[0]);
+      xy += along * along * d[0] * d[1];
+      yy += square(along * d[1]);
+    }
+    double l11 = Math.sqrt(own[0] + xx);
+    double l21 = (own[1] + xy) / l11;
+    double l22 = Math.sqrt(own[3] + yy - l21 * l21);
+    return new Errors(new Covariance2(xx, xy, xy, yy), l11, l21, l22);
   }
 
   private static void book(
-      double[] weights, Ledger ledger, List<Mark> spotted, double[] noise, Adjusted survey) {
+      List<Double> weights,
+      Ledger ledger,
+      List<Pinned> spotted,
+      List<Errors> errors,
+      Adjusted survey) {
     List<CoordinateWeight> terms = new ArrayList<>();
     for (int i = 0; i < spotted.size(); i++) {
-      double wx = weights[2 * i];
-      double wy = weights[2 * i + 1];
-      ledger.add(spotted.get(i).label(), false, (wx * wx + wy * wy) * noise[i] * noise[i]);
-      terms.add(new CoordinateWeight(spotted.get(i).label(), wx, wy));
+      Errors e = errors.get(i);
+      double wy = weights.get(2 * i + 1) / e.l22;
+      double wx = weights.get(2 * i) / e.l11 - wy * e.l21 / e.l11;
+      String label = spotted.get(i).mark().label();
+      Covariance2 c = e.beyond;
+      double variance = wx * wx * c.xx() + 2 * wx * wy * c.xy() + wy * wy * c.yy();
+      ledger.add(label, false, variance);
+      terms.add(new CoordinateWeight(label, wx, wy));
     }
     ledger.add(survey.sharesOf(terms));
   }
 
   /** How far the spot on the ground may be from the true place above the transmitter, metres. */
   static double noise(Model model, Mark mark) {
-    if (mark.noise() < 0) {
+    if (!mark.onCable()) {
       return SEEN_SPOT;
     }
     Priors.Prior prior = model.priors().of(Priors.Kind.LOCATE_SPOT);
@@ -107,5 +158,9 @@ final class SpotEquations {
       }
     }
     return SEEN_SPOT;
+  }
+
+  private static double square(double v) {
+    return v * v;
   }
 }

@@ -3,6 +3,7 @@ package daylight.line.course;
 import daylight.line.book.Finding;
 import daylight.line.book.Pass;
 import daylight.line.counter.Counter;
+import daylight.line.normal.Gradient;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,8 +29,7 @@ final class Walk {
    * @param dt its derivative by every unknown
    * @param away whether the push went away from the root there
    */
-  @SuppressWarnings("ArrayRecordComponent") // never leaves this room
-  record Reached(int limb, double t, double[] dt, boolean away) {}
+  record Reached(int limb, double t, Gradient dt, boolean away) {}
 
   private Walk(Layout layout, Counter counter, List<Leg> legs, String visit, String pass) {
     this.layout = layout;
@@ -99,32 +99,40 @@ final class Walk {
   /**
    * Where something was that showed at a counter reading.
    *
-   * @param noise the unknown that stands for the error of this one reading; −1 for none
+   * @param x the shared unknowns, whatever follows them
    * @param behind the unknown that stands for how far it trails the lens; −1 for the lens itself
    */
-  Reached at(double[] x, double reading, Finding.Moving moving, int noise, int behind) {
-    boolean slackens = Counter.slackens(moving);
-    double grown = (1 + x[scale]) * (slackens ? 1 + x[slack] : 1);
-    double counted = counter.sinceEntry(reading) - x[zero] - (noise >= 0 ? x[noise] : 0);
-    double[] d = new double[x.length];
-    double out = counted / grown;
-    d[zero] -= 1 / grown;
-    d[scale] -= out / (1 + x[scale]);
-    if (slackens) {
-      d[slack] -= out / (1 + x[slack]);
-    }
-    if (noise >= 0) {
-      d[noise] -= 1 / grown;
+  Reached at(double[] x, double reading, Finding.Moving moving, int behind) {
+    Gradient d = new Gradient();
+    double out = out(x, reading, moving, behind, d);
+    return placed(x, out, d, leg(x, out));
+  }
+
+  /** The same, on that limb of the walk whether or not the reading still falls on it. */
+  Reached on(int limb, double[] x, double reading, Finding.Moving moving, int behind) {
+    Gradient d = new Gradient();
+    double out = out(x, reading, moving, behind, d);
+    return placed(x, out, d, limbs().indexOf(limb));
+  }
+
+  /** Metres of pipe from the entry. */
+  private double out(double[] x, double reading, Finding.Moving moving, int behind, Gradient d) {
+    double grown = grown(x, moving);
+    double out = (counter.sinceEntry(reading) - x[zero]) / grown;
+    d.add(zero, -1 / grown);
+    d.add(scale, -out / (1 + x[scale]));
+    if (Counter.slackens(moving)) {
+      d.add(slack, -out / (1 + x[slack]));
     }
     if (behind >= 0) {
       out -= x[behind];
-      d[behind] -= 1;
+      d.add(behind, -1);
     }
-    return placed(x, out, d);
+    return out;
   }
 
   /** The distance along the pipe from the entry to a node of the walk; null when not on it. */
-  @Nullable Double toNode(double[] x, String node, double[] gradient) {
+  @Nullable Double toNode(double[] x, String node, Gradient gradient) {
     Tree tree = layout.tree();
     double sum = 0;
     Leg first = legs.getFirst();
@@ -133,8 +141,8 @@ final class Walk {
       return 0.0;
     }
     for (Leg leg : legs) {
-      sum += length(x, leg.limb());
-      gradient[layout.stretch(leg.limb())] += layout.length0(leg.limb());
+      sum += layout.length(x, leg.limb());
+      gradient.add(layout.stretch(leg.limb()), layout.length0(leg.limb()));
       limb = tree.limbs().get(leg.limb());
       if ((leg.away() ? limb.far() : limb.near()).equals(node)) {
         return sum;
@@ -143,32 +151,37 @@ final class Walk {
     return null;
   }
 
-  /** Counter metres per metre of pipe for a reading, and its derivatives scaled by a distance. */
+  /** Counter metres per metre of pipe for a reading. */
   double grown(double[] x, Finding.Moving moving) {
     return (1 + x[scale]) * (Counter.slackens(moving) ? 1 + x[slack] : 1);
   }
 
-  private Reached placed(double[] x, double out, double[] d) {
+  /** The leg that so many metres of pipe from the entry are on. */
+  private int leg(double[] x, double out) {
     double before = 0;
     int n = 0;
-    while (n < legs.size() - 1 && out > before + length(x, legs.get(n).limb())) {
-      before += length(x, legs.get(n).limb());
-      d[layout.stretch(legs.get(n).limb())] -= layout.length0(legs.get(n).limb());
+    while (n < legs.size() - 1 && out > before + layout.length(x, legs.get(n).limb())) {
+      before += layout.length(x, legs.get(n).limb());
       n++;
+    }
+    return n;
+  }
+
+  private Reached placed(double[] x, double out, Gradient d, int n) {
+    double before = 0;
+    for (int i = 0; i < n; i++) {
+      int limb = legs.get(i).limb();
+      before += layout.length(x, limb);
+      d.add(layout.stretch(limb), -layout.length0(limb));
     }
     Leg leg = legs.get(n);
     double a = out - before;
     if (leg.away()) {
       return new Reached(leg.limb(), a, d, true);
     }
-    for (int k = 0; k < d.length; k++) {
-      d[k] = -d[k];
-    }
-    d[layout.stretch(leg.limb())] += layout.length0(leg.limb());
-    return new Reached(leg.limb(), length(x, leg.limb()) - a, d, false);
-  }
-
-  private double length(double[] x, int limb) {
-    return layout.length0(limb) * (1 + x[layout.stretch(limb)]);
+    Gradient back = new Gradient();
+    back.add(d, -1);
+    back.add(layout.stretch(leg.limb()), layout.length0(leg.limb()));
+    return new Reached(leg.limb(), layout.length(x, leg.limb()) - a, back, false);
   }
 }
