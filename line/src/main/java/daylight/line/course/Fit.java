@@ -9,15 +9,23 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Nonlinear least squares over all unknowns of a line at once, by damped Gauss–Newton steps.
+ * Nonlinear least squares over all unknowns of a line at once, by Gauss–Newton steps that are
+ * halved until they help.
  *
  * <p>Source of the method: Madsen, Nielsen and Tingleff, <em>Methods for Non-Linear Least Squares
- * Problems</em>, 2nd ed. (2004), algorithm 3.16 (from memory). The normal equations are factored
- * knot by knot, see {@link daylight.line.normal}.
+ * Problems</em>, 2nd ed. (2004), section 3.1 (from memory). The normal equations are factored knot
+ * by knot, see {@link daylight.line.normal}.
  */
 final class Fit {
   private static final int MOST_STEPS = 60;
-  private static final double SETTLED = 1e-9;
+  /**
+   * A step that would better the weighted sum of squares by less than this is the last one. Smaller
+   * gains drown in rounding, where the knots lie close; the estimate is then within a thousandth of a
+   * standard uncertainty, and its last step takes most of that away.
+   */
+  private static final double SETTLED = 1e-6;
+
+  private static final double SMALLEST_SHARE = 1.0 / 1024;
 
   /** How often the knots follow the marks that slid along the pipe. */
   private static final int MOST_LAYINGS = 4;
@@ -123,39 +131,37 @@ final class Fit {
 
   private static Descent descend(Model model, double[] start, int[] hands) {
     double[] x = start.clone();
-    double damping = 1e-6;
     Equations equations = at(model, x, hands);
-    for (int step = 0; step < MOST_STEPS; step++) {
-      double[] move = move(equations.normal(), damping);
-      double[] next = x.clone();
-      double largest = 0;
-      for (int k = 0; k < next.length; k++) {
-        next[k] += move[k];
-        largest = Math.max(largest, Math.abs(move[k]));
+    boolean settled = false;
+    for (int step = 0; step < MOST_STEPS && !settled; step++) {
+      Normal normal = equations.normal();
+      double[] move = normal.step(normal.factor(0).orElseThrow(Fit::hangsOnNothing));
+      if (System.getProperty("dbg") != null) System.out.printf("%d gain %g cost %g%n", step, normal.gain(move), equations.cost());
+      settled = normal.gain(move) < SETTLED;
+      double share = settled ? 1 : share(model, x, hands, move, equations.cost());
+      if (share == 0) {
+        break;
       }
-      double nextCost =
-          model.layout().hasLengths(next)
-              ? model.equations(next, hands, new Shape(model.knots(), x)).cost()
-              : Double.POSITIVE_INFINITY;
-      if (nextCost <= equations.cost()) {
-        x = next;
-        equations = at(model, x, hands);
-        damping = Math.max(1e-12, damping / 10);
-      } else {
-        damping = Math.min(1e9, damping * 10);
-      }
-      if (largest < SETTLED) {
-        return new Descent(model, x, hands, equations, equations.cost(), true);
+      x = Step.take(model.knots(), x, move, share);
+      equations = at(model, x, hands);
+    }
+    return new Descent(model, x, hands, equations, equations.cost(), settled);
+  }
+
+  /** The largest share of a step, halved again and again, that fits better; 0 for none. */
+  private static double share(Model model, double[] x, int[] hands, double[] move, double cost) {
+    Shape reference = new Shape(model.knots(), x);
+    for (double share = 1; share >= SMALLEST_SHARE; share /= 2) {
+      double[] tried = Step.take(model.knots(), x, move, share);
+      if (model.layout().hasLengths(tried)
+          && model.equations(tried, hands, reference).cost() <= cost) {
+        return share;
       }
     }
-    return new Descent(model, x, hands, equations, equations.cost(), false);
+    return 0;
   }
 
   private static Equations at(Model model, double[] x, int[] hands) {
     return model.equations(x, hands, new Shape(model.knots(), x));
-  }
-
-  private static double[] move(Normal normal, double damping) {
-    return normal.step(normal.factor(damping).orElseThrow(Fit::hangsOnNothing));
   }
 }

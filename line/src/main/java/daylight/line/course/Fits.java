@@ -47,37 +47,19 @@ final class Fits {
 
   private Statement told(Suspicion.Found found) {
     double size = Math.abs(found.size());
+    Argument.Label label = new Argument.Label(found.label());
     return switch (found.about()) {
-      case Equations.About.SpotOf(Pinned pin) ->
+      case Equations.About.SpotOf _ ->
+          Statement.of(CourseKey.SPOT_OFF, label, new Argument.Length(size));
+      case Equations.About.DepthOf _ ->
+          Statement.of(CourseKey.DEPTH_OFF, label, new Argument.Length(size));
+      case Equations.About.TurnTo _ ->
           Statement.of(
-              CourseKey.SPOT_OFF,
-              new Argument.Label(pin.mark().label()),
-              new Argument.Length(size));
-      case Equations.About.DepthOf(Pinned pin) ->
-          Statement.of(
-              CourseKey.DEPTH_OFF,
-              new Argument.Label(pin.mark().label()),
-              new Argument.Length(size));
-      case Equations.About.TurnTo(int limb, int knot) -> {
-        Doubted.Loose stretch = Suspicion.stretch(line.model(), limb, knot);
-        yield Statement.of(
-            CourseKey.UNSEEN_BEND,
-            new Argument.Label(at(limb, stretch.from(), false)),
-            new Argument.Label(at(limb, stretch.to(), true)),
-            new Argument.Quantity(Dimension.ANGLE, size));
-      }
+              CourseKey.UNSEEN_BEND,
+              label,
+              new Argument.Label(found.beyond()),
+              new Argument.Quantity(Dimension.ANGLE, size));
     };
-  }
-
-  /** The mark at an end of a stretch, else the node at that end of the limb. */
-  private String at(int limb, double t0, boolean far) {
-    for (Pinned pin : line.model().spotted()) {
-      if (pin.limb() == limb && line.model().knots().t0(limb, pin.knot()) == t0) {
-        return pin.mark().label();
-      }
-    }
-    Tree.Limb of = line.model().layout().tree().limbs().get(limb);
-    return far ? of.far() : of.near();
   }
 
   private LocateFit fit(Pinned pin) {

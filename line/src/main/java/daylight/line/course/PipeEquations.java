@@ -86,21 +86,19 @@ final class PipeEquations {
     int at = parent < 0 ? 0 : knots.count(parent) - 1;
     same(limb, on, at, Knots.EAST, JOINED);
     same(limb, on, at, Knots.NORTH, JOINED);
+    // Water turns little where pipes join. So a limb goes on about straight, unless the water comes
+    // down both: then it runs back about the way its parent came, as far off as two turns make it.
+    boolean meets = parent >= 0 && layout.tree().meets(limb);
     double turn = model.priors().sd(Priors.Kind.JUNCTION_TURN, 0);
-    if (parent < 0) {
-      Gradient d = difference(limb, on, at, Knots.BEARING);
-      double off = value(0, 0, Knots.BEARING) + Math.PI - value(limb, 0, Knots.BEARING);
-      equations.suppose(Priors.Kind.JUNCTION_TURN.id(), d, Angles.wrap(off), THROUGH_ROOT);
-    } else {
-      same(limb, on, at, Knots.BEARING, turn);
-    }
+    double expected = value(on, at, Knots.BEARING) + (parent < 0 || meets ? Math.PI : 0);
+    equations.suppose(
+        Priors.Kind.JUNCTION_TURN.id(),
+        difference(limb, on, at, Knots.BEARING),
+        Angles.wrap(expected - value(limb, 0, Knots.BEARING)),
+        parent < 0 ? THROUGH_ROOT : meets ? Math.sqrt(2) * turn : turn);
     if (layout.heights()) {
       same(limb, on, at, Knots.UP, JOINED);
-      if (parent < 0) {
-        pitch(limb, 0);
-      } else {
-        same(limb, on, at, Knots.PITCH, model.priors().sd(Priors.Kind.FALL, 0));
-      }
+      pitch(limb, 0);
     }
   }
 
@@ -115,9 +113,9 @@ final class PipeEquations {
   }
 
   private void same(int limb, int on, int at, int which, double sd) {
-    String source = which == Knots.PITCH ? Priors.Kind.FALL.id() : Priors.Kind.JUNCTION_TURN.id();
     double off = value(on, at, which) - value(limb, 0, which);
-    equations.suppose(source, difference(limb, on, at, which), off, sd);
+    equations.suppose(
+        Priors.Kind.JUNCTION_TURN.id(), difference(limb, on, at, which), off, sd);
   }
 
   private void pitch(int limb, int i) {

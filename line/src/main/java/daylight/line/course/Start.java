@@ -203,7 +203,9 @@ final class Start {
       if (parent >= 0) {
         int last = knots.count(parent) - 1;
         known.add(new Known(0, position(parent, last)));
-        before = x[knots.unknown(parent, last, Knots.BEARING)];
+        before =
+            x[knots.unknown(parent, last, Knots.BEARING)]
+                + (layout.tree().meets(limb) ? Math.PI : 0);
       } else if (limb > 0) {
         known.add(new Known(0, position(0, 0)));
         before = x[knots.unknown(0, 0, Knots.BEARING)] + Math.PI;

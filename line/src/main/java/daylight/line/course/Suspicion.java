@@ -37,8 +37,8 @@ final class Suspicion {
    */
   private record Suspect(Equations.About about, double logChance, double size) {}
 
-  /** What is put aside, and how far off it was. */
-  record Found(Equations.About about, double size) {}
+  /** What is put aside, how far off it was, and its label, or those before and after a bend. */
+  record Found(Equations.About about, double size, String label, String beyond) {}
 
   /** The line without what was put aside. */
   record Cleared(Fit.Fitted fitted, List<Found> found) {}
@@ -55,10 +55,38 @@ final class Suspicion {
       if (worst == null) {
         break;
       }
-      found.add(new Found(worst.about(), worst.size()));
+      found.add(told(line.model(), worst));
       line = Fit.again(line, doubting(line.model(), worst.about()));
     }
     return new Cleared(line, found);
+  }
+
+  private static Found told(Model model, Suspect suspect) {
+    return switch (suspect.about()) {
+      case Equations.About.SpotOf(Pinned pin) ->
+          new Found(suspect.about(), suspect.size(), pin.mark().label(), "");
+      case Equations.About.DepthOf(Pinned pin) ->
+          new Found(suspect.about(), suspect.size(), pin.mark().label(), "");
+      case Equations.About.TurnTo(int limb, int knot) -> {
+        Doubted.Loose stretch = stretch(model, limb, knot);
+        yield new Found(
+            suspect.about(),
+            suspect.size(),
+            at(model, limb, stretch.from(), false),
+            at(model, limb, stretch.to(), true));
+      }
+    };
+  }
+
+  /** The mark at an end of a stretch, else the node at that end of the limb. */
+  private static String at(Model model, int limb, double t0, boolean far) {
+    for (Pinned pin : model.spotted()) {
+      if (pin.limb() == limb && model.knots().t0(limb, pin.knot()) == t0) {
+        return pin.mark().label();
+      }
+    }
+    Tree.Limb of = model.layout().tree().limbs().get(limb);
+    return far ? of.far() : of.near();
   }
 
   private static Doubted doubting(Model model, Equations.About about) {
@@ -71,7 +99,7 @@ final class Suspicion {
   }
 
   /** The stretch between the marks on either side, or the ends of the limb. */
-  static Doubted.Loose stretch(Model model, int limb, int knot) {
+  private static Doubted.Loose stretch(Model model, int limb, int knot) {
     double at = (model.knots().t0(limb, knot) + model.knots().t0(limb, knot - 1)) / 2;
     double from = 0;
     double to = model.layout().length0(limb);
@@ -107,8 +135,11 @@ final class Suspicion {
           model.doubted().spots().contains(pin.mark().id()) || !pin.mark().onCable();
       case Equations.About.DepthOf(Pinned pin) ->
           model.doubted().depths().contains(pin.mark().id());
-      case Equations.About.TurnTo(int limb, int knot) ->
-          model.doubted().loosened().contains(stretch(model, limb, knot));
+      case Equations.About.TurnTo(int limb, int knot) -> {
+        double from = model.knots().t0(limb, knot - 1);
+        double length = model.knots().t0(limb, knot) - from;
+        yield model.doubted().loose(limb, from, length) > 0;
+      }
     };
   }
 

@@ -92,6 +92,12 @@ record Tree(String line, String root, List<Limb> limbs) {
     return -1;
   }
 
+  /** Whether the water comes down a limb and down its parent both, to where they join. */
+  boolean meets(int limb) {
+    int parent = limbs.get(limb).parent();
+    return parent >= 0 && limbs.get(parent).downstream() && !limbs.get(limb).downstream();
+  }
+
   /** The limbs from the root to this one, this one last. */
   List<Integer> path(int limb) {
     List<Integer> path = new ArrayList<>();

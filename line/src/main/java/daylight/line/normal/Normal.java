@@ -55,4 +55,13 @@ public final class Normal {
   public double[] step(Factor factor) {
     return factor.solve(right);
   }
+
+  /** By how much a step lessens the weighted sum of squared misfits, if the model were linear. */
+  public double gain(double[] step) {
+    double gain = 0;
+    for (int k = 0; k < step.length; k++) {
+      gain += right[k] * step[k];
+    }
+    return gain;
+  }
 }
