@@ -134,7 +134,7 @@ public final class Estimator {
       gathered = Gathered.of(book, tree, false, plan, levels, priors);
     }
     double[] shared = Start.shared(gathered, book, priors);
-    Model model = new Model(gathered, spacing.knots(), shared, Doubted.NOTHING);
+    Model model = new Model(gathered, spacing.knots(), shared, SetAside.NOTHING, Wander.none());
     doubts.addAll(Marks.withoutCable(book, gathered.walks()));
     assumedOffsets(gathered.marks());
     Statement missing = missing(tree.line(), model, shared);

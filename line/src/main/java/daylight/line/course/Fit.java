@@ -30,6 +30,9 @@ final class Fit {
   /** How often the knots follow the marks that slid along the pipe. */
   private static final int MOST_LAYINGS = 4;
 
+  /** How often the pipe's falling short is put right by how unsure it then is. */
+  private static final int MOST_WANDERINGS = 6;
+
   /** At most so many turns of free plane are tried either way. */
   private static final int MOST_TRIED = 4;
 
@@ -74,12 +77,27 @@ final class Fit {
     }
     Descent best = ways.stream().min(Comparator.comparingDouble(Descent::cost)).orElseThrow();
     int[] sure = sure(ways, best);
-    return fitted(Arrays.equals(sure, best.hands()) ? best : settle(best.model(), best.x(), sure));
+    return wandering(
+        fitted(Arrays.equals(sure, best.hands()) ? best : settle(best.model(), best.x(), sure)));
   }
 
   /** The same line with other doubts, from where it lay. */
-  static Fitted again(Fitted before, Doubted doubted) {
-    return fitted(settle(before.model().doubting(doubted), before.x(), before.hands()));
+  static Fitted again(Fitted before, SetAside setAside) {
+    return wandering(
+        fitted(settle(before.model().doubting(setAside), before.x(), before.hands())));
+  }
+
+  /** Lets the pipe fall short of its length by as much as its direction is unsure. */
+  private static Fitted wandering(Fitted first) {
+    Fitted fitted = first;
+    for (int i = 0; i < MOST_WANDERINGS; i++) {
+      Wander wander = Wander.of(fitted.model().knots(), fitted);
+      if (fitted.model().wander().agrees(wander)) {
+        break;
+      }
+      fitted = fitted(settle(fitted.model().wandering(wander), fitted.x(), fitted.hands()));
+    }
+    return fitted;
   }
 
   /** The hands of the best way, none where another way with the other hand fits about as well. */
@@ -136,7 +154,6 @@ final class Fit {
     for (int step = 0; step < MOST_STEPS && !settled; step++) {
       Normal normal = equations.normal();
       double[] move = normal.step(normal.factor(0).orElseThrow(Fit::hangsOnNothing));
-      if (System.getProperty("dbg") != null) System.out.printf("%d gain %g cost %g%n", step, normal.gain(move), equations.cost());
       settled = normal.gain(move) < SETTLED;
       double share = settled ? 1 : share(model, x, hands, move, equations.cost());
       if (share == 0) {

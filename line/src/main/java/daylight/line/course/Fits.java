@@ -108,7 +108,7 @@ final class Fits {
     across.add(course.east(), e);
     across.add(course.north(), n);
     double fitted = line.fit().covariance().variance(across);
-    boolean leantOn = !line.model().doubted().spots().contains(mark.id());
+    boolean leantOn = !line.model().setAside().spots().contains(mark.id());
     // A spot that was put aside is compared with a course that does not know it.
     double free = leantOn ? read - fitted : read + fitted;
     double off = free > CHECKED * read ? Math.abs(value) / Math.sqrt(free) : 0;
@@ -148,7 +148,7 @@ final class Fits {
     double residual = lies - alone.value();
     double variance = alone.sd() * alone.sd();
     double fitted = line.fit().covariance().variance(depth);
-    boolean leantOn = !line.model().doubted().depths().contains(pin.mark().id());
+    boolean leantOn = !line.model().setAside().depths().contains(pin.mark().id());
     double free = leantOn ? variance - fitted : variance + fitted;
     double off = free > CHECKED * variance ? Math.abs(residual) / Math.sqrt(free) : 0;
     Double shows = free > CHECKED * variance ? SHOWS * variance / Math.sqrt(free) : null;

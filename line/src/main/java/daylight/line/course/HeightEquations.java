@@ -177,7 +177,7 @@ final class HeightEquations {
         d,
         shown.shown() - grown * distance - shown.distortion() * x[bent],
         StrictMath.hypot(shown.noise(), slipped(pin))
-            * model.doubted().depthFactor(pin.mark().id()),
+            * model.setAside().depthFactor(pin.mark().id()),
         new Equations.About.DepthOf(pin));
   }
 
@@ -193,7 +193,7 @@ final class HeightEquations {
             pin.mark().label(),
             d,
             below - (x[ground(pin)] - spot.point().up() - above),
-            StrictMath.hypot(sd, slipped(pin)) * model.doubted().depthFactor(pin.mark().id()),
+            StrictMath.hypot(sd, slipped(pin)) * model.setAside().depthFactor(pin.mark().id()),
             new Equations.About.DepthOf(pin));
       }
     }

@@ -26,7 +26,8 @@ final class Model {
   private final List<Pinned> pinned;
   private final int[] segments;
   private final Surfaces surfaces;
-  private final Doubted doubted;
+  private final SetAside setAside;
+  private final Wander wander;
 
   /** A levelled height at its knot; the rest as in {@link Gathered.LevelledMark}. */
   record Levelled(Pinned pin, Level.Part part, String name, double above) {}
@@ -36,10 +37,11 @@ final class Model {
    *
    * @param furthest apart that two knots may be, metres
    */
-  Model(Gathered gathered, double furthest, double[] x, Doubted doubted) {
+  Model(Gathered gathered, double furthest, double[] x, SetAside setAside, Wander wander) {
     this.gathered = gathered;
     this.furthest = furthest;
-    this.doubted = doubted;
+    this.setAside = setAside;
+    this.wander = wander;
     Layout layout = gathered.layout();
     List<Walk.Reached> places = new ArrayList<>();
     List<Knots.Wanted> wanted = new ArrayList<>();
@@ -68,24 +70,34 @@ final class Model {
     surfaces = new Surfaces(knots, pinned);
   }
 
-  private Model(Model as, Doubted doubted) {
+  private Model(Model as, SetAside setAside, Wander wander) {
     gathered = as.gathered;
     furthest = as.furthest;
     knots = as.knots;
     pinned = as.pinned;
     segments = as.segments;
     surfaces = as.surfaces;
-    this.doubted = doubted;
+    this.setAside = setAside;
+    this.wander = wander;
   }
 
   /** The same with other doubts. */
-  Model doubting(Doubted other) {
-    return new Model(this, other);
+  Model doubting(SetAside other) {
+    return new Model(this, other, wander);
+  }
+
+  /** The same whose pipes wander as much as that. */
+  Model wandering(Wander other) {
+    return new Model(this, setAside, other);
+  }
+
+  Wander wander() {
+    return wander;
   }
 
   /** The same with its knots where things are for these unknowns. */
   Model laidOut(double[] x) {
-    return new Model(gathered, furthest, x, doubted);
+    return new Model(gathered, furthest, x, setAside, wander);
   }
 
   private double first(Walk.Reached at, double[] x) {
@@ -120,8 +132,8 @@ final class Model {
     return gathered.layout();
   }
 
-  Doubted doubted() {
-    return doubted;
+  SetAside setAside() {
+    return setAside;
   }
 
   List<Pinned> pinned() {

@@ -159,7 +159,7 @@ final class PipeEquations {
 
     double wander =
         square(model.priors().of(straight).a())
-            + model.doubted().loose(limb, knots.t0(limb, i - 1), h0);
+            + model.setAside().loose(limb, knots.t0(limb, i - 1), h0);
     Gradient turn = Equations.one(unknown(limb, i, Knots.BEARING));
     turn.add(unknown(limb, i - 1, Knots.BEARING), -1);
     equations.add(
@@ -249,8 +249,12 @@ final class PipeEquations {
       double tipped,
       Bending bends,
       Priors.Kind straight) {
+    double middle = (knots.t0(limb, i) + knots.t0(limb, i - 1)) / 2;
+    double share = model.wander().share(limb, middle);
     double[] s = chord(turned);
     double[] u = chord(tipped);
+    s[0] *= share;
+    s[1] *= share;
     double chord = h * s[0] * u[0];
     Gradient gradient = vector(limb, i, d);
     halves(gradient, limb, i, Knots.BEARING, dot(byPsi, v));
@@ -270,7 +274,8 @@ final class PipeEquations {
       halves(gradient, limb, i, Knots.PITCH, h * s[1] * u[0] * rawTurn * StrictMath.sin(gamma));
     }
     gradient.add(layout.stretch(limb), -h0 * s[0] * u[0]);
-    double sd = Math.sqrt(square(ALONG) * h0 + square(bends.along * h));
+    double loose = square(ALONG) + model.wander().noise(limb, middle);
+    double sd = Math.sqrt(loose * h0 + square(bends.along * h));
     put(straight.id(), true, gradient, chord - dot(d, v), sd);
   }
 

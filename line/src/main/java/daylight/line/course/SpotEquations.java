@@ -106,7 +106,7 @@ final class SpotEquations {
   }
 
   private Errors errors(Pinned pin, double[] own) {
-    double noise = noise(model, pin.mark()) * model.doubted().spotFactor(pin.mark().id());
+    double noise = noise(model, pin.mark()) * model.setAside().spotFactor(pin.mark().id());
     double xx = noise * noise;
     double xy = 0;
     double yy = xx;

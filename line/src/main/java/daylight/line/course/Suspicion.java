@@ -68,7 +68,7 @@ final class Suspicion {
       case Equations.About.DepthOf(Pinned pin) ->
           new Found(suspect.about(), suspect.size(), pin.mark().label(), "");
       case Equations.About.TurnTo(int limb, int knot) -> {
-        Doubted.Loose stretch = stretch(model, limb, knot);
+        SetAside.Loose stretch = stretch(model, limb, knot);
         yield new Found(
             suspect.about(),
             suspect.size(),
@@ -89,8 +89,8 @@ final class Suspicion {
     return far ? of.far() : of.near();
   }
 
-  private static Doubted doubting(Model model, Equations.About about) {
-    Doubted before = model.doubted();
+  private static SetAside doubting(Model model, Equations.About about) {
+    SetAside before = model.setAside();
     return switch (about) {
       case Equations.About.SpotOf(Pinned pin) -> before.withSpot(pin.mark().id());
       case Equations.About.DepthOf(Pinned pin) -> before.withDepth(pin.mark().id());
@@ -99,7 +99,7 @@ final class Suspicion {
   }
 
   /** The stretch between the marks on either side, or the ends of the limb. */
-  private static Doubted.Loose stretch(Model model, int limb, int knot) {
+  private static SetAside.Loose stretch(Model model, int limb, int knot) {
     double at = (model.knots().t0(limb, knot) + model.knots().t0(limb, knot - 1)) / 2;
     double from = 0;
     double to = model.layout().length0(limb);
@@ -111,7 +111,7 @@ final class Suspicion {
         to = Math.min(to, t0);
       }
     }
-    return new Doubted.Loose(limb, from, to);
+    return new SetAside.Loose(limb, from, to);
   }
 
   private static @Nullable Suspect worst(Fit.Fitted line) {
@@ -132,13 +132,13 @@ final class Suspicion {
   private static boolean already(Model model, Equations.About about) {
     return switch (about) {
       case Equations.About.SpotOf(Pinned pin) ->
-          model.doubted().spots().contains(pin.mark().id()) || !pin.mark().onCable();
+          model.setAside().spots().contains(pin.mark().id()) || !pin.mark().onCable();
       case Equations.About.DepthOf(Pinned pin) ->
-          model.doubted().depths().contains(pin.mark().id());
+          model.setAside().depths().contains(pin.mark().id());
       case Equations.About.TurnTo(int limb, int knot) -> {
         double from = model.knots().t0(limb, knot - 1);
         double length = model.knots().t0(limb, knot) - from;
-        yield model.doubted().loose(limb, from, length) > 0;
+        yield model.setAside().loose(limb, from, length) > 0;
       }
     };
   }

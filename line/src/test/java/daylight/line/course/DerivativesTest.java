@@ -33,7 +33,7 @@ class DerivativesTest {
     Adjusted plan = (Adjusted) Surveyor.adjust(PlaneOfBook.network(book, PRIORS));
     Gathered gathered = Gathered.of(book, tree, heights, plan, levels, PRIORS);
     return new Model(
-        gathered, 1.0, Start.shared(gathered, book, PRIORS), Doubted.NOTHING);
+        gathered, 1.0, Start.shared(gathered, book, PRIORS), SetAside.NOTHING, Wander.none());
   }
 
   private static int[] hands(Model model) {

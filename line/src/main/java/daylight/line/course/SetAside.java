@@ -9,10 +9,10 @@ import java.util.Set;
  * What the rest contradicts and the course therefore does not lean on: spots, depths, and stretches
  * that turn more than a straight pipe does.
  */
-record Doubted(Set<Id> spots, Set<Id> depths, List<Loose> loosened) {
-  static final Doubted NOTHING = new Doubted(Set.of(), Set.of(), List.of());
+record SetAside(Set<Id> spots, Set<Id> depths, List<Loose> loosened) {
+  static final SetAside NOTHING = new SetAside(Set.of(), Set.of(), List.of());
 
-  /** What is doubted counts as a measurement that is worse by this factor: hardly at all. */
+  /** What is setAside counts as a measurement that is worse by this factor: hardly at all. */
   private static final double HARDLY = 1e3;
 
   /** An unseen bend may turn by this much, radians. */
@@ -41,21 +41,21 @@ record Doubted(Set<Id> spots, Set<Id> depths, List<Loose> loosened) {
     return variance;
   }
 
-  Doubted withSpot(Id mark) {
+  SetAside withSpot(Id mark) {
     Set<Id> more = new HashSet<>(spots);
     more.add(mark);
-    return new Doubted(Set.copyOf(more), depths, loosened);
+    return new SetAside(Set.copyOf(more), depths, loosened);
   }
 
-  Doubted withDepth(Id mark) {
+  SetAside withDepth(Id mark) {
     Set<Id> more = new HashSet<>(depths);
     more.add(mark);
-    return new Doubted(spots, Set.copyOf(more), loosened);
+    return new SetAside(spots, Set.copyOf(more), loosened);
   }
 
-  Doubted with(Loose stretch) {
+  SetAside with(Loose stretch) {
     List<Loose> more = new java.util.ArrayList<>(loosened);
     more.add(stretch);
-    return new Doubted(spots, depths, List.copyOf(more));
+    return new SetAside(spots, depths, List.copyOf(more));
   }
 }
