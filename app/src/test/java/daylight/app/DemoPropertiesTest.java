@@ -121,6 +121,7 @@ class DemoPropertiesTest {
             a.spot().y() + share * (b.spot().y() - a.spot().y())),
         near.spread(),
         near.bearing(),
+        near.bearingSd(),
         near.invert(),
         near.ground(),
         near.depth());

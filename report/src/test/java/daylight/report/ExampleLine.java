@@ -148,6 +148,7 @@ final class ExampleLine {
               spot,
               new Covariance2(sd * sd, 0, 0, sd * sd),
               bearing,
+              0.02,
               new Measured(invert, 0.03 + 0.02 * Math.abs(StrictMath.cos(s))),
               new Measured(ground, down > 8 && down < 18 ? 0.06 : 0.01),
               new Measured(ground - invert, 0.05)));
@@ -219,7 +220,9 @@ final class ExampleLine {
         0.09,
         new Measured(depth, 0.06),
         0.03 * off,
-        off);
+        off,
+        0.4,
+        0.3);
   }
 
   /** Figures that need the covariance of everything, set down by hand. */
@@ -227,6 +230,11 @@ final class ExampleLine {
     @Override
     public Optional<Measured> fall(Place from, Place to) {
       return Optional.of(new Measured(0.3, 0.05));
+    }
+
+    @Override
+    public Optional<Covariance2> relative(Place place, String point) {
+      return Optional.of(new Covariance2(0.01, 0, 0, 0.01));
     }
 
     @Override

@@ -4,7 +4,6 @@ import daylight.line.normal.Covariance;
 import daylight.line.normal.Factor;
 import daylight.line.normal.Normal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -18,12 +17,16 @@ import java.util.List;
  */
 final class Fit {
   private static final int MOST_STEPS = 60;
+
   /**
    * A step that would better the weighted sum of squares by less than this is the last one. Smaller
-   * gains drown in rounding, where the knots lie close; the estimate is then within a thousandth of a
-   * standard uncertainty, and its last step takes most of that away.
+   * gains drown in rounding, where the knots lie close; the estimate is then within a thousandth of
+   * a standard uncertainty, and its last step takes most of that away.
    */
   private static final double SETTLED = 1e-6;
+
+  /** Costs that differ by less are equal. */
+  private static final double ROUNDING = 1 + 1e-9;
 
   private static final double SMALLEST_SHARE = 1.0 / 1024;
 
@@ -65,8 +68,17 @@ final class Fit {
    * that fits about as well the other way is left open to both sides.
    */
   static Fitted fit(Model model, double[] shared) {
+    int[] hands = hands(model, shared);
+    Model open = model.wandering(Wander.open());
+    return wandering(fitted(settle(open, Start.values(open, shared, hands), hands)));
+  }
+
+  private static int[] hands(Model model, double[] shared) {
     int free = model.gathered().freeTurns().size();
     int tried = Math.min(free, MOST_TRIED);
+    if (tried == 0) {
+      return new int[free];
+    }
     List<Descent> ways = new ArrayList<>();
     for (int way = 0; way < 1 << tried; way++) {
       int[] hands = new int[free];
@@ -76,15 +88,12 @@ final class Fit {
       ways.add(settle(model, Start.values(model, shared, hands), hands));
     }
     Descent best = ways.stream().min(Comparator.comparingDouble(Descent::cost)).orElseThrow();
-    int[] sure = sure(ways, best);
-    return wandering(
-        fitted(Arrays.equals(sure, best.hands()) ? best : settle(best.model(), best.x(), sure)));
+    return sure(ways, best);
   }
 
   /** The same line with other doubts, from where it lay. */
   static Fitted again(Fitted before, SetAside setAside) {
-    return wandering(
-        fitted(settle(before.model().doubting(setAside), before.x(), before.hands())));
+    return wandering(fitted(settle(before.model().doubting(setAside), before.x(), before.hands())));
   }
 
   /** Lets the pipe fall short of its length by as much as its direction is unsure. */
@@ -133,7 +142,11 @@ final class Fit {
 
   @SuppressWarnings("ArrayRecordComponent") // never leaves this room
   private record Descent(
-      Model model, double[] x, int[] hands, Equations equations, double cost, boolean settled) {}
+      Model model, double[] x, int[] hands, Equations equations, boolean settled) {
+    double cost() {
+      return equations.cost();
+    }
+  }
 
   /** Descends, and lays the knots anew where marks slid away from theirs. */
   private static Descent settle(Model model, double[] start, int[] hands) {
@@ -149,36 +162,33 @@ final class Fit {
 
   private static Descent descend(Model model, double[] start, int[] hands) {
     double[] x = start.clone();
-    Equations equations = at(model, x, hands);
-    boolean settled = false;
-    for (int step = 0; step < MOST_STEPS && !settled; step++) {
+    Equations equations = model.equations(x, hands, new Shape(model.knots(), x));
+    for (int step = 0; step < MOST_STEPS; step++) {
       Normal normal = equations.normal();
       double[] move = normal.step(normal.factor(0).orElseThrow(Fit::hangsOnNothing));
-      settled = normal.gain(move) < SETTLED;
-      double share = settled ? 1 : share(model, x, hands, move, equations.cost());
-      if (share == 0) {
+      Shape reference = new Shape(model.knots(), x);
+      if (normal.gain(move) < SETTLED) {
+        x = Step.take(model.knots(), x, move, 1);
+        return new Descent(model, x, hands, model.equations(x, hands, reference), true);
+      }
+      double[] better = null;
+      for (double share = 1; better == null && share >= SMALLEST_SHARE; share /= 2) {
+        double[] tried = Step.take(model.knots(), x, move, share);
+        if (model.layout().hasLengths(tried)) {
+          Equations there = model.equations(tried, hands, reference);
+          // Directions are those of the step before on both sides, so that costs can be compared.
+          if (there.cost() <= equations.cost() * ROUNDING) {
+            better = tried;
+            equations = there;
+          }
+        }
+      }
+      if (better == null) {
         break;
       }
-      x = Step.take(model.knots(), x, move, share);
-      equations = at(model, x, hands);
+      x = better;
     }
-    return new Descent(model, x, hands, equations, equations.cost(), settled);
+    return new Descent(model, x, hands, equations, false);
   }
 
-  /** The largest share of a step, halved again and again, that fits better; 0 for none. */
-  private static double share(Model model, double[] x, int[] hands, double[] move, double cost) {
-    Shape reference = new Shape(model.knots(), x);
-    for (double share = 1; share >= SMALLEST_SHARE; share /= 2) {
-      double[] tried = Step.take(model.knots(), x, move, share);
-      if (model.layout().hasLengths(tried)
-          && model.equations(tried, hands, reference).cost() <= cost) {
-        return share;
-      }
-    }
-    return 0;
-  }
-
-  private static Equations at(Model model, double[] x, int[] hands) {
-    return model.equations(x, hands, new Shape(model.knots(), x));
-  }
 }

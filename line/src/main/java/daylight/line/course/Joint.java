@@ -2,6 +2,7 @@ package daylight.line.course;
 
 import daylight.line.book.Place;
 import daylight.line.measure.Measured;
+import daylight.line.survey.Covariance2;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,4 +19,7 @@ public interface Joint {
 
   /** See {@link Line#whyDepth}. */
   List<Contribution> whyDepth(Place place);
+
+  /** See {@link Line#relative}. */
+  Optional<Covariance2> relative(Place place, String point);
 }

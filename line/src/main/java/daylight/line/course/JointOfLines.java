@@ -2,6 +2,7 @@ package daylight.line.course;
 
 import daylight.line.book.Place;
 import daylight.line.measure.Measured;
+import daylight.line.survey.Covariance2;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,5 +51,10 @@ final class JointOfLines implements Joint {
         .filter(Solved::hasGround)
         .map(line -> line.why(line.depth(place)))
         .orElse(List.of());
+  }
+
+  @Override
+  public Optional<Covariance2> relative(Place place, String point) {
+    return of(place).flatMap(line -> line.relative(place, point));
   }
 }

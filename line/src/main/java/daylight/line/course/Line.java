@@ -1,9 +1,11 @@
 package daylight.line.course;
 
 import daylight.line.book.Place;
+import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
 import daylight.line.survey.Adjustment;
+import daylight.line.survey.Covariance2;
 import daylight.line.survey.LevelAdjustment;
 import java.util.List;
 import java.util.Optional;
@@ -73,5 +75,28 @@ public record Line(
   /** What the depth of a place below the ground rests on, largest share of its variance first. */
   public List<Contribution> whyDepth(Place place) {
     return joint.whyDepth(place);
+  }
+
+  /**
+   * The covariance of the vector from a surveyed point to a place, square metres: how well the
+   * place is found from there. What both err by together falls out. Empty where either has no place
+   * in plan.
+   */
+  public Optional<Covariance2> relative(Place place, String point) {
+    boolean placed =
+        findRun(place.reach()).map(run -> run.path() instanceof Run.Path.Found).orElse(false);
+    return placed ? joint.relative(place, point) : Optional.empty();
+  }
+
+  /** The spots that nothing else checks; empty where there are none. */
+  public Optional<Statement> unchecked() {
+    List<Argument> unchecked =
+        locates.stream()
+            .filter(fit -> fit.spot() != null && fit.spotShows() == null)
+            .<Argument>map(fit -> new Argument.Label(fit.entry().label()))
+            .toList();
+    return unchecked.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Statement.of(CourseKey.NOTHING_CHECKS, new Argument.Several(unchecked)));
   }
 }

@@ -98,7 +98,11 @@ final class PipeEquations {
         parent < 0 ? THROUGH_ROOT : meets ? Math.sqrt(2) * turn : turn);
     if (layout.heights()) {
       same(limb, on, at, Knots.UP, JOINED);
-      pitch(limb, 0);
+      if (parent < 0 || meets) {
+        pitch(limb, 0);
+      } else {
+        same(limb, on, at, Knots.PITCH, model.priors().sd(Priors.Kind.FALL, 0));
+      }
     }
   }
 
@@ -114,8 +118,7 @@ final class PipeEquations {
 
   private void same(int limb, int on, int at, int which, double sd) {
     double off = value(on, at, which) - value(limb, 0, which);
-    equations.suppose(
-        Priors.Kind.JUNCTION_TURN.id(), difference(limb, on, at, which), off, sd);
+    equations.suppose(Priors.Kind.JUNCTION_TURN.id(), difference(limb, on, at, which), off, sd);
   }
 
   private void pitch(int limb, int i) {

@@ -132,6 +132,7 @@ final class Placing {
         line.spot(place),
         line.spread(place),
         line.bearing(place),
+        line.bearingSd(place),
         line.hasHeights() ? line.measured(line.invert(place)) : null,
         ground ? line.measured(line.ground(place)) : null,
         ground ? line.measured(line.depth(place)) : null);

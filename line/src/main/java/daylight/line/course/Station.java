@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param spot its position in plan, on the site grid
  * @param spread the covariance of that position
  * @param bearing in which the pipe runs downstream there, radians clockwise from grid north
+ * @param bearingSd standard uncertainty of that bearing, radians
  * @param invert height of the inside bottom above the site datum, metres; null when nothing tells
  *     heights
  * @param ground height of the ground above it, metres; null when nothing tells heights
@@ -23,6 +24,7 @@ public record Station(
     PlanPoint spot,
     Covariance2 spread,
     double bearing,
+    double bearingSd,
     @Nullable Measured invert,
     @Nullable Measured ground,
     @Nullable Measured depth) {

@@ -19,8 +19,11 @@ import org.jspecify.annotations.Nullable;
  * bend is tested the same way: as a gross error of "this pipe runs straight on here".
  */
 final class Suspicion {
-  /** Chance that a sound line is suspected at all. */
+  /** Chance that a sound spot or depth of a line is suspected at all. */
   private static final double FAMILY = 0.01;
+
+  /** Chance that a bend is suspected in a line without: to look once more costs less. */
+  private static final double FAMILY_OF_BENDS = 0.05;
 
   /** Less redundancy than this checks nothing. */
   private static final double CHECKED = 1e-3;
@@ -118,15 +121,16 @@ final class Suspicion {
     List<Suspect> suspects = suspects(line);
     long measured =
         suspects.stream().filter(s -> !(s.about() instanceof Equations.About.TurnTo)).count();
+    double limit = StrictMath.log(FAMILY / Math.max(1, measured));
     // Between two marks one bend looks like another: the stretches count, not the knots.
-    double tests = measured + line.model().spotted().size() + 1;
-    double limit = StrictMath.log(FAMILY / tests);
-    Suspect worst =
-        suspects.stream()
-            .filter(s -> !already(line.model(), s.about()))
-            .min(Comparator.comparingDouble(Suspect::logChance))
-            .orElse(null);
-    return worst == null || worst.logChance() > limit ? null : worst;
+    double ofBends = StrictMath.log(FAMILY_OF_BENDS / (line.model().spotted().size() + 1));
+    return suspects.stream()
+        .filter(
+            s ->
+                s.logChance() <= (s.about() instanceof Equations.About.TurnTo ? ofBends : limit)
+                    && !already(line.model(), s.about()))
+        .min(Comparator.comparingDouble(Suspect::logChance))
+        .orElse(null);
   }
 
   private static boolean already(Model model, Equations.About about) {

@@ -18,16 +18,22 @@ final class Wander {
   private static final double STRAIGHT = 0.003;
 
   /** Directions are compared with at most so many others. */
-  private static final int MOST_COMPARED = 60;
+  private static final int MOST_COMPARED = 24;
 
   /** The variance of one direction at most; beyond it, it points anywhere. */
   private static final double ANYWHERE = 2.0;
+
+  /** What a step may fall short by where nobody knows, m² for each metre. */
+  private static final double OPEN = 0.1;
 
   private final double[][] middles;
   private final double[][] variances;
   private final double[][] noises;
 
-  private Wander(double[][] middles, double[][] variances, double[][] noises) {
+  private final double otherwise;
+
+  private Wander(double[][] middles, double[][] variances, double[][] noises, double otherwise) {
+    this.otherwise = otherwise;
     this.middles = middles;
     this.variances = variances;
     this.noises = noises;
@@ -35,7 +41,15 @@ final class Wander {
 
   /** Every direction sure. */
   static Wander none() {
-    return new Wander(new double[0][], new double[0][], new double[0][]);
+    return new Wander(new double[0][], new double[0][], new double[0][], 0);
+  }
+
+  /**
+   * Nobody knows: no step is held to its length. From there a pipe settles on the widest course
+   * that is as unsure as it says, and not on one of two bows that use up its cable equally well.
+   */
+  static Wander open() {
+    return new Wander(new double[0][], new double[0][], new double[0][], OPEN);
   }
 
   /** As sure as the directions of an estimate are. */
@@ -63,7 +77,7 @@ final class Wander {
         noises(knots, fitted, limb, noises[limb]);
       }
     }
-    return new Wander(middles, variances, noises);
+    return new Wander(middles, variances, noises, 0);
   }
 
   private static Gradient mean(Knots knots, int limb, int end, int which) {
@@ -101,23 +115,24 @@ final class Wander {
 
   /** The expected share of a step's length that it goes its way. */
   double share(int limb, double middle) {
-    return middles.length == 0
-        ? 1
-        : StrictMath.exp(-variances[limb][nearest(limb, middle)] / 2);
+    return middles.length == 0 ? 1 : StrictMath.exp(-variances[limb][nearest(limb, middle)] / 2);
   }
 
   /** The variance of its falling short for each metre of a step, m². */
   double noise(int limb, double middle) {
-    return middles.length == 0 ? 0 : noises[limb][nearest(limb, middle)];
+    return middles.length == 0 ? otherwise : noises[limb][nearest(limb, middle)];
   }
 
   /** Whether another estimate says about the same. */
   boolean agrees(Wander other) {
+    if (otherwise > 0) {
+      return false;
+    }
     for (int limb = 0; limb < other.middles.length; limb++) {
       for (int i = 0; i < other.middles[limb].length; i++) {
         double before = 2 * -StrictMath.log(share(limb, other.middles[limb][i]));
         double now = other.variances[limb][i];
-        if (Math.abs(now - before) > Math.max(STRAIGHT, 0.02 * now)) {
+        if (Math.abs(now - before) > Math.max(STRAIGHT, 0.03 * now)) {
           return false;
         }
       }

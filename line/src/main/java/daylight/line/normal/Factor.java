@@ -35,10 +35,10 @@ public final class Factor {
       Small.forwardRows(own, n, link, p);
       Small.forwardRows(own, n, edge, m);
       if (parent >= 0) {
-        Small.subtractProduct(matrix.own[parent], p, link, p, link, p, n);
+        Small.subtractSquare(matrix.own[parent], link, p, n);
         Small.subtractProduct(matrix.edge[parent], p, edge, m, link, p, n);
       }
-      Small.subtractProduct(matrix.border, m, edge, m, edge, m, n);
+      Small.subtractSquare(matrix.border, edge, m, n);
     }
     return Small.cholesky(matrix.border, m)
         ? Optional.of(new Factor(pattern, matrix))

@@ -81,6 +81,25 @@ final class Small {
     }
   }
 
+  /** to −= a·aᵀ, with a of {@code rows} rows of length n; both halves. */
+  static void subtractSquare(double[] to, double[] a, int rows, int n) {
+    for (int i = 0; i < rows; i++) {
+      if (nothing(a, i * n, n)) {
+        continue;
+      }
+      for (int j = 0; j <= i; j++) {
+        double s = 0;
+        for (int k = 0; k < n; k++) {
+          s += a[i * n + k] * a[j * n + k];
+        }
+        to[i * rows + j] -= s;
+        if (j < i) {
+          to[j * rows + i] -= s;
+        }
+      }
+    }
+  }
+
   private static boolean nothing(double[] a, int from, int n) {
     for (int k = 0; k < n; k++) {
       if (a[from + k] != 0) {

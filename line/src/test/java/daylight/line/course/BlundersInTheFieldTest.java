@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,10 +23,6 @@ class BlundersInTheFieldTest {
 
   /** Chi-square with two degrees of freedom exceeds this once in twenty. */
   private static final double CHI_SQUARE_95 = 5.991;
-
-  private static final String WAITS =
-      "until the course is estimated along the cable: the dense estimate looks at cable alone, has"
-          + " no robust weights, and";
 
   enum Pipe {
     RIGID,
@@ -79,7 +74,6 @@ class BlundersInTheFieldTest {
     return 0.9 - 3.29 * Math.sqrt(0.9 * 0.1 / lines);
   }
 
-  @Disabled(WAITS + " finds four such bends in ten")
   @ParameterizedTest
   @EnumSource
   void aBendThatNobodyNotedIsPlacedBetweenItsTwoLocates(Pipe pipe) {
@@ -153,7 +147,6 @@ class BlundersInTheFieldTest {
     return (double) all / lines;
   }
 
-  @Disabled(WAITS + " names a bad spot alone and unmoved by it one time in twenty")
   @Test
   void aSpotPaintedAMetreOffIsNamedAloneAndPullsTheCourseLittle() {
     assertThat(rate(FEW, s -> s.named() && !s.othersNamed() && s.kept()))

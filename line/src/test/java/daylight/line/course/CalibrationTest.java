@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.function.Predicate;
 import org.assertj.core.api.SoftAssertions;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +20,7 @@ class CalibrationTest {
   /** The level of 95 %. */
   private static final int AT_95 = 2;
 
-  private static final int FEW = 60;
+  private static final int FEW = 25;
   private static final int MANY = 2000;
 
   private static Calibration calibrate(Nature nature, int lines) {
@@ -47,9 +46,6 @@ class CalibrationTest {
    * A sample. What lies within the bounds of the design strays from them by chance: a bound p is
    * widened by 3.29·√(p(1 − p)/n), which chance alone exceeds once in two thousand.
    */
-  @Disabled(
-      "until the course is estimated along the cable: the dense estimate does not settle on lines"
-          + " of 150 m and takes a second for each")
   @ParameterizedTest
   @EnumSource
   void regionsOfASampleHoldTheTruthAboutAsOftenAsTheySay(Nature nature) throws IOException {

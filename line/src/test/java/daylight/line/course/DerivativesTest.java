@@ -136,8 +136,7 @@ class DerivativesTest {
           // A misfit is observed less modelled, so it falls as the modelled value grows.
           assertThat(by(rows.get(row).gradient(), k))
               .as("row %d (%s), unknown %d", row, rows.get(row).source(), k)
-              .isCloseTo(
-                  -(ahead.get(row).misfit() - back.get(row).misfit()) / (2 * H), NEAR);
+              .isCloseTo(-(ahead.get(row).misfit() - back.get(row).misfit()) / (2 * H), NEAR);
         }
       }
     }

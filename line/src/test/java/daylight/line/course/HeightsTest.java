@@ -27,7 +27,8 @@ class HeightsTest {
     Station there = nearest(line(book), "R1", 10);
 
     assertThat(known(there.depth()).value()).isCloseTo(1.15, within(0.02));
-    assertThat(known(there.depth()).sd()).isLessThan(0.02);
+    // The nearest station is 0.15 m off the pit, where the slab may already have given way to yard.
+    assertThat(known(there.depth()).sd()).isLessThan(0.03);
   }
 
   @Test

@@ -24,7 +24,14 @@ class SparseDrawingsTest {
                     run,
                     s ->
                         new Station(
-                            s.place(), s.spot(), s.spread(), s.bearing(), null, null, s.depth())));
+                            s.place(),
+                            s.spot(),
+                            s.spread(),
+                            s.bearing(),
+                            s.bearingSd(),
+                            null,
+                            null,
+                            s.depth())));
 
     assertThat(said(ProfileDrawing.draw(subject))).contains("Heights are not known");
   }
@@ -38,7 +45,14 @@ class SparseDrawingsTest {
                     run,
                     s ->
                         new Station(
-                            s.place(), s.spot(), s.spread(), s.bearing(), null, null, null)));
+                            s.place(),
+                            s.spot(),
+                            s.spread(),
+                            s.bearing(),
+                            s.bearingSd(),
+                            null,
+                            null,
+                            null)));
     String profile = said(ProfileDrawing.draw(subject));
 
     assertThat(profile).contains("Depths are not known").contains("Roots 32' 0\"");
