@@ -93,7 +93,7 @@ class BookCheckTest {
         null,
         Locate.Signal.GOOD,
         List.of(lifts),
-        false,
+        Locate.OffOn.NO,
         null,
         null);
   }
