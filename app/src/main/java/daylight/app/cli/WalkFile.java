@@ -44,7 +44,7 @@ final class WalkFile {
 
   /** A strength before its uncertainty is known, which hangs on the loudest of all. */
   private record Raw(
-      double x, double y, double height, @Nullable Antenna antenna, double[] values) {
+      double x, double y, double height, @Nullable Antenna antenna, List<Double> values) {
     double loudest() {
       double most = 0;
       for (double value : values) {
@@ -62,8 +62,8 @@ final class WalkFile {
     }
 
     private Measured at(int part, double relative, double floor) {
-      double size = StrictMath.abs(values[part]);
-      return new Measured(values[part], StrictMath.hypot(relative * size, floor));
+      double size = StrictMath.abs(values.get(part));
+      return new Measured(values.get(part), StrictMath.hypot(relative * size, floor));
     }
   }
 
@@ -177,16 +177,16 @@ final class WalkFile {
     }
     double up = height == null ? 0 : height;
     if (whole != null) {
-      raw.add(new Raw(x, y, up, new Antenna.Whole(), new double[] {whole}));
+      raw.add(new Raw(x, y, up, new Antenna.Whole(), List.of(whole)));
     }
     if (upright != null) {
-      raw.add(new Raw(x, y, up, new Antenna.Upright(), new double[] {upright}));
+      raw.add(new Raw(x, y, up, new Antenna.Upright(), List.of(upright)));
     }
     if (level != null && bearing != null) {
-      raw.add(new Raw(x, y, up, new Antenna.Level(bearing), new double[] {level}));
+      raw.add(new Raw(x, y, up, new Antenna.Level(bearing), List.of(level)));
     }
     if (bx != null && by != null && bz != null) {
-      raw.add(new Raw(x, y, up, null, new double[] {bx, by, bz}));
+      raw.add(new Raw(x, y, up, null, List.of(bx, by, bz)));
     }
   }
 

@@ -61,7 +61,7 @@ final class Descent {
       while (!gained && raised < HARDEST) {
         double[] next = step(normal, right, raised);
         double there = next.length == 0 ? Double.NaN : residuals.at(next, left, null);
-        if (there < sum || there == sum && there == 0) {
+        if (there < sum || (there == sum && there == 0)) {
           settled = sum - there <= SMALL * (1 + there);
           at = next;
           gained = true;

@@ -38,11 +38,13 @@ final class Residuals {
   }
 
   /**
+   * What is left at those unknowns, and its sum of squares.
+   *
    * @param left takes what is left, one for each figure
    * @param slopes takes how that changes, a row for each figure; null where it is not asked for
    * @return the sum of squares
    */
-  double at(double[] unknowns, double[] left, double[] @Nullable [] slopes) {
+  double at(double[] unknowns, double[] left, double @Nullable [][] slopes) {
     double depth = StrictMath.exp(unknowns[2]);
     double[] moment = {unknowns[3], unknowns[4], unknowns[5]};
     double sum = 0;
@@ -162,7 +164,7 @@ final class Residuals {
       double scale,
       double[][] change,
       double depth,
-      double[] @Nullable [] slopes) {
+      double @Nullable [][] slopes) {
     if (slopes == null) {
       return;
     }

@@ -18,7 +18,7 @@ final class Spread {
     double level = StrictMath.hypot(at[3], at[4]);
     double strength = StrictMath.hypot(level, at[5]);
     boolean upright = level < UPRIGHT * strength;
-    double sign = at[3] < 0 || at[3] == 0 && at[4] < 0 ? -1 : 1;
+    double sign = at[3] < 0 || (at[3] == 0 && at[4] < 0) ? -1 : 1;
     turn[0][0] = 1;
     turn[1][1] = 1;
     turn[2][2] = StrictMath.exp(at[2]);

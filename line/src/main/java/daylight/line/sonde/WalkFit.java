@@ -147,9 +147,19 @@ final class WalkFit {
     return sum;
   }
 
+  /** Where to begin, and how badly that fits. */
+  private static final class Start {
+    private final double[] at;
+    private final double sum;
+
+    Start(double[] at, double sum) {
+      this.at = at;
+      this.sum = sum;
+    }
+  }
+
   /** The likeliest of the grid, with the strength that fits each best. */
   private List<double[]> starts() {
-    record Start(double[] at, double sum) {}
     List<Start> starts = new ArrayList<>();
     double[] figures = residuals.figures();
     double[] shown = new double[figures.length];
@@ -172,8 +182,8 @@ final class WalkFit {
         }
       }
     }
-    starts.sort(Comparator.comparingDouble(Start::sum));
-    return starts.stream().limit(MOST_STARTS).map(Start::at).toList();
+    starts.sort(Comparator.comparingDouble(start -> start.sum));
+    return starts.stream().limit(MOST_STARTS).map(start -> start.at).toList();
   }
 
   private List<double[]> places() {
@@ -254,7 +264,7 @@ final class WalkFit {
   /** The sonde of those unknowns, turned so that its bearing is from 0 to below π. */
   static Dipole sonde(double[] at) {
     double strength = StrictMath.sqrt(at[3] * at[3] + at[4] * at[4] + at[5] * at[5]);
-    boolean turn = at[3] < 0 || at[3] == 0 && at[4] < 0;
+    boolean turn = at[3] < 0 || (at[3] == 0 && at[4] < 0);
     double sign = turn ? -1 : 1;
     double bearing = StrictMath.atan2(sign * at[3], sign * at[4]);
     double tilt = StrictMath.asin(sign * at[5] / strength);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import daylight.line.measure.Measured;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** From a depth reading to invert and cover. */
@@ -25,10 +26,8 @@ class BurialTest {
     assertThat(buried.invert().value()).isCloseTo(1.14, within(1e-12));
     double variance = 0.06 * 0.06 + 0.01 * 0.01 + 0.02 * 0.02 + 0.015 * 0.015;
     assertThat(buried.invert().sd()).isCloseTo(StrictMath.sqrt(variance), within(1e-12));
-    assertThat(buried.crown()).isNotNull();
-    assertThat(buried.crown().value()).isCloseTo(1.04, within(1e-12));
-    assertThat(buried.soil()).isNotNull();
-    assertThat(buried.soil().value()).isCloseTo(0.92, within(1e-12));
+    assertThat(Objects.requireNonNull(buried.crown()).value()).isCloseTo(1.04, within(1e-12));
+    assertThat(Objects.requireNonNull(buried.soil()).value()).isCloseTo(0.92, within(1e-12));
     assertThat(buried.parts().stream().mapToDouble(Burial.Part::share).sum())
         .isCloseTo(1, within(1e-12));
     assertThat(buried.parts().getFirst().share()).isCloseTo(0.0036 / variance, within(1e-12));

@@ -10,10 +10,12 @@ import daylight.line.book.Material;
 import daylight.line.book.Priors;
 import daylight.line.course.TestPriors;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Measured;
 import daylight.line.measure.Parsed;
 import daylight.line.measure.Quantities;
 import daylight.line.measure.Reading;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -118,8 +120,8 @@ class ReaderTest {
     nulls = nulls(below, 0, -1.22474 * (below + 0.05));
     LocateReading reading = read();
     assertThat(traps()).contains(Trap.SIDE_PEAK);
-    assertThat(reading.onward()).isNotNull();
-    assertThat(reading.onward().value()).isCloseTo(1.22474 * 1.25, within(1e-4));
+    assertThat(Objects.requireNonNull(reading.onward()).value())
+        .isCloseTo(1.22474 * 1.25, within(1e-4));
     assertThat(reading.suspicions().getFirst().evidence().getLast())
         .isEqualTo(new Argument.Term("sonde.onward"));
   }
@@ -200,9 +202,9 @@ class ReaderTest {
   void aLiftIsOneVoteAndATrapWhereItIsOff() {
     lifts = List.of(new Locate.Lift(metres(0.5), metres(1.71)));
     LocateReading reading = read();
-    assertThat(reading.vote()).isNotNull();
-    assertThat(reading.vote().value()).isCloseTo(0.02, within(1e-9));
-    assertThat(reading.vote().sd()).isGreaterThan(0.04);
+    Measured vote = Objects.requireNonNull(reading.vote());
+    assertThat(vote.value()).isCloseTo(0.02, within(1e-9));
+    assertThat(vote.sd()).isGreaterThan(0.04);
     assertThat(reading.doubts()).isEmpty();
     assertThat(by(reading, LocateReading.Way.SHOWN).depth().value()).isCloseTo(1.2, within(1e-12));
     lifts = List.of(new Locate.Lift(metres(0.5), metres(2.2)));

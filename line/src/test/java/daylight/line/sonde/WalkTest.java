@@ -8,6 +8,7 @@ import daylight.line.course.SplitMix64;
 import daylight.line.measure.Measured;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -123,8 +124,7 @@ class WalkTest {
       readings.add(strength(x, 0, new Antenna.Upright(), up, NOISE, loudest, dice));
     }
     WalkFix fix = (WalkFix) Sonde.walk(readings);
-    assertThat(fix.other()).isNotNull();
-    assertThat(fix.other().y()).isCloseTo(-fix.sonde().y(), within(0.05));
+    assertThat(Objects.requireNonNull(fix.other()).y()).isCloseTo(-fix.sonde().y(), within(0.05));
     assertThat(fix.otherExcess()).isBetween(0.0, 6.0);
     assertThat(StrictMath.abs(fix.sonde().y())).isCloseTo(0.6, within(0.3));
   }
