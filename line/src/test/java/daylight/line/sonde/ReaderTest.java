@@ -160,7 +160,7 @@ class ReaderTest {
   @Test
   void feetAndInchesThatDifferEnoughAreToldWithTheOtherReading() {
     nulls = nulls(written("2' 10\"").value(), 0, 0);
-    depth = written("2.1 ft");
+    depth = written("2.2 ft");
     assertThat(traps()).isEqualTo(List.of(Trap.DEPTHS_DISAGREE));
     depth = written("2.10 ft");
     assertThat(traps()).isEqualTo(List.of(Trap.FEET_AND_INCHES));
