@@ -23,6 +23,8 @@ import picocli.CommandLine.Spec;
     name = "depth",
     mixinStandardHelpOptions = true,
     description = {
+      "From a depth reading to inside bottom and cover.",
+      "",
       "How deep the inside bottom of the pipe and its inside top lie below the surface, from the",
       "depth that a receiver showed and what lay between the two. A depth is never good enough to",
       "dig by machine."

@@ -21,6 +21,8 @@ import picocli.CommandLine.Spec;
     name = "heights",
     mixinStandardHelpOptions = true,
     description = {
+      "Depth of the transmitter from strengths at two heights.",
+      "",
       "How deep the transmitter is below the lower of two antennas, or of two heights of one, right",
       "over it: its field falls with the cube of the distance, however it is tilted."
     })

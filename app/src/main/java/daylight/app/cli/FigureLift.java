@@ -25,6 +25,8 @@ import picocli.CommandLine.Spec;
     name = "lift",
     mixinStandardHelpOptions = true,
     description = {
+      "Whether a depth grows as the receiver is raised.",
+      "",
       "Whether the depth shown grew by as much as the receiver was raised, how wrong a receiver this",
       "check could have found, and its vote for the receiver's scale. No single depth is corrected",
       "by it."

@@ -27,6 +27,8 @@ import picocli.CommandLine.Spec;
     name = "walk",
     mixinStandardHelpOptions = true,
     description = {
+      "The transmitter from strengths walked all about it.",
+      "",
       "Where the transmitter is, how deep and which way it lies, from strengths read at many places",
       "about it. FILE is a table with a head, its columns parted by commas, semicolons or tabs:",
       "",

@@ -371,6 +371,32 @@ class BookCheckTest {
   }
 
   @Test
+  void silentPlacesAreNotCrossed() {
+    for (double after : new double[] {0.6, 1.9}) {
+      Locate plain = locate("L1", null, 1);
+      locates.clear();
+      locates.add(
+          new Locate(
+              plain.id(),
+              plain.pass(),
+              plain.cable(),
+              plain.moving(),
+              plain.depth(),
+              plain.receiverHeight(),
+              plain.surface(),
+              plain.cover(),
+              plain.signal(),
+              plain.lifts(),
+              Locate.OffOn.STAYED,
+              plain.time(),
+              plain.remark(),
+              new Locate.Nulls(reading(-0.7), reading(after), null, null, null)));
+      List<String> crossed = List.of("book.no-spot L1.", "book.nulls-crossed L1.nulls.after");
+      assertThat(faults()).isEqualTo(after < 0.7 ? crossed : crossed.subList(0, 1));
+    }
+  }
+
+  @Test
   void aLocateHasASpotAndItsLiftsGrow() {
     locates.add(locate("L1", null, 1, new Locate.Lift(reading(0.3), reading(0.9))));
     assertThat(faults()).containsExactly("book.no-spot L1.", "book.lift-shrinks L1.lifts[0].depth");
