@@ -206,6 +206,13 @@ public final class BookShape {
       Section.named("lift")
           .amount("by", Dimension.LENGTH, Bare.DEPTH)
           .amount("depth", Dimension.LENGTH, Bare.DEPTH);
+  static final Section NULLS =
+      Section.named("nulls")
+          .amount("before", Dimension.LENGTH, Bare.DEPTH)
+          .amount("after", Dimension.LENGTH, Bare.DEPTH)
+          .amount("over", Dimension.LENGTH, Bare.DEPTH)
+          .amount("upright-before", Dimension.LENGTH, Bare.DEPTH)
+          .amount("upright-after", Dimension.LENGTH, Bare.DEPTH);
   static final Section LOCATE =
       entry("locate")
           .words("pass")
@@ -218,7 +225,10 @@ public final class BookShape {
           .amount("cover", Dimension.LENGTH, Bare.DEPTH)
           .oneOf("signal", Locate.Signal.class)
           .rows("lifts", LIFT)
-          .plain("off-on", Shape.Kind.YES_NO)
+          .part("nulls", NULLS)
+          .with(
+              "off-on",
+              either(new Shape.Plain(Shape.Kind.YES_NO), new Shape.OneOf(Locate.OffOn.class)))
           .plain("time", Shape.Kind.TIME)
           .words("remark");
   static final Section EXPOSURE =

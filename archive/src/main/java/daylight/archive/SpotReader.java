@@ -7,6 +7,7 @@ import daylight.line.book.Locate;
 import daylight.line.book.Tie;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what was done over the pipe: locates, exposures and the spots of other points. */
 final class SpotReader {
@@ -52,9 +53,41 @@ final class SpotReader {
         row.reading("cover"),
         row.choice("signal", Locate.Signal.class, Locate.Signal.GOOD),
         lifts(row),
-        row.yes("off-on", false),
+        offOn(row),
         moments.read(row, "time"),
-        row.words("remark"));
+        row.words("remark"),
+        nulls(row));
+  }
+
+  private static Locate.OffOn offOn(Fields row) {
+    String text = row.text("off-on");
+    if (text == null) {
+      return Locate.OffOn.NO;
+    }
+    return switch (text) {
+      case "yes", "true" -> Locate.OffOn.YES;
+      case "no", "false" -> Locate.OffOn.NO;
+      case "stayed" -> Locate.OffOn.STAYED;
+      default -> row.notChosen("off-on", text, List.of("yes", "no", "stayed"), Locate.OffOn.NO);
+    };
+  }
+
+  private static Locate.@Nullable Nulls nulls(Fields row) {
+    Fields part = row.part("nulls");
+    if (part == null) {
+      return null;
+    }
+    Locate.Nulls nulls =
+        new Locate.Nulls(
+            part.reading("before"),
+            part.reading("after"),
+            part.reading("over"),
+            part.reading("upright-before"),
+            part.reading("upright-after"));
+    if (!part.sound()) {
+      row.spoil();
+    }
+    return nulls;
   }
 
   private static List<Locate.Lift> lifts(Fields row) {

@@ -82,9 +82,21 @@ final class VisitWriter {
             "lifts",
             locate.lifts(),
             lift -> sheet(BookShape.LIFT).reading("by", lift.by()).reading("depth", lift.depth()))
-        .mark("off-on", locate.offOn())
+        .part("nulls", nulls(locate.nulls()))
+        .choice("off-on", locate.offOn() == Locate.OffOn.NO ? null : locate.offOn())
         .words("time", moment(locate.time()))
         .words("remark", locate.remark());
+  }
+
+  private @Nullable Sheet nulls(Locate.@Nullable Nulls nulls) {
+    return nulls == null
+        ? null
+        : sheet(BookShape.NULLS)
+            .reading("before", nulls.before())
+            .reading("after", nulls.after())
+            .reading("over", nulls.over())
+            .reading("upright-before", nulls.uprightBefore())
+            .reading("upright-after", nulls.uprightAfter());
   }
 
   private Sheet exposure(Exposure exposure) {

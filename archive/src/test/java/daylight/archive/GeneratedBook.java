@@ -307,9 +307,19 @@ final class GeneratedBook {
         perhaps(this::reading),
         any(Locate.Signal.class),
         some(() -> new Locate.Lift(reading(), reading())),
-        dice.maybe(),
+        any(Locate.OffOn.class),
         perhaps(this::moment),
-        perhaps(this::words));
+        perhaps(this::words),
+        perhaps(this::nulls));
+  }
+
+  private Locate.Nulls nulls() {
+    return new Locate.Nulls(
+        reading(),
+        perhaps(this::reading),
+        perhaps(this::reading),
+        perhaps(this::reading),
+        perhaps(this::reading));
   }
 
   private Exposure exposure() {

@@ -111,7 +111,7 @@ final class ExampleBook {
         null,
         Locate.Signal.GOOD,
         List.of(),
-        true,
+        Locate.OffOn.YES,
         null,
         null);
   }

@@ -18,7 +18,11 @@ import picocli.CommandLine.Spec;
       "Every result says how far off it may be, 19 times of 20."
     },
     subcommands = {
+      FigureDepth.class,
+      FigureHeights.class,
+      FigureLift.class,
       FigureNulls.class,
+      FigureWalk.class,
     })
 final class Figure implements Runnable {
   @Spec private @Nullable CommandSpec spec;

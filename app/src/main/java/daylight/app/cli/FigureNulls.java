@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
     name = "nulls",
     mixinStandardHelpOptions = true,
     description = {
+      "Depth of the transmitter from where the receiver falls silent.",
+      "",
       "How deep the transmitter is below the receiver's antenna, from the two places along the pipe",
       "where the receiver, its antenna along the pipe, falls silent: before the transmitter and",
       "beyond it. Give their spacing, or how far each lies from where the upright antenna falls",

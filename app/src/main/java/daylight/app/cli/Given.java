@@ -7,6 +7,7 @@ import daylight.line.measure.Parsed;
 import daylight.line.measure.Quantities;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Shown;
+import daylight.line.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -70,13 +71,23 @@ final class Given {
 
   /** A quantity; null where the option is absent or wrong. */
   @Nullable Reading quantity(Dimension dimension, String option, @Nullable String text) {
+    return quantity(dimension, option, text, null);
+  }
+
+  /**
+   * The same.
+   *
+   * @param bare what a bare length means; null where it must carry its unit
+   */
+  @Nullable Reading quantity(
+      Dimension dimension, String option, @Nullable String text, @Nullable Unit bare) {
     if (text == null) {
       return null;
     }
-    return switch (Quantities.parse(dimension, text, null)) {
+    return switch (Quantities.parse(dimension, text, bare)) {
       case Parsed.Value<Reading>(Reading reading) -> {
         if (dimension == Dimension.LENGTH && written == null) {
-          written = unitsOf(text);
+          written = unitsOf(bare == null ? text : text + " " + bare.symbol());
         }
         yield reading;
       }

@@ -67,6 +67,8 @@ public enum BookFault implements ComplaintCode {
   NO_SPOT(Gravity.DOUBT),
   /** With the receiver higher it showed no more: the lift, what it showed. */
   LIFT_SHRINKS(Gravity.DOUBT),
+  /** Two silent places in the wrong order: how far before, how far after. */
+  NULLS_CROSSED(Gravity.DOUBT),
   /** A transmitter so far behind the lens: the distance. */
   SONDE_FAR(Gravity.DOUBT),
   /** A boundary of fewer than two points: how many. */

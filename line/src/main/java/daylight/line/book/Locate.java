@@ -22,9 +22,10 @@ import org.jspecify.annotations.Nullable;
  *     none
  * @param signal how good the signal was
  * @param lifts readings taken with the receiver raised
- * @param offOn whether the transmitter was switched off and on to prove that it was the source
+ * @param offOn what came of switching the transmitter off and on to prove that it was the source
  * @param time when; null when not recorded
  * @param remark free words; null when none
+ * @param nulls where the receiver fell silent about the spot; null when that was not sought
  */
 public record Locate(
     Id id,
@@ -37,13 +38,74 @@ public record Locate(
     @Nullable Reading cover,
     Signal signal,
     List<Lift> lifts,
-    boolean offOn,
+    OffOn offOn,
     @Nullable Instant time,
-    @Nullable String remark)
+    @Nullable String remark,
+    @Nullable Nulls nulls)
     implements Entry {
   public Locate {
     lifts = List.copyOf(lifts);
   }
+
+  /** A locate at which nobody sought where the receiver falls silent. */
+  public Locate(
+      Id id,
+      @Nullable String pass,
+      @Nullable Reading cable,
+      Finding.Moving moving,
+      @Nullable Reading depth,
+      @Nullable Reading receiverHeight,
+      String surface,
+      @Nullable Reading cover,
+      Signal signal,
+      List<Lift> lifts,
+      OffOn offOn,
+      @Nullable Instant time,
+      @Nullable String remark) {
+    this(
+        id,
+        pass,
+        cable,
+        moving,
+        depth,
+        receiverHeight,
+        surface,
+        cover,
+        signal,
+        lifts,
+        offOn,
+        time,
+        remark,
+        null);
+  }
+
+  /** What came of switching the transmitter off and on again. */
+  public enum OffOn {
+    /** Nobody tried. */
+    NO,
+    /** The signal went and came with it: it was the source. */
+    YES,
+    /** The signal stayed when it was off: something else was the source. */
+    STAYED
+  }
+
+  /**
+   * Where the receiver fell silent, walked along the pipe through the spot; distances along the
+   * ground from the spot in metres. What lies on the other side than its name says is negative.
+   *
+   * @param before back toward where the cable goes in, with the antenna along the pipe
+   * @param after onward, with the antenna along the pipe
+   * @param over onward to where the upright antenna fell silent between those two
+   * @param uprightBefore back to where the upright antenna fell silent, when it did so on both
+   *     sides of the spot
+   * @param uprightAfter onward to the same
+   */
+  public record Nulls(
+      @Nullable Reading before,
+      @Nullable Reading after,
+      @Nullable Reading over,
+      @Nullable Reading uprightBefore,
+      @Nullable Reading uprightAfter) {}
 
   /** How good the signal was, in the crew's judgement. */
   public enum Signal {

@@ -33,6 +33,11 @@ final class SpotCheck {
     if (!placed.contains(locate.label())) {
       faults.add(BookFault.NO_SPOT, locate, "");
     }
+    Locate.Nulls nulls = locate.nulls();
+    if (nulls != null) {
+      crossed(locate, "nulls.after", nulls.before(), nulls.after());
+      crossed(locate, "nulls.upright-after", nulls.uprightBefore(), nulls.uprightAfter());
+    }
     Reading depth = locate.depth();
     for (int i = 0; i < locate.lifts().size(); i++) {
       Locate.Lift lift = locate.lifts().get(i);
@@ -45,6 +50,18 @@ final class SpotCheck {
             new Argument.Length(lift.by().value()),
             new Argument.Length(lift.depth().value()));
       }
+    }
+  }
+
+  private void crossed(
+      Locate locate, String field, @Nullable Reading before, @Nullable Reading after) {
+    if (before != null && after != null && !(before.value() + after.value() > 0)) {
+      faults.add(
+          BookFault.NULLS_CROSSED,
+          locate,
+          field,
+          new Argument.Length(before.value()),
+          new Argument.Length(after.value()));
     }
   }
 

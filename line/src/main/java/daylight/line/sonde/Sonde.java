@@ -1,6 +1,10 @@
 package daylight.line.sonde;
 
+import daylight.line.book.Locate;
+import daylight.line.book.Material;
+import daylight.line.book.Priors;
 import daylight.line.measure.Measured;
+import java.util.List;
 
 /**
  * The door of the room: where the sonde is and how deep, from what the receiver showed. Lengths in
@@ -58,5 +62,58 @@ public final class Sonde {
    */
   public static NullReading nullsAlone(NullMarks marks) {
     return Nulls.alone(marks);
+  }
+
+  /** Depth below the lower of two antennas one above the other, by the cube law. */
+  public static TwoHeights heights(Measured low, Measured high, Measured apart) {
+    return TwoHeights.of(low, high, apart);
+  }
+
+  /** Whether the depth grew by as much as the receiver was raised. */
+  public static LiftCheck lift(Measured shown, List<Lifted> lifts) {
+    return LiftCheck.of(shown, lifts);
+  }
+
+  /** Place, depth, direction and strength of the sonde from readings walked all about it. */
+  public static WalkReading walk(List<Walked> readings) {
+    return WalkFit.of(List.copyOf(readings));
+  }
+
+  /** From a depth reading to the depths of sonde, invert and cover below the surface. */
+  public static Burial buried(DepthShown reading) {
+    return Burial.of(reading);
+  }
+
+  /** What one locate says by everything that was read at it, in a pipe of unknown material. */
+  public static LocateReading read(Locate locate, Priors priors) {
+    return new Reader(locate, priors, null).read();
+  }
+
+  /** The same where it is known what the pipe is made of. */
+  public static LocateReading read(Locate locate, Priors priors, Material material) {
+    return new Reader(locate, priors, material).read();
+  }
+
+  /**
+   * How many skin depths thick the usual wall of an iron or steel pipe is at 512 Hz. From about one
+   * the field outside is weak and bent, and depths that rest on strength are not to be relied on.
+   * Refuses other materials, which let the field through.
+   */
+  public static double wallInSkinDepths(Material material) {
+    return Wall.of(material).inSkinDepths();
+  }
+
+  /**
+   * The depth in a conductor at which a field of a frequency has faded to 37 %: √(2ρ/(ωμ)).
+   *
+   * @param resistivity in ohm metres, more than nothing
+   * @param hertz more than nothing
+   */
+  public static double skinDepth(double resistivity, double hertz) {
+    if (!(resistivity > 0) || !(hertz > 0)) {
+      throw new IllegalArgumentException(
+          "resistivity and hertz must be positive, were " + resistivity + " and " + hertz);
+    }
+    return StrictMath.sqrt(resistivity / (StrictMath.PI * hertz * Wall.MU_0));
   }
 }

@@ -93,7 +93,7 @@ class BookCheckTest {
         null,
         Locate.Signal.GOOD,
         List.of(lifts),
-        false,
+        Locate.OffOn.NO,
         null,
         null);
   }
@@ -368,6 +368,32 @@ class BookCheckTest {
     assertThat(faults()).isEmpty();
     passes.add(pass("P2", "C1", List.of("R1"), List.of()));
     assertThat(faults()).containsExactly("book.which-pass L1.cable");
+  }
+
+  @Test
+  void silentPlacesAreNotCrossed() {
+    for (double after : new double[] {0.6, 1.9}) {
+      Locate plain = locate("L1", null, 1);
+      locates.clear();
+      locates.add(
+          new Locate(
+              plain.id(),
+              plain.pass(),
+              plain.cable(),
+              plain.moving(),
+              plain.depth(),
+              plain.receiverHeight(),
+              plain.surface(),
+              plain.cover(),
+              plain.signal(),
+              plain.lifts(),
+              Locate.OffOn.STAYED,
+              plain.time(),
+              plain.remark(),
+              new Locate.Nulls(reading(-0.7), reading(after), null, null, null)));
+      List<String> crossed = List.of("book.no-spot L1.", "book.nulls-crossed L1.nulls.after");
+      assertThat(faults()).isEqualTo(after < 0.7 ? crossed : crossed.subList(0, 1));
+    }
   }
 
   @Test

@@ -133,7 +133,7 @@ public final class Draft {
             null,
             Locate.Signal.GOOD,
             List.of(),
-            false,
+            Locate.OffOn.NO,
             null,
             null));
   }

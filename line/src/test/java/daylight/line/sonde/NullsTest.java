@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import daylight.line.course.SplitMix64;
 import daylight.line.measure.Measured;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,6 +119,33 @@ class NullsTest {
       NullMarks marks = new NullMarks(at(-half, SURE), at(half, SURE), null, at(beside, SURE));
       NullFix fix = (NullFix) Sonde.nulls(marks, at(0, 1e-5));
       assertThat(fix.depth().value()).isCloseTo(depth, within(1e-5));
+    }
+  }
+
+  /** With tilts as they are believed to be, and with marks as sure as they are said to be. */
+  @Test
+  void holdTheTruthAsOftenAsTheySay() {
+    for (boolean upright : new boolean[] {false, true}) {
+      SplitMix64 dice = new SplitMix64(31);
+      int depthHeld = 0;
+      int placeHeld = 0;
+      int runs = 600;
+      for (int i = 0; i < runs; i++) {
+        double depth = dice.between(0.6, 2.5);
+        double beta = radians(8) * dice.normal();
+        double sd = 0.03;
+        NullMarks marks =
+            new NullMarks(
+                at(NullModel.behind(depth, beta, 0) + sd * dice.normal(), sd),
+                at(NullModel.ahead(depth, beta, 0) + sd * dice.normal(), sd),
+                upright ? at(NullModel.over(depth, beta, 0) + sd * dice.normal(), sd) : null,
+                null);
+        NullFix fix = (NullFix) Sonde.nulls(marks, at(0, radians(8)));
+        depthHeld += StrictMath.abs(fix.depth().value() - depth) <= fix.depth().sd() * 1.96 ? 1 : 0;
+        placeHeld += StrictMath.abs(fix.position().value()) <= fix.position().sd() * 1.96 ? 1 : 0;
+      }
+      assertThat(depthHeld / (double) runs).isBetween(0.925, 0.975);
+      assertThat(placeHeld / (double) runs).isBetween(0.925, 0.975);
     }
   }
 
