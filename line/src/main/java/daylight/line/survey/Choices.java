@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** The positions that the ties of one point to known points allow. */
 final class Choices {
@@ -41,7 +42,7 @@ final class Choices {
       }
     }
     List<Candidate> candidates = places.stream().map(p -> p.candidate(point, scene)).toList();
-    List<Candidate> rivals = Candidate.rivals(onTheirSide(candidates));
+    List<Candidate> rivals = rivals(candidates);
     boolean flat =
         places.stream()
             .filter(p -> rivals.stream().anyMatch(r -> p.at.equals(r.scene().known().get(point))))
@@ -96,6 +97,29 @@ final class Choices {
                 p ->
                     !p.equals(placed)
                         && p.at.distanceTo(placed.at) < 2 * Math.max(p.worstSd, placed.worstSd));
+  }
+
+  /**
+   * Those that no reading and no side hint rules out; of these the nearest to where the points are
+   * said to lie, if that is said.
+   */
+  List<Candidate> rivals(List<Candidate> candidates) {
+    List<Candidate> rivals = Candidate.rivals(onTheirSide(candidates));
+    if (rivals.size() < 2 || ties.approximate().isEmpty()) {
+      return rivals;
+    }
+    double nearest = rivals.stream().mapToDouble(this::off).min().orElse(0);
+    return rivals.stream().filter(c -> off(c) <= nearest + SAME).toList();
+  }
+
+  /** How far the points of a candidate lie from where they are said to, metres. */
+  private double off(Candidate candidate) {
+    double sum = 0;
+    for (var said : new TreeMap<>(ties.approximate()).entrySet()) {
+      PlanPoint at = candidate.scene().known().get(said.getKey());
+      sum += at == null ? 0 : at.distanceTo(said.getValue());
+    }
+    return sum;
   }
 
   /** Those no side hint contradicts; all of them where the hint contradicts all. */

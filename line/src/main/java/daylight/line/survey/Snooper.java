@@ -1,6 +1,7 @@
 package daylight.line.survey;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -62,7 +63,7 @@ final class Snooper {
             .toList();
     int dof = equations.size() - factored.rank();
     var fit = new Fit(residuals, dof, linearised.sumOfSquares(), suspects);
-    return new Solution(state, equations, factored.gain(), fit);
+    return new Solution(state, equations, factored, fit);
   }
 
   /** The checked reading with the largest statistic beyond the threshold, or −1. */
@@ -90,35 +91,40 @@ final class Snooper {
   }
 
   private static Suspect suspect(List<Equation> equations, Diagnosis diagnosis, int worst) {
-    Equation equation = equations.get(worst);
-    List<String> alike =
+    String entry = equations.get(worst).entry();
+    List<Suspect.Misread> rivals =
         IntStream.range(0, equations.size())
             .filter(i -> i != worst && diagnosis.checked(i))
             .filter(i -> diagnosis.alikeness(worst, i) > INSEPARABLE)
-            .mapToObj(i -> equations.get(i).entry())
-            .filter(entry -> !entry.equals(equation.entry()))
-            .distinct()
-            .sorted()
+            .mapToObj(i -> misread(equations, diagnosis, i))
+            .sorted(Comparator.comparing(Suspect.Misread::entry))
             .toList();
-    return new Suspect(
+    boolean alone = rivals.stream().allMatch(rival -> rival.entry().equals(entry));
+    return new Suspect(misread(equations, diagnosis, worst), rivals, alone);
+  }
+
+  private static Suspect.Misread misread(List<Equation> equations, Diagnosis diagnosis, int i) {
+    Equation equation = equations.get(i);
+    return new Suspect.Misread(
         equation.entry(),
         equation.quantity(),
         equation.observed(),
-        diagnosis.blunder(worst),
-        diagnosis.statistic(worst),
-        alike,
-        alike.isEmpty());
+        diagnosis.blunder(i),
+        diagnosis.blunderSd(i),
+        diagnosis.statistic(i));
   }
 
-  /** A reading that was correlated with the one left out keeps its own standard deviation. */
+  /** Readings that were correlated with the one left out keep their own joint covariance. */
   private static List<Equation> without(List<Equation> equations, int out) {
+    Equation gone = equations.get(out);
     var rest = new ArrayList<>(equations);
     rest.remove(out);
-    if (out < rest.size() && rest.get(out).correlation() != 0) {
-      Equation next = rest.get(out);
-      rest.set(
-          out,
-          new Equation(next.entry(), next.quantity(), next.observed(), next.sd(), next.model()));
+    if (gone.block().size() > 1) {
+      Block smaller = gone.block().without(gone.row());
+      int first = out - gone.row();
+      for (int row = 0; row < smaller.size(); row++) {
+        rest.set(first + row, rest.get(first + row).in(smaller, row));
+      }
     }
     return rest;
   }

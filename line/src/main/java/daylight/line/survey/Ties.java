@@ -3,6 +3,7 @@ package daylight.line.survey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,10 +19,14 @@ final class Ties {
   private final List<Sighting> plain;
   private final List<Sighting.Gnss> fixes;
   private final Optional<LocalGrid> local;
+  private final Joined joined;
+  private final Map<String, PlanPoint> approximate;
 
-  Ties(List<Sighting> inAnyOrder) {
+  Ties(PlaneNetwork network) {
+    joined = new Joined(network.correlated());
+    approximate = network.approximate();
     sightings =
-        inAnyOrder.stream()
+        network.sightings().stream()
             .sorted(Comparator.comparing(Sighting::entry).thenComparing(Object::toString))
             .toList();
     fixes =
@@ -38,7 +43,8 @@ final class Ties {
           Sighting.AlongOut _,
           Sighting.Bearing _,
           Sighting.Angle _,
-          Sighting.Sketched _ ->
+          Sighting.Sketched _,
+          Sighting.Offset _ ->
           true;
       case Sighting.Direction _, Sighting.Gnss _, Sighting.Fixed _, Sighting.Side _ -> false;
     };
@@ -77,6 +83,16 @@ final class Ties {
     all(Sighting.Direction.class)
         .forEach(d -> sets.computeIfAbsent(d.set(), _ -> new ArrayList<>()).add(d));
     return sets;
+  }
+
+  /** Equations of these sightings, those of correlated readings together. */
+  List<Equation> joined(List<Equation> equations) {
+    return joined.of(equations);
+  }
+
+  /** About where points are said to lie. */
+  Map<String, PlanPoint> approximate() {
+    return approximate;
   }
 
   Optional<LocalGrid> local() {
