@@ -85,10 +85,11 @@ public record Correlated(List<Component> components, List<List<Double>> covarian
    * unknown shift east and one north.
    *
    * @param fixes in any order
-   * @param shared standard deviation of either shift, metres; zero or more
+   * @param shared standard deviation of either shift, metres, as each of the fixes states it; zero
+   *     or more
    */
-  public static Correlated sharing(List<Sighting.Gnss> fixes, double shared) {
-    Require.notNegative("shared", shared, "m");
+  public static Correlated sharing(List<Sighting.Gnss> fixes, List<Double> shared) {
+    shared.forEach(sd -> Require.notNegative("shared", sd, "m"));
     List<Component> components =
         fixes.stream()
             .flatMap(
@@ -100,7 +101,7 @@ public record Correlated(List<Component> components, List<List<Double>> covarian
     double[][] covariance = new double[components.size()][components.size()];
     for (int i = 0; i < covariance.length; i++) {
       for (int j = i % 2; j < covariance.length; j += 2) {
-        covariance[i][j] = shared * shared;
+        covariance[i][j] = shared.get(i / 2) * shared.get(j / 2);
       }
     }
     for (int k = 0; k < fixes.size(); k++) {

@@ -33,8 +33,8 @@ class DerivativesTest {
     Layout layout = new Layout(tree, lengths.metres(), heights);
     Walks walks = new Walks(book, layout, PRIORS);
     LevelAdjusted levels =
-        Surveyor.adjust(LevelsOfBook.network(book, PRIORS)) instanceof LevelAdjusted a ? a : null;
-    Adjusted plan = (Adjusted) Surveyor.adjust(PlaneOfBook.network(book, PRIORS));
+        Surveyor.survey(book, PRIORS).levels() instanceof LevelAdjusted a ? a : null;
+    Adjusted plan = (Adjusted) Surveyor.survey(book, PRIORS).plan();
     List<Mark> marks = Marks.gather(book, layout, lengths, walks, PRIORS, levels);
     Model bare = new Model(book, layout, lengths, walks, marks, List.of(), plan, levels, PRIORS);
     List<Turn> turns = Turn.of(book, layout, walks, PRIORS, Start.values(bare));
