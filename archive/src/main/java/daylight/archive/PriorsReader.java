@@ -97,9 +97,10 @@ final class PriorsReader {
           STRAIGHT_FLEXIBLE,
           GRADE_RIGID,
           GRADE_FLEXIBLE,
-          JUNCTION_TURN ->
+          JUNCTION_TURN,
+          SONDE_TILT ->
           Dimension.ANGLE;
-      case COUNTER_SCALE, RECEIVER_SCALE, FALL -> Dimension.SLOPE;
+      case COUNTER_SCALE, RECEIVER_SCALE, FALL, SIGNAL -> Dimension.SLOPE;
       case TAPE,
           ALONG,
           OUT,
@@ -119,6 +120,8 @@ final class PriorsReader {
           GROUND_SLAB,
           GROUND_STEP,
           WATER_DEPTH,
+          NULL_MARK,
+          ANTENNA_ABOVE_FOOT,
           BORE ->
           Dimension.LENGTH;
     };

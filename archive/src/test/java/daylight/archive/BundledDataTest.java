@@ -46,7 +46,11 @@ class BundledDataTest {
   void onlyWhatTheReceiverShowsGetsWorseWithItsSignal() {
     for (Priors.Prior prior : Bundled.priors().rows()) {
       boolean received =
-          List.of(Priors.Kind.LOCATE_SPOT, Priors.Kind.DEPTH_READING, Priors.Kind.DEPTH_DISTORTION)
+          List.of(
+                  Priors.Kind.LOCATE_SPOT,
+                  Priors.Kind.DEPTH_READING,
+                  Priors.Kind.DEPTH_DISTORTION,
+                  Priors.Kind.NULL_MARK)
               .contains(prior.kind());
       assertThat(prior.fair()).isEqualTo(received ? 1.5 : 1);
       assertThat(prior.poor()).isEqualTo(received ? 3 : 1);

@@ -87,6 +87,10 @@ final class Choices {
       this.shown = shown;
     }
 
+    Shown shown() {
+      return shown;
+    }
+
     /** The units of that word, or null. */
     static @Nullable UnitsWord of(String word) {
       for (UnitsWord units : values()) {

@@ -7,7 +7,7 @@ final class ExitCode {
   /** Done. */
   static final int DONE = 0;
 
-  /** Done, and something is missing or contradicts itself ({@code leaving}). */
+  /** Done, and something is missing or contradicts itself ({@code leaving}, {@code figure}). */
   static final int SOMETHING_OPEN = 1;
 
   /** The book, or a file of data, must be mended first; nothing was written. */

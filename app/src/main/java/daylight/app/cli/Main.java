@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       Leaving.class,
       Still.class,
       Open.class,
+      Figure.class,
       CommandLine.HelpCommand.class
     },
     footerHeading = "%nBegin with:%n",
@@ -29,12 +30,13 @@ import picocli.CommandLine.Spec;
       "  daylight answer BOOK -o DIR     answer your own field book",
       "  daylight leaving BOOK           before the van doors close: what is still missing",
       "  daylight open BOOK              look at your book in a browser",
+      "  daylight figure                 one calculation by itself, such as depth from nulls",
       "",
       "The format of a field book is explained in docs/field-book.md; the shortest useful one is",
       "docs/examples/shortest.yaml.",
       "",
-      "Exit codes: 0 done; 1 done, but something is missing or contradicts itself (leaving); 2 the",
-      "book must be mended first; 3 the results could not be written; 64 the command was not",
+      "Exit codes: 0 done; 1 done, but something is missing or contradicts itself (leaving, figure);",
+      "2 the book must be mended first; 3 the results could not be written; 64 the command was not",
       "understood; 69 it could not be started; 70 a fault of Daylight's own."
     })
 public final class Main implements Runnable {

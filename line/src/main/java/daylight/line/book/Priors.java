@@ -128,7 +128,15 @@ public final class Priors {
     /** How far a pipe may turn where it goes on beyond a junction, radians. */
     JUNCTION_TURN,
     /** How much higher or lower one surface may lie than another that no level ties to it. */
-    GROUND_STEP;
+    GROUND_STEP,
+    /** Where the receiver falls silent along the pipe, by depth. */
+    NULL_MARK,
+    /** How far the transmitter is tilted where it lies in a pipe, radians. */
+    SONDE_TILT,
+    /** How high the receiver's antenna sits above its foot. */
+    ANTENNA_ABOVE_FOOT,
+    /** The strength a receiver shows, relative. */
+    SIGNAL;
 
     /** The id under which a share of variance names it. */
     public String id() {

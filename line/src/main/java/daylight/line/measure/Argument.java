@@ -31,6 +31,9 @@ public sealed interface Argument {
   /** A slope with its uncertainty, a ratio. */
   record UncertainSlope(Measured slope) implements Argument {}
 
+  /** An angle with its uncertainty, radians. */
+  record UncertainAngle(Measured radians) implements Argument {}
+
   /** A probability, from 0 to 1, said in words and per cent. */
   record Probability(double value) implements Argument {}
 

@@ -49,6 +49,10 @@ public final class TestPriors {
     plain(rows, Kind.BORE, 0.002, 0);
     plain(rows, Kind.JUNCTION_TURN, degrees(30), 0);
     plain(rows, Kind.GROUND_STEP, 1, 0);
+    row(rows, Kind.NULL_MARK, 0.020, 0.02, 0, 1.5, 3, null);
+    plain(rows, Kind.SONDE_TILT, degrees(5), 0);
+    row(rows, Kind.ANTENNA_ABOVE_FOOT, 0.010, 0, 0, 1, 1, new Typical(0.050, 0.025));
+    plain(rows, Kind.SIGNAL, 0.02, 0);
     return new Priors(rows);
   }
 

@@ -9,10 +9,11 @@ import java.util.List;
 import java.util.Locale;
 
 /** One figure of a sentence: its kind, and its value in SI units. */
-final class ArgumentJson {
+public final class ArgumentJson {
   private ArgumentJson() {}
 
-  static ObjectNode of(Argument argument) {
+  /** The kind of a figure and its value, with its standard uncertainty where it has one. */
+  public static ObjectNode of(Argument argument) {
     ObjectNode json = Json.object();
     switch (argument) {
       case Argument.Text(String text) -> json.put("kind", "text").put("text", text);
@@ -23,6 +24,7 @@ final class ArgumentJson {
       case Argument.Bore(double metres) -> number(json, "bore", metres);
       case Argument.Small(double metres) -> number(json, "size", metres);
       case Argument.UncertainSlope(Measured slope) -> measured(json, "slope", slope);
+      case Argument.UncertainAngle(Measured radians) -> measured(json, "angle", radians);
       case Argument.Probability(double value) -> number(json, "probability", value);
       case Argument.Term(String key) -> json.put("kind", "term").put("key", key);
       case Argument.Day(var date) -> json.put("kind", "day").put("date", date.toString());

@@ -39,6 +39,7 @@ final class Figures {
       case Argument.Bore(double metres) -> Print.bore(metres, shown);
       case Argument.Small(double metres) -> Print.small(metres, shown);
       case Argument.UncertainSlope(Measured slope) -> giveOrTake(slope(slope));
+      case Argument.UncertainAngle(Measured radians) -> giveOrTake(angle(radians));
       case Argument.Probability(double value) -> probability(value);
       case Argument.Term(String key) -> term(key);
       case Argument.Day(LocalDate date) -> day(date);
@@ -66,6 +67,13 @@ final class Figures {
   static Printed slope(Measured slope) {
     double tenths = StrictMath.ceil(slope.sd() * Measured.Z95 * 1000 - 1e-9);
     return new Printed(Print.slope(slope.value()), "± " + Print.slope(tenths / 1000));
+  }
+
+  /** An angle and half of its 95 % interval, rounded up, to a tenth degree. */
+  private static Printed angle(Measured angle) {
+    double tenths = StrictMath.ceil(StrictMath.toDegrees(angle.sd()) * Measured.Z95 * 10 - 1e-9);
+    return new Printed(
+        Print.angle(angle.value()), "± " + Print.angle(StrictMath.toRadians(tenths / 10)));
   }
 
   private String giveOrTake(Printed printed) {
