@@ -144,7 +144,7 @@ final class TieReader {
     return size == null ? null : size.value();
   }
 
-  private static double degrees(Fields part, String key, double most) {
+  static double degrees(Fields part, String key, double most) {
     Double degrees = part.number(key, -most, most);
     if (!part.has(key)) {
       part.complain(FormTrouble.MISSING, key, new Argument.Text(key));

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       FigureNulls.class,
+      FigureTies.class,
     })
 final class Figure implements Runnable {
   @Spec private @Nullable CommandSpec spec;

@@ -36,23 +36,36 @@ public record Correlated(List<Component> components, List<List<Double>> covarian
       throw new IllegalArgumentException(
           "covariance must have " + size + " rows of as many, had rows of " + sizes(covariance));
     }
-    for (int i = 0; i < size; i++) {
+    Flaw flaw = flaw(covariance);
+    if (flaw != Flaw.NONE) {
+      throw new IllegalArgumentException(
+          "covariance must be symmetric and positive definite, of %s it was %s"
+              .formatted(components, flaw));
+    }
+  }
+
+  /** What keeps a square matrix from being a covariance. */
+  public enum Flaw {
+    NONE,
+    NOT_SYMMETRIC,
+    /** A variance that is not above zero, or readings that say the same. */
+    NOT_POSITIVE
+  }
+
+  /** Whether a square matrix, by rows, is a covariance. */
+  public static Flaw flaw(List<List<Double>> covariance) {
+    for (int i = 0; i < covariance.size(); i++) {
       for (int j = 0; j < i; j++) {
         double one = covariance.get(i).get(j);
         double other = covariance.get(j).get(i);
         double scale =
             StrictMath.sqrt(Math.abs(covariance.get(i).get(i) * covariance.get(j).get(j)));
         if (!(Math.abs(one - other) <= SYMMETRIC * scale)) {
-          throw new IllegalArgumentException(
-              "covariance must be symmetric, row %d column %d was %s, its mirror %s"
-                  .formatted(i + 1, j + 1, one, other));
+          return Flaw.NOT_SYMMETRIC;
         }
       }
     }
-    if (Block.of(array(covariance)) == null) {
-      throw new IllegalArgumentException(
-          "covariance must be positive definite, of " + components + " it was not");
-    }
+    return Block.of(array(covariance)) == null ? Flaw.NOT_POSITIVE : Flaw.NONE;
   }
 
   private static List<Integer> sizes(List<List<Double>> covariance) {
