@@ -142,7 +142,7 @@ final class Placement {
             .filter(way -> way.scene().known().size() == most)
             .map(way -> settled(way, group))
             .toList();
-    List<Candidate> rivals = choices.rivals(whole);
+    List<Candidate> rivals = choices.rivals(whole, group);
     boolean placed = false;
     for (String point : group) {
       List<PlanPoint> places = places(point, rivals);
@@ -183,7 +183,7 @@ final class Placement {
         return ways;
       }
       ways =
-          choices.onTheirSide(further).stream()
+          choices.onTheirSide(further, group).stream()
               .sorted(Comparator.comparingDouble(Candidate::misfit))
               .limit(WAYS)
               .toList();

@@ -2,6 +2,7 @@ package daylight.line.survey;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import java.util.stream.Stream;
 final class Ties {
   private final List<Sighting> sightings;
   private final List<Sighting> plain;
+  private final Map<String, List<Sighting>> plainByPoint = new HashMap<>();
+  private final List<Sighting.Side> sides;
   private final List<Sighting.Gnss> fixes;
   private final Optional<LocalGrid> local;
   private final Joined joined;
@@ -35,6 +38,12 @@ final class Ties {
             .toList();
     local = fixes.isEmpty() ? Optional.empty() : Optional.of(LocalGrid.about(fixes));
     plain = Stream.concat(sightings.stream().filter(Ties::plain), angles()).toList();
+    for (Sighting tie : plain) {
+      for (String point : tie.points()) {
+        plainByPoint.computeIfAbsent(point, _ -> new ArrayList<>()).add(tie);
+      }
+    }
+    sides = all(Sighting.Side.class).toList();
   }
 
   private static boolean plain(Sighting sighting) {
@@ -114,6 +123,17 @@ final class Ties {
     return points.stream().distinct().count() < 2
         ? Optional.empty()
         : Optional.of(Shift.between(grid, ground));
+  }
+
+  List<Sighting.Side> sides() {
+    return sides;
+  }
+
+  /** The ties that can place a point beside those of a scene. */
+  List<Sighting> placing(Scene scene, String point) {
+    return fixes.isEmpty()
+        ? plainByPoint.getOrDefault(point, List.of())
+        : placing(scene).stream().filter(tie -> tie.points().contains(point)).toList();
   }
 
   /** The ties that can place points beside those of a scene. */

@@ -69,6 +69,26 @@ class LevelBehaviourTest {
   }
 
   @Test
+  void marksReadOnceFromOneSetUpErrIndependentlyOnceItsHeightIsGiven() {
+    LevelAdjusted levelled =
+        levelled(
+            List.of(
+                new LevelSighting.Benchmark("slab", 100),
+                rod("S1", "slab", 1.200),
+                rod("S1", "yard", 1.850),
+                rod("S1", "outlet", 3.400)));
+    assertThat(levelled.setups().get("S1")).isCloseTo(101.200, within(1e-9));
+    double setup = levelled.covarianceOfSetups("S1", "S1");
+    assertThat(setup).isCloseTo(SD * SD, within(1e-12));
+    double given =
+        levelled.covariance("yard", "outlet")
+            - levelled.covarianceWithSetup("S1", "yard")
+                * levelled.covarianceWithSetup("S1", "outlet")
+                / setup;
+    assertThat(given).isCloseTo(0, within(1e-12));
+  }
+
+  @Test
   void anUncertainHeightCarriesItsUncertaintyOn() {
     LevelAdjusted levelled =
         levelled(
