@@ -97,7 +97,12 @@ public final class BookShape {
       Section.named("gnss")
           .plain("latitude", Shape.Kind.NUMBER)
           .plain("longitude", Shape.Kind.NUMBER)
-          .amount("sd", Dimension.LENGTH);
+          .amount("sd", Dimension.LENGTH)
+          .amount("sd-east", Dimension.LENGTH)
+          .amount("sd-north", Dimension.LENGTH)
+          .plain("correlation", Shape.Kind.NUMBER)
+          .words("set")
+          .amount("sd-shared", Dimension.LENGTH);
   static final Section BEARING =
       Section.named("bearing")
           .words("from")

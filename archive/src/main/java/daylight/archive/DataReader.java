@@ -102,7 +102,7 @@ public final class DataReader {
     return bytes == null ? new ReadData<>(null, desk.complaints()) : reader.apply(bytes);
   }
 
-  private static <T> ReadData<T> read(
+  static <T> ReadData<T> read(
       Desk desk,
       byte[] bytes,
       Section section,

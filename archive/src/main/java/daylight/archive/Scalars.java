@@ -31,7 +31,7 @@ final class Scalars {
         unit(units, "distance"), unit(units, "depth"), unit(units, "bore"), unit(units, "level"));
   }
 
-  private static @Nullable Unit unit(Fields units, String key) {
+  static @Nullable Unit unit(Fields units, String key) {
     String text = units.text(key);
     if (text == null) {
       return null;

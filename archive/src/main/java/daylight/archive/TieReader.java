@@ -7,6 +7,7 @@ import daylight.line.book.Tie;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Reading;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads measurements in plan that stand in a list of their own. */
 final class TieReader {
@@ -91,19 +92,59 @@ final class TieReader {
   }
 
   Tie.Gnss gnss(Id id, String point, Fields part) {
-    Reading sd = part.reading("sd");
-    if (sd != null && !(sd.value() > 0)) {
-      part.complain(FormTrouble.NOT_POSITIVE, "sd", new Argument.Text(sd.written()));
-    }
     return new Tie.Gnss(
         id,
         point,
         degrees(part, "latitude", 90),
         degrees(part, "longitude", 180),
-        sd == null ? null : sd.value());
+        spread(part),
+        shared(part));
   }
 
-  private static double degrees(Fields part, String key, double most) {
+  /** How far a fix is off by itself: alike in every direction, or by east and north. */
+  private static Tie.@Nullable Spread spread(Fields part) {
+    Double round = size(part, "sd");
+    Double east = size(part, "sd-east");
+    Double north = size(part, "sd-north");
+    Double correlation = part.number("correlation", -0.999, 0.999);
+    boolean apart = part.has("sd-east") || part.has("sd-north") || part.has("correlation");
+    if (part.has("sd") && apart) {
+      part.complain(
+          FileTrouble.ONE_OF, "sd", new Argument.Choices(List.of("sd", "sd-east, sd-north")));
+      return null;
+    }
+    for (String key : apart ? List.of("sd-east", "sd-north") : List.<String>of()) {
+      if (!part.has(key)) {
+        part.complain(FormTrouble.MISSING, key, new Argument.Text(key));
+      }
+    }
+    if (east != null && north != null) {
+      return new Tie.Spread(east, north, correlation == null ? 0 : correlation);
+    }
+    return round == null ? null : Tie.Spread.round(round);
+  }
+
+  private static Tie.@Nullable Shared shared(Fields part) {
+    String set = part.words("set");
+    Double sd = size(part, "sd-shared");
+    if (part.has("set") != part.has("sd-shared")) {
+      String lacking = part.has("set") ? "sd-shared" : "set";
+      part.complain(FormTrouble.MISSING, lacking, new Argument.Text(lacking));
+    }
+    return set == null || sd == null ? null : new Tie.Shared(set, sd);
+  }
+
+  /** A length above zero; null where none or another stands. */
+  private static @Nullable Double size(Fields part, String key) {
+    Reading size = part.reading(key);
+    if (size != null && !(size.value() > 0)) {
+      part.complain(FormTrouble.NOT_POSITIVE, key, new Argument.Text(size.written()));
+      return null;
+    }
+    return size == null ? null : size.value();
+  }
+
+  static double degrees(Fields part, String key, double most) {
     Double degrees = part.number(key, -most, most);
     if (!part.has(key)) {
       part.complain(FormTrouble.MISSING, key, new Argument.Text(key));

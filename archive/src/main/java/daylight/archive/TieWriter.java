@@ -64,10 +64,26 @@ final class TieWriter {
   }
 
   private Sheet gnss(Tie.Gnss gnss) {
-    Double sd = gnss.sd();
-    return new Sheet(BookShape.GNSS, units)
-        .words("latitude", Amount.plain(gnss.latitude()))
-        .words("longitude", Amount.plain(gnss.longitude()))
-        .reading("sd", sd == null ? null : new Reading(sd, null, Amount.plain(sd) + " m"));
+    Sheet sheet =
+        new Sheet(BookShape.GNSS, units)
+            .words("latitude", Amount.plain(gnss.latitude()))
+            .words("longitude", Amount.plain(gnss.longitude()));
+    Tie.Spread spread = gnss.spread();
+    if (spread != null && spread.equals(Tie.Spread.round(spread.east()))) {
+      sheet.reading("sd", metres(spread.east()));
+    } else if (spread != null) {
+      sheet
+          .reading("sd-east", metres(spread.east()))
+          .reading("sd-north", metres(spread.north()))
+          .words("correlation", Amount.plain(spread.correlation()));
+    }
+    Tie.Shared shared = gnss.shared();
+    return shared == null
+        ? sheet
+        : sheet.words("set", shared.set()).reading("sd-shared", metres(shared.sd()));
+  }
+
+  private static Reading metres(double value) {
+    return new Reading(value, null, Amount.plain(value) + " m");
   }
 }

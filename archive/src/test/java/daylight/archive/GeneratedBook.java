@@ -340,10 +340,23 @@ final class GeneratedBook {
       case 2 -> new Tie.Bearing(id(), words(), words(), bearing());
       case 3 -> new Tie.Angle(id(), words(), words(), words(), of(0, 6.28, ""));
       case 4 -> new Tie.Direction(id(), words(), words(), words(), of(0, 6.28, ""));
-      case 5 -> new Tie.Gnss(id(), words(), number(), -number(), perhaps(this::number));
+      case 5 ->
+          new Tie.Gnss(
+              id(),
+              words(),
+              number(),
+              -number(),
+              perhaps(this::spread),
+              perhaps(() -> new Tie.Shared(words(), number() + 1e-3)));
       case 6 -> new Tie.Sketched(id(), words(), reading(), reading());
       default -> new Tie.Side(id(), words(), words(), words(), dice.maybe());
     };
+  }
+
+  private Tie.Spread spread() {
+    return dice.maybe()
+        ? Tie.Spread.round(number() + 1e-3)
+        : new Tie.Spread(number() + 1e-3, number() + 1e-3, dice.maybe() ? 0.25 : -0.5);
   }
 
   private Level.Mark mark() {

@@ -57,18 +57,34 @@ final class Console {
 
   /** Every complaint, and that nothing was written. */
   int refused(Job.Outcome.Refused refused) {
-    Words words = Words.of(Language.EN, refused.shown());
+    return refused(refused.complaints(), refused.shown());
+  }
+
+  /** Every complaint, and that nothing was written. */
+  int refused(List<Complaint> complaints, Shown shown) {
+    Words words = Words.of(Language.EN, shown);
     if (json) {
-      out.println(JsonReply.refused(refused.complaints(), words));
+      out.println(JsonReply.refused(complaints, words));
       return ExitCode.BOOK_REFUSED;
     }
-    for (Complaint complaint : refused.complaints()) {
+    for (Complaint complaint : complaints) {
       err.println(words.complaint(complaint));
     }
-    long stops =
-        refused.complaints().stream().filter(c -> c.code().gravity() == Gravity.STOPS).count();
+    long stops = complaints.stream().filter(c -> c.code().gravity() == Gravity.STOPS).count();
     err.println(words.say("cli.refused", new daylight.line.measure.Argument.Count(stops)));
     return ExitCode.BOOK_REFUSED;
+  }
+
+  /** An adjusted network, with whatever is to be said of the file. */
+  int ties(TiesReport report, List<Complaint> complaints, Shown shown) {
+    Words words = Words.of(Language.EN, shown);
+    if (json) {
+      out.println(JsonReply.ties(report, complaints, words));
+    } else {
+      complaints.forEach(complaint -> err.println(words.complaint(complaint)));
+      report.sentences(words).forEach(line -> wrapped(line, "    "));
+    }
+    return report.open() ? ExitCode.SOMETHING_OPEN : ExitCode.DONE;
   }
 
   /** Something of somebody's own lies where a book was to be written. */

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       FigureHeights.class,
       FigureLift.class,
       FigureNulls.class,
+      FigureTies.class,
       FigureWalk.class,
     })
 final class Figure implements Runnable {

@@ -47,6 +47,13 @@ final class JsonReply {
     return reply.toPrettyString();
   }
 
+  static String ties(TiesReport report, List<Complaint> complaints, Words words) {
+    ObjectNode reply = reply("figured");
+    report.json(reply, words);
+    complaints(reply, complaints, words);
+    return reply.toPrettyString();
+  }
+
   private static ObjectNode reply(String outcome) {
     ObjectNode reply = MAPPER.createObjectNode();
     return reply.put("schema", "daylight-reply").put("version", 1).put("outcome", outcome);

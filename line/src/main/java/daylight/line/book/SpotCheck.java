@@ -101,12 +101,14 @@ final class SpotCheck {
               Reading out) -> {
         point(tie, "point", point, placed);
         ends(tie, "wall", zero, "wall", toward, new HashSet<>());
+        apart(tie, "point", point, zero, toward);
       }
       case Tie.Bearing(Id id, String from, String to, Reading bearing) ->
           ends(tie, "from", from, "to", to, placed);
       case Tie.Angle(Id id, String at, String from, String to, Reading angle) -> {
         ends(tie, "at", at, "from", from, placed);
         ends(tie, "at", at, "to", to, placed);
+        apart(tie, "to", to, from);
       }
       case Tie.Direction(Id id, String set, String from, String to, Reading direction) ->
           ends(tie, "from", from, "to", to, placed);
@@ -115,6 +117,7 @@ final class SpotCheck {
       case Tie.Side(Id id, String point, String from, String to, boolean left) -> {
         point(tie, "point", point, new HashSet<>());
         ends(tie, "side.of", from, "side.of", to, new HashSet<>());
+        apart(tie, "point", point, from, to);
       }
     }
   }
@@ -130,6 +133,13 @@ final class SpotCheck {
     point(tie, otherField, other, placed);
     if (one.equals(other)) {
       faults.add(BookFault.TIE_TO_ITSELF, tie, otherField, new Argument.Label(one));
+    }
+  }
+
+  /** A point that a tie names twice says nothing. */
+  private void apart(Tie tie, String field, String label, String... others) {
+    if (List.of(others).contains(label)) {
+      faults.add(BookFault.TIE_TO_ITSELF, tie, field, new Argument.Label(label));
     }
   }
 

@@ -35,10 +35,56 @@ public sealed interface Tie extends Entry {
    *
    * @param latitude in degrees, north positive
    * @param longitude in degrees, east positive
-   * @param sd standard uncertainty of each horizontal component in metres; null when not stated
+   * @param spread how far it may be off by itself; null when not stated
+   * @param shared what it has in common with other fixes of the visit; null for nothing
    */
-  record Gnss(Id id, String point, double latitude, double longitude, @Nullable Double sd)
+  record Gnss(
+      Id id,
+      String point,
+      double latitude,
+      double longitude,
+      @Nullable Spread spread,
+      @Nullable Shared shared)
       implements Tie {}
+
+  /**
+   * How far a satellite fix may be off by itself.
+   *
+   * @param east standard uncertainty in metres, positive
+   * @param north standard uncertainty in metres, positive
+   * @param correlation of the two, within ±0.999
+   */
+  record Spread(double east, double north, double correlation) {
+    /** As much in every direction. */
+    public static Spread round(double sd) {
+      return new Spread(sd, sd, 0);
+    }
+
+    public Spread {
+      if (!(east > 0 && north > 0) || Double.isInfinite(east) || Double.isInfinite(north)) {
+        throw new IllegalArgumentException(
+            "east and north must be positive and finite, in m, were " + east + " and " + north);
+      }
+      if (!(Math.abs(correlation) <= 0.999)) {
+        throw new IllegalArgumentException("correlation must be within ±0.999, was " + correlation);
+      }
+    }
+  }
+
+  /**
+   * An error that all satellite fixes of one set-up of the receiver share: an unknown shift east
+   * and another north.
+   *
+   * @param set names the set-up within its visit
+   * @param sd standard uncertainty of either shift in metres, zero or more
+   */
+  record Shared(String set, double sd) {
+    public Shared {
+      if (!(sd >= 0) || Double.isInfinite(sd)) {
+        throw new IllegalArgumentException("sd must be zero or more, in m, was " + sd);
+      }
+    }
+  }
 
   /** A spot dropped on the sketch, in metres of the site grid; coarse. */
   record Sketched(Id id, String point, Reading east, Reading north) implements Tie {}

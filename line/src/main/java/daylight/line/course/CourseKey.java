@@ -31,18 +31,8 @@ public enum CourseKey implements Key {
   NO_CABLE,
   /** {0} was noted by a moment of the footage that no track covers; it has no place. */
   MOMENT_UNPLACED,
-  /** Nothing places {0}: {1}. */
-  POINT_UNTIED,
-  /** Two places fit {0} alike; say on which side of {1} it lies. */
-  POINT_MIRROR,
-  /** The reading {0} does not fit the others by {1}. */
-  READING_SUSPECT,
-  /** One of the readings {0} does not fit the others by about {1}; they cannot tell which. */
-  READINGS_SUSPECT,
   /** How far the transmitter sits behind the lens was not recorded; {0} was taken. */
   SONDE_OFFSET_ASSUMED,
-  /** Nothing ties the measurements together: {0}. */
-  SURVEY_FAILED,
   /** The estimate for the line {0} did not settle. */
   NOT_SETTLED,
   /** The surfaces {0} and {1} are not tied by a level, so a fall across them means little. */

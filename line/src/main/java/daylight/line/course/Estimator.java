@@ -11,6 +11,7 @@ import daylight.line.survey.Adjusted;
 import daylight.line.survey.Adjustment;
 import daylight.line.survey.LevelAdjusted;
 import daylight.line.survey.LevelAdjustment;
+import daylight.line.survey.Survey;
 import daylight.line.survey.Surveyor;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -66,9 +67,10 @@ public final class Estimator {
   }
 
   private Line estimate(List<Reach> reaches) {
-    Adjustment survey = Surveyor.adjust(PlaneOfBook.network(book, priors));
-    LevelAdjustment levels = Surveyor.adjust(LevelsOfBook.network(book, priors));
-    doubts.addAll(SurveyDoubts.of(survey, levels));
+    Survey surveyed = Surveyor.survey(book, priors);
+    Adjustment survey = surveyed.plan();
+    LevelAdjustment levels = surveyed.levels();
+    doubts.addAll(surveyed.doubts());
     @Nullable Adjusted plan = survey instanceof Adjusted adjusted ? adjusted : null;
     @Nullable LevelAdjusted heights = levels instanceof LevelAdjusted adjusted ? adjusted : null;
     List<Solved> solved = new ArrayList<>();

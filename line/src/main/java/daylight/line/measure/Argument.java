@@ -50,6 +50,16 @@ public sealed interface Argument {
     }
   }
 
+  /** Several words or figures of which one holds. */
+  record Either(List<Argument> items) implements Argument {
+    public Either {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** Part of a sentence that is said by a message of its own. */
+  record Said(Statement statement) implements Argument {}
+
   /** A value of any other kind, in the SI unit of its dimension. */
   record Quantity(Dimension dimension, double value) implements Argument {}
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /** The positions that the ties of one point to known points allow. */
 final class Choices {
@@ -29,9 +31,7 @@ final class Choices {
 
   Choice of(String point, Scene scene) {
     List<Sighting> own =
-        ties.placing(scene).stream()
-            .filter(tie -> tie.points().contains(point) && scene.covers(tie, point))
-            .toList();
+        ties.placing(scene, point).stream().filter(tie -> scene.covers(tie, point)).toList();
     var places = new ArrayList<Placed>();
     for (PlanPoint start : starts(point, own, scene)) {
       Placed placed = settle(point, start, own, scene);
@@ -41,7 +41,7 @@ final class Choices {
       }
     }
     List<Candidate> candidates = places.stream().map(p -> p.candidate(point, scene)).toList();
-    List<Candidate> rivals = Candidate.rivals(onTheirSide(candidates));
+    List<Candidate> rivals = rivals(candidates, Set.of(point));
     boolean flat =
         places.stream()
             .filter(p -> rivals.stream().anyMatch(r -> p.at.equals(r.scene().known().get(point))))
@@ -98,9 +98,38 @@ final class Choices {
                         && p.at.distanceTo(placed.at) < 2 * Math.max(p.worstSd, placed.worstSd));
   }
 
-  /** Those no side hint contradicts; all of them where the hint contradicts all. */
-  List<Candidate> onTheirSide(List<Candidate> candidates) {
-    List<Sighting.Side> sides = ties.all(Sighting.Side.class).toList();
+  /**
+   * Those that no reading and no side hint rules out; of these the nearest to where the points are
+   * said to lie, if that is said.
+   *
+   * @param points those that are being placed
+   */
+  List<Candidate> rivals(List<Candidate> candidates, Set<String> points) {
+    List<Candidate> rivals = Candidate.rivals(onTheirSide(candidates, points));
+    if (rivals.size() < 2 || ties.approximate().isEmpty()) {
+      return rivals;
+    }
+    double nearest = rivals.stream().mapToDouble(this::off).min().orElse(0);
+    return rivals.stream().filter(c -> off(c) <= nearest + SAME).toList();
+  }
+
+  /** How far the points of a candidate lie from where they are said to, metres. */
+  private double off(Candidate candidate) {
+    double sum = 0;
+    for (var said : new TreeMap<>(ties.approximate()).entrySet()) {
+      PlanPoint at = candidate.scene().known().get(said.getKey());
+      sum += at == null ? 0 : at.distanceTo(said.getValue());
+    }
+    return sum;
+  }
+
+  /**
+   * Those that no side hint about the points being placed contradicts; all of them where the hints
+   * contradict all.
+   */
+  List<Candidate> onTheirSide(List<Candidate> candidates, Set<String> points) {
+    List<Sighting.Side> sides =
+        ties.sides().stream().filter(s -> s.points().stream().anyMatch(points::contains)).toList();
     List<Candidate> right =
         candidates.stream().filter(c -> sides.stream().noneMatch(c.scene()::contradicts)).toList();
     return right.isEmpty() ? candidates : right;

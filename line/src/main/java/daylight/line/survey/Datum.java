@@ -20,22 +20,25 @@ record Datum(Map<String, PlanPoint> held, Optional<String> origin, Optional<Stri
   static Optional<Datum> of(List<Sighting> sightings, List<String> base) {
     var fixed = new TreeMap<String, PlanPoint>();
     boolean bearings = false;
+    boolean placed = false;
     for (Sighting sighting : sightings) {
       if (sighting instanceof Sighting.Fixed(String point, double x, double y)) {
         fixed.put(point, new PlanPoint(x, y));
       }
-      bearings |= sighting instanceof Sighting.Bearing;
+      bearings |= sighting instanceof Sighting.Bearing || sighting instanceof Sighting.Offset;
+      placed |= sighting instanceof Sighting.Sketched;
     }
     if (fixed.size() >= 2) {
       return Optional.of(new Datum(fixed, Optional.empty(), Optional.empty()));
     }
-    if (fixed.isEmpty()) {
+    boolean itself = base.isEmpty() && placed;
+    if (fixed.isEmpty() && !itself) {
       return onBase(base, bearings);
     }
-    String origin = fixed.firstKey();
-    if (bearings) {
+    if (bearings || itself) {
       return Optional.of(new Datum(fixed, Optional.empty(), Optional.empty()));
     }
+    String origin = fixed.firstKey();
     return base.stream()
         .filter(landmark -> !landmark.equals(origin))
         .findFirst()

@@ -1,48 +1,37 @@
 package daylight.line.survey;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.ejml.data.DMatrixRMaj;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The residuals of a settled network and what they can tell. A blunder of one unit in reading i
  * moves the whitened readings along its probe uᵢ; with whitened residuals v and their covariance Q
  * the statistic is wᵢ = uᵢᵀv/√(uᵢᵀQuᵢ), the redundancy uᵢᵀQuᵢ/uᵢᵀuᵢ, the estimated blunder
- * −uᵢᵀv/(uᵢᵀQuᵢ) (Baarda 1968; for uncorrelated readings v/(σ√r), r and −v/r).
+ * −uᵢᵀv/(uᵢᵀQuᵢ) with standard deviation 1/√(uᵢᵀQuᵢ) (Baarda 1968; for uncorrelated readings
+ * v/(σ√r), r, −v/r and σ/√r).
  */
 final class Diagnosis {
   private final List<Equation> equations;
   private final double[] misfit;
-  private final DMatrixRMaj covariance;
+  private final Factored factored;
   private final List<double[]> probes;
 
   Diagnosis(List<Equation> equations, Linearised settled, Factored factored) {
     this.equations = equations;
     this.misfit = settled.misfit();
-    this.covariance = factored.residualCovariance();
-    this.probes = new ArrayList<>();
-    for (int i = 0; i < equations.size(); i++) {
-      probes.add(probe(i));
-    }
-  }
-
-  /** The whitened image of one unit of reading i: its own row and the one after. */
-  private double[] probe(int i) {
-    Equation equation = equations.get(i);
-    double rho = equation.correlation();
-    double own = 1 / (equation.sd() * StrictMath.sqrt(1 - rho * rho));
-    double next = i + 1 < equations.size() ? equations.get(i + 1).correlation() : 0;
-    return new double[] {own, -next * own / StrictMath.sqrt(1 - next * next)};
+    this.factored = factored;
+    this.probes = equations.stream().map(e -> e.block().probe(e.row())).toList();
   }
 
   /** uᵢᵀQuⱼ */
   private double joint(int i, int j) {
+    double[] one = probes.get(i);
+    double[] other = probes.get(j);
     double sum = 0;
-    for (int a = 0; a < 2; a++) {
-      for (int b = 0; b < 2; b++) {
-        double weight = probes.get(i)[a] * probes.get(j)[b];
-        sum += weight == 0 ? 0 : weight * covariance.get(i + a, j + b);
+    for (int a = 0; a < one.length; a++) {
+      for (int b = 0; b < other.length; b++) {
+        double weight = one[a] * other[b];
+        sum += weight == 0 ? 0 : weight * factored.residualCovariance(i + a, j + b);
       }
     }
     return sum;
@@ -50,12 +39,19 @@ final class Diagnosis {
 
   private double along(int i) {
     double[] u = probes.get(i);
-    return u[0] * misfit[i] + (u[1] == 0 ? 0 : u[1] * misfit[i + 1]);
+    double sum = 0;
+    for (int a = 0; a < u.length; a++) {
+      sum += u[a] * misfit[i + a];
+    }
+    return sum;
   }
 
   double redundancy(int i) {
-    double[] u = probes.get(i);
-    return Math.clamp(joint(i, i) / (u[0] * u[0] + u[1] * u[1]), 0, 1);
+    double square = 0;
+    for (double each : probes.get(i)) {
+      square += each * each;
+    }
+    return Math.clamp(joint(i, i) / square, 0, 1);
   }
 
   boolean checked(int i) {
@@ -70,6 +66,10 @@ final class Diagnosis {
     return -along(i) / joint(i, i);
   }
 
+  double blunderSd(int i) {
+    return 1 / StrictMath.sqrt(joint(i, i));
+  }
+
   /** How alike the statistics of two readings are, 0 to 1. */
   double alikeness(int i, int j) {
     return Math.abs(joint(i, j)) / StrictMath.sqrt(joint(i, i) * joint(j, j));
@@ -77,13 +77,17 @@ final class Diagnosis {
 
   Residual residual(int i, double noncentrality) {
     Equation equation = equations.get(i);
-    double rho = equation.correlation();
-    double rest = StrictMath.sqrt(1 - rho * rho);
-    double own = rest * misfit[i] + (rho == 0 ? 0 : rho * misfit[i - 1]);
-    double variance = rest * rest * covariance.get(i, i);
-    if (rho != 0) {
-      variance +=
-          rho * rho * covariance.get(i - 1, i - 1) + 2 * rho * rest * covariance.get(i, i - 1);
+    Block block = equation.block();
+    int row = equation.row();
+    int first = i - row;
+    double own = 0;
+    double variance = 0;
+    for (int a = 0; a <= row; a++) {
+      own += block.root(row, a) * misfit[first + a];
+      for (int b = 0; b <= row; b++) {
+        double weight = block.root(row, a) * block.root(row, b);
+        variance += weight == 0 ? 0 : weight * factored.residualCovariance(first + a, first + b);
+      }
     }
     @Nullable Double standardised = null;
     @Nullable Double detectable = null;
@@ -94,8 +98,10 @@ final class Diagnosis {
     return new Residual(
         equation.entry(),
         equation.quantity(),
-        equation.sd() * own,
-        equation.sd() * StrictMath.sqrt(Math.max(0, variance)),
+        equation.observed(),
+        block.sd(row),
+        own,
+        StrictMath.sqrt(Math.max(0, variance)),
         redundancy(i),
         standardised,
         detectable);

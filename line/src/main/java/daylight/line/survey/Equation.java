@@ -6,15 +6,17 @@ package daylight.line.survey;
  * @param entry the book entry it came from
  * @param quantity which component of the entry
  * @param observed the reading, metres or radians
- * @param sd its standard deviation, metres or radians
- * @param correlation with the equation just before it in the list, 0 for most
+ * @param block its covariance with the readings it is correlated with; the equations of a block
+ *     follow each other in a list
+ * @param row its row in the block
  * @param model what the reading would be without error
  */
 record Equation(
-    String entry, Quantity quantity, double observed, double sd, double correlation, Model model) {
+    String entry, Quantity quantity, double observed, Block block, int row, Model model) {
 
+  /** A reading that is correlated with no other. */
   Equation(String entry, Quantity quantity, double observed, double sd, Model model) {
-    this(entry, quantity, observed, sd, 0, model);
+    this(entry, quantity, observed, Block.of(sd), 0, model);
   }
 
   /** The modelled reading as a function of the unknowns. */
@@ -27,12 +29,14 @@ record Equation(
     double at(double[] state, double[] gradient);
   }
 
+  /** The same reading, correlated with others. */
+  Equation in(Block other, int at) {
+    return new Equation(entry, quantity, observed, other, at, model);
+  }
+
   /** Computed minus observed, wrapped to (−π, π] for readings round the circle. */
   double misfit(double[] state, double[] gradient) {
     double difference = model.at(state, gradient) - observed;
-    return switch (quantity) {
-      case BEARING, ANGLE, DIRECTION -> StrictMath.IEEEremainder(difference, 2 * Math.PI);
-      default -> difference;
-    };
+    return quantity.angular() ? StrictMath.IEEEremainder(difference, 2 * Math.PI) : difference;
   }
 }

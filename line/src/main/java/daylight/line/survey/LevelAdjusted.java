@@ -13,16 +13,19 @@ import java.util.TreeMap;
 public final class LevelAdjusted implements LevelAdjustment {
   private final SortedMap<String, Double> heights;
   private final Map<String, Integer> unknowns;
+  private final SortedMap<String, Integer> ofSetup;
   private final Solution solution;
   private final List<String> unreached;
 
   LevelAdjusted(
       SortedMap<String, Double> heights,
       Map<String, Integer> unknowns,
+      Map<String, Integer> ofSetup,
       Solution solution,
       List<String> unreached) {
     this.heights = Collections.unmodifiableSortedMap(new TreeMap<>(heights));
     this.unknowns = Map.copyOf(unknowns);
+    this.ofSetup = Collections.unmodifiableSortedMap(new TreeMap<>(ofSetup));
     this.solution = solution;
     this.unreached = List.copyOf(unreached);
   }
@@ -49,6 +52,36 @@ public final class LevelAdjusted implements LevelAdjustment {
   /** Covariance of two heights, square metres; zero for benchmarks. */
   public double covariance(String a, String b) {
     return solution.covariance(unknown(a), unknown(b));
+  }
+
+  /** The set-ups whose instrument height is known, with that height, metres; in order of name. */
+  public SortedMap<String, Double> setups() {
+    var heights = new TreeMap<String, Double>();
+    ofSetup.forEach((setup, unknown) -> heights.put(setup, solution.at(unknown)));
+    return heights;
+  }
+
+  /**
+   * Covariance of the instrument heights of two set-ups, or of one with itself, square metres.
+   * Marks read once from one set-up, and from nowhere else, err independently once its height is
+   * given.
+   */
+  public double covarianceOfSetups(String a, String b) {
+    return solution.covariance(setup(a), setup(b));
+  }
+
+  /** Covariance of the instrument height of a set-up with the height of a point, square metres. */
+  public double covarianceWithSetup(String setup, String point) {
+    return solution.covariance(setup(setup), unknown(point));
+  }
+
+  private int setup(String name) {
+    Integer at = ofSetup.get(name);
+    if (at == null) {
+      throw new IllegalArgumentException(
+          "set-up must be one of " + ofSetup.keySet() + ", was " + name);
+    }
+    return at;
   }
 
   /** Standard deviation of a height, metres. */

@@ -98,7 +98,11 @@ final class LevelAdjuster {
     var heights = new TreeMap<>(held);
     unknowns.forEach((point, unknown) -> heights.put(point, solution.at(unknown)));
     return new LevelAdjusted(
-        heights, unknowns, solution, points.stream().filter(p -> !reached.contains(p)).toList());
+        heights,
+        unknowns,
+        ofSetup,
+        solution,
+        points.stream().filter(p -> !reached.contains(p)).toList());
   }
 
   private void equation(

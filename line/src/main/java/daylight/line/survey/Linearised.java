@@ -1,11 +1,12 @@
 package daylight.line.survey;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 
 /**
  * The equations of a network at one state, whitened: every row divided by its standard deviation,
- * and freed of its correlation with the row before.
+ * and freed of its correlation with the rows before it in its block.
  */
 final class Linearised {
   private final DMatrixRMaj design;
@@ -20,17 +21,25 @@ final class Linearised {
     int unknowns = state.length;
     var design = new DMatrixRMaj(equations.size(), unknowns);
     double[] misfit = new double[equations.size()];
+    double[] gradient = new double[unknowns];
     for (int row = 0; row < equations.size(); row++) {
       Equation equation = equations.get(row);
-      double[] gradient = new double[unknowns];
+      Arrays.fill(gradient, 0);
       double raw = equation.misfit(state, gradient);
-      double rho = equation.correlation();
-      double rest = StrictMath.sqrt(1 - rho * rho);
-      double before = rho == 0 ? 0 : misfit[row - 1];
-      misfit[row] = (raw / equation.sd() - rho * before) / rest;
+      Block block = equation.block();
+      int at = equation.row();
+      int first = row - at;
+      for (int before = 0; before < at; before++) {
+        double share = block.root(at, before);
+        raw -= share * misfit[first + before];
+        for (int k = 0; k < unknowns; k++) {
+          gradient[k] -= share * design.get(first + before, k);
+        }
+      }
+      double own = block.root(at, at);
+      misfit[row] = raw / own;
       for (int k = 0; k < unknowns; k++) {
-        double above = rho == 0 ? 0 : design.get(row - 1, k);
-        design.set(row, k, (gradient[k] / equation.sd() - rho * above) / rest);
+        design.set(row, k, gradient[k] / own);
       }
     }
     return new Linearised(design, misfit);

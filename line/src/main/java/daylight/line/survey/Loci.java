@@ -17,6 +17,12 @@ final class Loci {
       case Sighting.Bearing s -> List.of(new Locus.Line(at(scene, other(s, point)), s.rad()));
       case Sighting.Angle s -> angle(s, point, scene);
       case Sighting.Sketched s -> List.of(new Locus.Place(new PlanPoint(s.x(), s.y())));
+      case Sighting.Offset s -> {
+        PlanPoint other = at(scene, other(s, point));
+        double way = point.equals(s.to()) ? 1 : -1;
+        yield List.of(
+            new Locus.Place(new PlanPoint(other.x() + way * s.x(), other.y() + way * s.y())));
+      }
       case Sighting.Direction _, Sighting.Gnss _, Sighting.Fixed _, Sighting.Side _ -> List.of();
     };
   }

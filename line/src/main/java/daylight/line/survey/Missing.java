@@ -43,9 +43,7 @@ final class Missing {
       return Undetermined.Reason.TOO_FLAT;
     }
     long leading =
-        ties.placing(scene).stream()
-            .filter(tie -> tie.points().contains(point) && scene.covers(tie, point))
-            .count();
+        ties.placing(scene, point).stream().filter(tie -> scene.covers(tie, point)).count();
     if (leading > 0) {
       return leading == 1 ? Undetermined.Reason.ONE_TIE_ONLY : Undetermined.Reason.TOO_FLAT;
     }

@@ -37,11 +37,31 @@ final class Placement {
     this.choices = new Choices(ties);
     this.points = points;
     this.scene = new Scene(datum, datum.held());
+    place();
+    if (startFromApproximate()) {
+      place();
+    }
+  }
+
+  private void place() {
     boolean more = true;
     while (more) {
       placeSingly();
       more = placeGroups();
     }
+  }
+
+  /** Whether points that no tie could place take a start from where they are said to lie. */
+  private boolean startFromApproximate() {
+    Map<String, PlanPoint> starts = new TreeMap<>();
+    open().stream()
+        .filter(ties.approximate()::containsKey)
+        .forEach(point -> starts.put(point, ties.approximate().get(point)));
+    Optional<String> north = scene.datum().northward();
+    north.ifPresent(starts::remove);
+    scene = scene.with(starts);
+    flat.removeAll(starts.keySet());
+    return !starts.isEmpty();
   }
 
   Scene scene() {
@@ -122,7 +142,7 @@ final class Placement {
             .filter(way -> way.scene().known().size() == most)
             .map(way -> settled(way, group))
             .toList();
-    List<Candidate> rivals = Candidate.rivals(choices.onTheirSide(whole));
+    List<Candidate> rivals = choices.rivals(whole, group);
     boolean placed = false;
     for (String point : group) {
       List<PlanPoint> places = places(point, rivals);
@@ -163,7 +183,7 @@ final class Placement {
         return ways;
       }
       ways =
-          choices.onTheirSide(further).stream()
+          choices.onTheirSide(further, group).stream()
               .sorted(Comparator.comparingDouble(Candidate::misfit))
               .limit(WAYS)
               .toList();

@@ -29,7 +29,7 @@ final class Plan {
     if (used.stream().anyMatch(Sighting.Gnss.class::isInstance)) {
       shift.ifPresent(unknowns::tied);
     }
-    equations = new PlaneEquations(unknowns, ties.local()).of(used);
+    equations = ties.joined(new PlaneEquations(unknowns, ties.local()).of(used));
   }
 
   /** The bearing of a set's zero by its first member; a set with one member says nothing. */

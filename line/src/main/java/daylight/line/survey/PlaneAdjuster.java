@@ -15,7 +15,7 @@ final class PlaneAdjuster {
 
   PlaneAdjuster(PlaneNetwork network) {
     this.network = network;
-    this.ties = new Ties(network.sightings());
+    this.ties = new Ties(network);
   }
 
   Adjustment adjust() {

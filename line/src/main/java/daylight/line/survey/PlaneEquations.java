@@ -40,6 +40,7 @@ final class PlaneEquations {
           List.of(
               new Equation(e, Quantity.X, x, sd, PlaneModels.coordinate(spot(point), true)),
               new Equation(e, Quantity.Y, y, sd, PlaneModels.coordinate(spot(point), false)));
+      case Sighting.Offset s -> offset(s);
       case Sighting.Gnss s -> gnss(s);
       case Sighting.Fixed _, Sighting.Side _ -> List.of();
     };
@@ -64,16 +65,26 @@ final class PlaneEquations {
   private List<Equation> gnss(Sighting.Gnss s) {
     PlanPoint fix = local.orElseThrow().local(s);
     Spot point = spot(s.point());
+    Block block = Block.of(s.sdEast(), s.sdNorth(), s.corr());
     return List.of(
         new Equation(
-            s.entry(), Quantity.EAST, fix.x(), s.sdEast(), PlaneModels.east(point, unknowns.tie())),
+            s.entry(), Quantity.EAST, fix.x(), block, 0, PlaneModels.east(point, unknowns.tie())),
         new Equation(
             s.entry(),
             Quantity.NORTH,
             fix.y(),
-            s.sdNorth(),
-            s.corr(),
+            block,
+            1,
             PlaneModels.north(point, unknowns.tie())));
+  }
+
+  private List<Equation> offset(Sighting.Offset s) {
+    Spot from = spot(s.from());
+    Spot to = spot(s.to());
+    return List.of(
+        new Equation(s.entry(), Quantity.X, s.x(), s.sd(), PlaneModels.difference(from, to, true)),
+        new Equation(
+            s.entry(), Quantity.Y, s.y(), s.sd(), PlaneModels.difference(from, to, false)));
   }
 
   private Spot spot(String point) {

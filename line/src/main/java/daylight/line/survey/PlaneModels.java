@@ -67,6 +67,15 @@ final class PlaneModels {
     };
   }
 
+  /** One coordinate of the way from one point to another. */
+  static Equation.Model difference(Spot from, Spot to, boolean x) {
+    return (state, gradient) -> {
+      from.add(gradient, x ? -1 : 0, x ? 0 : -1);
+      to.add(gradient, x ? 1 : 0, x ? 0 : 1);
+      return x ? to.x(state) - from.x(state) : to.y(state) - from.y(state);
+    };
+  }
+
   /** How far along the wall; its wall end turns the wall by out/length. */
   static Equation.Model along(Spot wallFrom, Spot wallTo, Spot point) {
     return (state, gradient) -> {

@@ -14,5 +14,10 @@ public enum Quantity {
   NORTH,
   RISE,
   HEIGHT,
-  ROD
+  ROD;
+
+  /** Whether it goes round the circle: radians, not metres. */
+  public boolean angular() {
+    return this == BEARING || this == ANGLE || this == DIRECTION;
+  }
 }

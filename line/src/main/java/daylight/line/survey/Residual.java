@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param entry the book entry
  * @param quantity which component of it
+ * @param read the reading as written, metres or radians
+ * @param readSd its standard deviation, metres or radians
  * @param residual computed minus observed, metres or radians
  * @param sd standard deviation of the residual, metres or radians
  * @param redundancy share of the reading that the others check, 0 (not at all) to 1
@@ -17,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 public record Residual(
     String entry,
     Quantity quantity,
+    double read,
+    double readSd,
     double residual,
     double sd,
     double redundancy,

@@ -86,6 +86,7 @@ final class Scene {
       case Sighting.Tape _,
           Sighting.Bearing _,
           Sighting.Sketched _,
+          Sighting.Offset _,
           Sighting.Gnss _,
           Sighting.Fixed _ ->
           false;

@@ -15,6 +15,20 @@ public sealed interface Sighting {
   /** The points this speaks of, in the order written. */
   List<String> points();
 
+  /** What it reads, in order. */
+  default List<Quantity> quantities() {
+    return switch (this) {
+      case Tape _ -> List.of(Quantity.DISTANCE);
+      case AlongOut _ -> List.of(Quantity.ALONG, Quantity.OUT);
+      case Bearing _ -> List.of(Quantity.BEARING);
+      case Angle _ -> List.of(Quantity.ANGLE);
+      case Direction _ -> List.of(Quantity.DIRECTION);
+      case Sketched _, Offset _ -> List.of(Quantity.X, Quantity.Y);
+      case Gnss _ -> List.of(Quantity.EAST, Quantity.NORTH);
+      case Fixed _, Side _ -> List.of();
+    };
+  }
+
   /**
    * A horizontal tape distance.
    *
@@ -120,9 +134,10 @@ public sealed interface Sighting {
   }
 
   /**
-   * A point dropped on a sketch of the site grid.
+   * A position read in the grid itself: a point dropped on a sketch, or known coordinates.
    *
-   * @param sd of x and of y alike, metres; coarse
+   * @param sd of x and of y alike, metres; coarse for a sketch. Where the two differ or are
+   *     correlated, {@link Correlated} says so
    */
   record Sketched(String entry, String point, double x, double y, double sd) implements Sighting {
     public Sketched {
@@ -140,13 +155,36 @@ public sealed interface Sighting {
   }
 
   /**
+   * The way from one point to another in the grid, as a satellite baseline gives it.
+   *
+   * @param x metres toward grid east
+   * @param y metres toward grid north
+   * @param sd of x and of y alike, metres. Where the two differ or are correlated, {@link
+   *     Correlated} says so
+   */
+  record Offset(String entry, String from, String to, double x, double y, double sd)
+      implements Sighting {
+    public Offset {
+      Require.labels(entry, from, to);
+      Require.finite("x", x, "m");
+      Require.finite("y", y, "m");
+      Require.positive("sd", sd, "m");
+    }
+
+    @Override
+    public List<String> points() {
+      return List.of(from, to);
+    }
+  }
+
+  /**
    * A satellite fix on WGS 84, tied to the grid by an unknown shift and turn.
    *
    * @param latitudeRad north positive, within ±π/2
    * @param longitudeRad east positive
    * @param sdEast metres
    * @param sdNorth metres
-   * @param corr correlation of east and north, between −1 and 1
+   * @param corr correlation of east and north, between −0.999 and 0.999
    */
   record Gnss(
       String entry,
@@ -164,7 +202,7 @@ public sealed interface Sighting {
       Require.finite("longitudeRad", longitudeRad, "rad");
       Require.positive("sdEast", sdEast, "m");
       Require.positive("sdNorth", sdNorth, "m");
-      Require.between("corr", corr, -1, 1);
+      Require.between("corr", corr, -0.999, 0.999);
     }
 
     @Override

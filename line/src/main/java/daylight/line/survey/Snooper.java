@@ -1,10 +1,12 @@
 package daylight.line.survey;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hipparchus.special.Erf;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Adjusts and looks for blunders (data snooping, Baarda 1968): the worst reading beyond the
@@ -28,41 +30,61 @@ final class Snooper {
     List<Equation> equations = all;
     List<Suspect> suspects = new ArrayList<>();
     double[] state = start;
+    @Nullable Solved first = null;
     while (true) {
       Optional<double[]> settled = LeastSquares.settle(equations, state);
       if (settled.isEmpty()) {
-        return Optional.empty();
+        return first == null || snooping.setsAside()
+            ? Optional.empty()
+            : Optional.of(solution(first, named(suspects)));
       }
       state = settled.get();
-      Linearised linearised = Linearised.of(equations, state);
-      Factored factored = Factored.of(linearised.design());
-      var diagnosis = new Diagnosis(equations, linearised, factored);
-      int worst = worst(equations, diagnosis);
+      Solved solved = new Solved(equations, state);
+      first = first == null ? solved : first;
+      int worst = worst(equations, solved.diagnosis);
       boolean another = worst >= 0 && suspects.size() < SET_ASIDE_AT_MOST;
       if (another) {
-        suspects.add(suspect(equations, diagnosis, worst));
+        suspects.add(suspect(equations, solved.diagnosis, worst));
       }
       if (!another || !suspects.getLast().setAside()) {
-        return Optional.of(solution(state, equations, linearised, factored, diagnosis, suspects));
+        return Optional.of(
+            snooping.setsAside() ? solution(solved, suspects) : solution(first, named(suspects)));
       }
       equations = without(equations, worst);
     }
   }
 
-  private Solution solution(
-      double[] state,
-      List<Equation> equations,
-      Linearised linearised,
-      Factored factored,
-      Diagnosis diagnosis,
-      List<Suspect> suspects) {
+  /** The same suspects where nothing is set aside. */
+  private static List<Suspect> named(List<Suspect> suspects) {
+    return suspects.stream().map(s -> new Suspect(s.named(), s.rivals(), false)).toList();
+  }
+
+  /** A settled adjustment of some equations. */
+  private static final class Solved {
+    private final List<Equation> equations;
+    private final double[] state;
+    private final Linearised linearised;
+    private final Factored factored;
+    private final Diagnosis diagnosis;
+
+    Solved(List<Equation> equations, double[] state) {
+      this.equations = equations;
+      this.state = state;
+      this.linearised = Linearised.of(equations, state);
+      this.factored = Factored.of(linearised.design());
+      this.diagnosis = new Diagnosis(equations, linearised, factored);
+    }
+  }
+
+  private Solution solution(Solved solved, List<Suspect> suspects) {
+    List<Equation> equations = solved.equations;
     var residuals =
         IntStream.range(0, equations.size())
-            .mapToObj(i -> diagnosis.residual(i, snooping.noncentrality()))
+            .mapToObj(i -> solved.diagnosis.residual(i, snooping.noncentrality()))
             .toList();
-    int dof = equations.size() - factored.rank();
-    var fit = new Fit(residuals, dof, linearised.sumOfSquares(), suspects);
-    return new Solution(state, equations, factored.gain(), fit);
+    int dof = equations.size() - solved.factored.rank();
+    var fit = new Fit(residuals, dof, solved.linearised.sumOfSquares(), suspects);
+    return new Solution(solved.state, equations, solved.factored, fit);
   }
 
   /** The checked reading with the largest statistic beyond the threshold, or −1. */
@@ -90,35 +112,40 @@ final class Snooper {
   }
 
   private static Suspect suspect(List<Equation> equations, Diagnosis diagnosis, int worst) {
-    Equation equation = equations.get(worst);
-    List<String> alike =
+    String entry = equations.get(worst).entry();
+    List<Suspect.Misread> rivals =
         IntStream.range(0, equations.size())
             .filter(i -> i != worst && diagnosis.checked(i))
             .filter(i -> diagnosis.alikeness(worst, i) > INSEPARABLE)
-            .mapToObj(i -> equations.get(i).entry())
-            .filter(entry -> !entry.equals(equation.entry()))
-            .distinct()
-            .sorted()
+            .mapToObj(i -> misread(equations, diagnosis, i))
+            .sorted(Comparator.comparing(Suspect.Misread::entry))
             .toList();
-    return new Suspect(
+    boolean alone = rivals.stream().allMatch(rival -> rival.entry().equals(entry));
+    return new Suspect(misread(equations, diagnosis, worst), rivals, alone);
+  }
+
+  private static Suspect.Misread misread(List<Equation> equations, Diagnosis diagnosis, int i) {
+    Equation equation = equations.get(i);
+    return new Suspect.Misread(
         equation.entry(),
         equation.quantity(),
         equation.observed(),
-        diagnosis.blunder(worst),
-        diagnosis.statistic(worst),
-        alike,
-        alike.isEmpty());
+        diagnosis.blunder(i),
+        diagnosis.blunderSd(i),
+        diagnosis.statistic(i));
   }
 
-  /** A reading that was correlated with the one left out keeps its own standard deviation. */
+  /** Readings that were correlated with the one left out keep their own joint covariance. */
   private static List<Equation> without(List<Equation> equations, int out) {
+    Equation gone = equations.get(out);
     var rest = new ArrayList<>(equations);
     rest.remove(out);
-    if (out < rest.size() && rest.get(out).correlation() != 0) {
-      Equation next = rest.get(out);
-      rest.set(
-          out,
-          new Equation(next.entry(), next.quantity(), next.observed(), next.sd(), next.model()));
+    if (gone.block().size() > 1) {
+      Block smaller = gone.block().without(gone.row());
+      int first = out - gone.row();
+      for (int row = 0; row < smaller.size(); row++) {
+        rest.set(first + row, rest.get(first + row).in(smaller, row));
+      }
     }
     return rest;
   }

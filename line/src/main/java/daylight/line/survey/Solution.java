@@ -2,6 +2,7 @@ package daylight.line.survey;
 
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 
 /**
@@ -15,12 +16,14 @@ final class Solution {
   /** Change of each unknown (row) by one standard deviation of each whitened reading (column). */
   private final DMatrixRMaj gain;
 
+  private final DMatrixRMaj covariance;
   private final Fit fit;
 
-  Solution(double[] state, List<Equation> equations, DMatrixRMaj gain, Fit fit) {
+  Solution(double[] state, List<Equation> equations, Factored factored, Fit fit) {
     this.state = state.clone();
     this.equations = List.copyOf(equations);
-    this.gain = gain;
+    this.gain = factored.gain();
+    this.covariance = factored.covariance();
     this.fit = fit;
   }
 
@@ -38,23 +41,17 @@ final class Solution {
 
   /** Covariance of two unknowns; a held coordinate, marked −1, has none. */
   double covariance(int a, int b) {
-    if (a < 0 || b < 0) {
-      return 0;
-    }
-    double sum = 0;
-    for (int row = 0; row < gain.numCols; row++) {
-      sum += gain.get(a, row) * gain.get(b, row);
-    }
-    return sum;
+    return a < 0 || b < 0 ? 0 : covariance.get(a, b);
   }
 
   /** The variance of a linear function of the unknowns, by entry. */
   Shares shares(double[] weights) {
     var byEntry = new TreeMap<String, Double>();
     double variance = 0;
+    int[] used = IntStream.range(0, weights.length).filter(k -> weights[k] != 0).toArray();
     for (int row = 0; row < gain.numCols; row++) {
       double influence = 0;
-      for (int unknown = 0; unknown < weights.length; unknown++) {
+      for (int unknown : used) {
         influence += weights[unknown] * gain.get(unknown, row);
       }
       byEntry.merge(equations.get(row).entry(), influence * influence, Double::sum);

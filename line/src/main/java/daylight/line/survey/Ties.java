@@ -2,7 +2,9 @@ package daylight.line.survey;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -16,12 +18,18 @@ import java.util.stream.Stream;
 final class Ties {
   private final List<Sighting> sightings;
   private final List<Sighting> plain;
+  private final Map<String, List<Sighting>> plainByPoint = new HashMap<>();
+  private final List<Sighting.Side> sides;
   private final List<Sighting.Gnss> fixes;
   private final Optional<LocalGrid> local;
+  private final Joined joined;
+  private final Map<String, PlanPoint> approximate;
 
-  Ties(List<Sighting> inAnyOrder) {
+  Ties(PlaneNetwork network) {
+    joined = new Joined(network.correlated());
+    approximate = network.approximate();
     sightings =
-        inAnyOrder.stream()
+        network.sightings().stream()
             .sorted(Comparator.comparing(Sighting::entry).thenComparing(Object::toString))
             .toList();
     fixes =
@@ -30,6 +38,12 @@ final class Ties {
             .toList();
     local = fixes.isEmpty() ? Optional.empty() : Optional.of(LocalGrid.about(fixes));
     plain = Stream.concat(sightings.stream().filter(Ties::plain), angles()).toList();
+    for (Sighting tie : plain) {
+      for (String point : tie.points()) {
+        plainByPoint.computeIfAbsent(point, _ -> new ArrayList<>()).add(tie);
+      }
+    }
+    sides = all(Sighting.Side.class).toList();
   }
 
   private static boolean plain(Sighting sighting) {
@@ -38,7 +52,8 @@ final class Ties {
           Sighting.AlongOut _,
           Sighting.Bearing _,
           Sighting.Angle _,
-          Sighting.Sketched _ ->
+          Sighting.Sketched _,
+          Sighting.Offset _ ->
           true;
       case Sighting.Direction _, Sighting.Gnss _, Sighting.Fixed _, Sighting.Side _ -> false;
     };
@@ -79,6 +94,16 @@ final class Ties {
     return sets;
   }
 
+  /** Equations of these sightings, those of correlated readings together. */
+  List<Equation> joined(List<Equation> equations) {
+    return joined.of(equations);
+  }
+
+  /** About where points are said to lie. */
+  Map<String, PlanPoint> approximate() {
+    return approximate;
+  }
+
   Optional<LocalGrid> local() {
     return local;
   }
@@ -98,6 +123,17 @@ final class Ties {
     return points.stream().distinct().count() < 2
         ? Optional.empty()
         : Optional.of(Shift.between(grid, ground));
+  }
+
+  List<Sighting.Side> sides() {
+    return sides;
+  }
+
+  /** The ties that can place a point beside those of a scene. */
+  List<Sighting> placing(Scene scene, String point) {
+    return fixes.isEmpty()
+        ? plainByPoint.getOrDefault(point, List.of())
+        : placing(scene).stream().filter(tie -> tie.points().contains(point)).toList();
   }
 
   /** The ties that can place points beside those of a scene. */

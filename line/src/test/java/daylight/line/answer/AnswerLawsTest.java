@@ -82,6 +82,10 @@ class AnswerLawsTest {
     return switch (argument) {
       case Argument.Several several ->
           several.items().stream().flatMap(item -> figures(item).stream()).toList();
+      case Argument.Either either ->
+          either.items().stream().flatMap(item -> figures(item).stream()).toList();
+      case Argument.Said(var statement) ->
+          statement.arguments().stream().flatMap(item -> figures(item).stream()).toList();
       case Argument.Text _,
           Argument.Term _,
           Argument.Label _,

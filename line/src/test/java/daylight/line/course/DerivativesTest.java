@@ -29,8 +29,8 @@ class DerivativesTest {
   private static Model model(FieldBook book, boolean heights) {
     Tree tree = Tree.grow(book, "main").getFirst();
     LevelAdjusted levels =
-        Surveyor.adjust(LevelsOfBook.network(book, PRIORS)) instanceof LevelAdjusted a ? a : null;
-    Adjusted plan = (Adjusted) Surveyor.adjust(PlaneOfBook.network(book, PRIORS));
+        Surveyor.survey(book, PRIORS).levels() instanceof LevelAdjusted a ? a : null;
+    Adjusted plan = (Adjusted) Surveyor.survey(book, PRIORS).plan();
     Gathered gathered = Gathered.of(book, tree, heights, plan, levels, PRIORS);
     return new Model(
         gathered, 1.0, Start.shared(gathered, book, PRIORS), SetAside.NOTHING, Wander.none());

@@ -69,13 +69,33 @@ class LevelBehaviourTest {
   }
 
   @Test
+  void marksReadOnceFromOneSetUpErrIndependentlyOnceItsHeightIsGiven() {
+    LevelAdjusted levelled =
+        levelled(
+            List.of(
+                new LevelSighting.Benchmark("slab", 100),
+                rod("S1", "slab", 1.200),
+                rod("S1", "yard", 1.850),
+                rod("S1", "outlet", 3.400)));
+    assertThat(levelled.setups().get("S1")).isCloseTo(101.200, within(1e-9));
+    double setup = levelled.covarianceOfSetups("S1", "S1");
+    assertThat(setup).isCloseTo(SD * SD, within(1e-12));
+    double given =
+        levelled.covariance("yard", "outlet")
+            - levelled.covarianceWithSetup("S1", "yard")
+                * levelled.covarianceWithSetup("S1", "outlet")
+                / setup;
+    assertThat(given).isCloseTo(0, within(1e-12));
+  }
+
+  @Test
   void anUncertainHeightCarriesItsUncertaintyOn() {
     LevelAdjusted levelled =
         levelled(
             List.of(
                 new LevelSighting.Height("map", "slab", 100, 0.5),
                 new LevelSighting.Rise("r", "slab", "yard", -0.65, SD)));
-    assertThat(levelled.sd("yard")).isCloseTo(Math.hypot(0.5, SD), within(1e-12));
+    assertThat(levelled.sd("yard")).isCloseTo(Math.hypot(0.5, SD), within(1e-11));
     assertThat(levelled.riseSd("slab", "yard")).isCloseTo(SD, within(1e-9));
   }
 

@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Behaviour: what a technician would expect of simple networks. Distances in metres. */
@@ -121,6 +122,71 @@ class PlaneBehaviourTest {
             "B");
     assertAt(adjusted, "L1", -2, 3, 1e-9);
     assertThat(adjusted.contradictedSides()).containsExactly("side of L1");
+  }
+
+  @Test
+  void aSideThatIsContradictedDoesNotSilenceTheOthers() {
+    Adjusted adjusted =
+        adjusted(
+            and(
+                WALL,
+                new Sighting.AlongOut("L1", "A", "B", "L1", 3, 2, SD, SD),
+                side("L1", "A", "B", Hand.RIGHT),
+                tape("A", "L2", 5, SD),
+                tape("B", "L2", 5, SD),
+                side("L2", "A", "B", Hand.RIGHT)),
+            "A",
+            "B");
+    assertThat(adjusted.contradictedSides()).containsExactly("side of L1");
+    assertAt(adjusted, "L2", 3, 4, 1e-9);
+  }
+
+  @Test
+  void anApproximatePlaceDecidesBetweenMirrorPositionsAndIsNoObservation() {
+    List<Sighting> ties = and(WALL, tape("A", "L1", 5, SD), tape("B", "L1", 5, SD));
+    Adjusted adjusted =
+        adjusted(
+            new PlaneNetwork(
+                ties,
+                List.of("A", "B"),
+                List.of(),
+                Map.of("L1", new PlanPoint(7, 0)),
+                Snooping.USUAL));
+    assertAt(adjusted, "L1", 3, 4, 1e-9);
+    assertThat(adjusted.fit().dof()).isZero();
+  }
+
+  /** Two points that only reach each other and one landmark each: a rigid figure, but no start. */
+  @Test
+  void anApproximatePlaceIsAStartWhereNothingElseGivesOne() {
+    var p = new PlanPoint(5, 3);
+    var q = new PlanPoint(9, 4);
+    var r = new PlanPoint(6, 7);
+    List<Sighting> ties =
+        List.of(
+            fixed("A", 0, 0),
+            fixed("B", 12, 1),
+            fixed("C", 4, 12),
+            tape("A", "P", p.distanceTo(new PlanPoint(0, 0)), SD),
+            tape("B", "Q", q.distanceTo(new PlanPoint(12, 1)), SD),
+            tape("C", "R", r.distanceTo(new PlanPoint(4, 12)), SD),
+            tape("P", "Q", p.distanceTo(q), SD),
+            tape("Q", "R", q.distanceTo(r), SD),
+            tape("R", "P", r.distanceTo(p), SD));
+    assertThat(Surveyor.adjust(network(ties))).isInstanceOf(Unadjustable.class);
+    Adjusted adjusted =
+        adjusted(
+            new PlaneNetwork(
+                ties,
+                List.of(),
+                List.of(),
+                Map.of(
+                    "P", new PlanPoint(4.6, 3.3),
+                    "Q", new PlanPoint(9.3, 4.4),
+                    "R", new PlanPoint(6.2, 6.5)),
+                Snooping.USUAL));
+    assertAt(adjusted, "P", 5, 3, 1e-6);
+    assertAt(adjusted, "R", 6, 7, 1e-6);
   }
 
   @Test

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import daylight.line.measure.Statement;
 import java.util.List;
 import java.util.Locale;
 
@@ -31,6 +32,16 @@ public final class ArgumentJson {
         json.put("kind", "several");
         ArrayNode array = json.putArray("items");
         items.forEach(item -> array.add(of(item)));
+      }
+      case Argument.Either(List<Argument> items) -> {
+        json.put("kind", "either");
+        ArrayNode array = json.putArray("items");
+        items.forEach(item -> array.add(of(item)));
+      }
+      case Argument.Said(Statement statement) -> {
+        json.put("kind", "said").put("key", statement.key().key());
+        ArrayNode array = json.putArray("items");
+        statement.arguments().forEach(item -> array.add(of(item)));
       }
       case Argument.Quantity quantity ->
           number(json, lower(quantity.dimension()), quantity.value());

@@ -5,10 +5,12 @@ import daylight.line.measure.Measured;
 import daylight.line.measure.Print;
 import daylight.line.measure.Printed;
 import daylight.line.measure.Shown;
+import daylight.line.measure.Statement;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 
 /** Shows one argument of a sentence. */
 final class Figures {
@@ -16,10 +18,15 @@ final class Figures {
 
   private final Messages messages;
   private final Shown shown;
+  private final Function<Statement, String> sayer;
 
-  Figures(Messages messages, Shown shown) {
+  /**
+   * @param sayer says a part of a sentence
+   */
+  Figures(Messages messages, Shown shown, Function<Statement, String> sayer) {
     this.messages = messages;
     this.shown = shown;
+    this.sayer = sayer;
   }
 
   String show(Argument argument) {
@@ -38,6 +45,9 @@ final class Figures {
       case Argument.Day(LocalDate date) -> day(date);
       case Argument.Several(List<Argument> items) ->
           join(items.stream().map(this::show).toList(), "join.and");
+      case Argument.Either(List<Argument> items) ->
+          join(items.stream().map(this::show).toList(), "join.or");
+      case Argument.Said(Statement statement) -> sayer.apply(statement);
       case Argument.Quantity quantity -> Print.of(quantity.dimension(), quantity.value(), shown);
       case Argument.Label(String label) -> label;
       case Argument.Choices(List<String> choices) -> join(choices, "join.or");

@@ -34,7 +34,7 @@ public final class Words {
     this.language = language;
     this.shown = shown;
     this.messages = Messages.read(language);
-    this.figures = new Figures(messages, shown);
+    this.figures = new Figures(messages, shown, this::say);
   }
 
   /** The words of a language with quantities shown in the units chosen. */
@@ -213,6 +213,7 @@ public final class Words {
     int at = Integer.parseInt(field.group(1));
     return at >= arguments.size()
         || (arguments.get(at) instanceof Argument.Choices choices && choices.choices().isEmpty())
+        || (arguments.get(at) instanceof Argument.Either either && either.items().isEmpty())
         || (arguments.get(at) instanceof Argument.Several several && several.items().isEmpty());
   }
 
