@@ -12,7 +12,7 @@ final class Enough {
 
   /** Whether anything tells how deep or how high the line lies. */
   static boolean forHeights(Gathered of) {
-    return of.marks().stream().anyMatch(mark -> mark.depth() != null)
+    return of.marks().stream().anyMatch(mark -> mark.depth() != null || mark.silent() != null)
         || of.levelled().stream().anyMatch(level -> level.part() != Level.Part.GROUND);
   }
 

@@ -137,6 +137,7 @@ public final class Estimator {
     }
     double[] shared = Start.shared(gathered, book, priors);
     Model model = new Model(gathered, spacing.knots(), shared, SetAside.NOTHING, Wander.none());
+    doubts.addAll(gathered.suspicions());
     doubts.addAll(Marks.withoutCable(book, gathered.walks()));
     assumedOffsets(gathered.marks());
     Statement missing = missing(tree.line(), model, shared);

@@ -190,5 +190,4 @@ final class Fit {
     }
     return new Descent(model, x, hands, equations, false);
   }
-
 }

@@ -4,6 +4,7 @@ import daylight.line.book.Bend;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Level;
 import daylight.line.book.Priors;
+import daylight.line.measure.Statement;
 import daylight.line.normal.Gradient;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything that is observed or assumed of one line, before its pipes are laid out.
  *
+ * @param suspicions the traps that locates look like
  * @param plan what the surveyed spots err by together and apart; null without a survey
  * @param levelled the heights of marks that were levelled
  * @param heights what those err by together and apart; null without levels
@@ -28,6 +30,7 @@ record Gathered(
     Lengths lengths,
     Walks walks,
     List<Mark> marks,
+    List<Statement> suspicions,
     List<Turn> turns,
     @Nullable Adjusted survey,
     @Nullable Common plan,
@@ -54,7 +57,8 @@ record Gathered(
     Lengths lengths = Lengths.guess(book, tree, priors);
     Layout layout = new Layout(tree, lengths.metres(), heights);
     Walks walks = new Walks(book, layout, priors);
-    List<Mark> marks = Marks.gather(book, layout, lengths, walks, priors, levels);
+    Marks.Found found = Marks.gather(book, layout, lengths, walks, priors, levels);
+    List<Mark> marks = found.marks();
     Common plan = survey == null ? null : plan(marks, survey);
     List<LevelledMark> levelled =
         levels == null || !heights ? List.of() : levelled(marks, layout, levels);
@@ -69,7 +73,19 @@ record Gathered(
     double[] start = Start.shared(layout, walks, marks, book, priors, levels);
     List<Turn> turns = Turn.of(book, walks, priors, start);
     return new Gathered(
-        book, layout, lengths, walks, marks, turns, survey, plan, levels, levelled, common, priors);
+        book,
+        layout,
+        lengths,
+        walks,
+        marks,
+        found.suspicions(),
+        turns,
+        survey,
+        plan,
+        levels,
+        levelled,
+        common,
+        priors);
   }
 
   /** The name of the unknown for one thing that surveyed spots err by together. */
@@ -158,19 +174,30 @@ record Gathered(
     };
   }
 
+  /** Levels of one set-up err together: the set-ups are among what the heights hang on. */
   private static Common heights(List<LevelledMark> levelled, LevelAdjusted levels) {
     List<String> names = new ArrayList<>(levelled.stream().map(LevelledMark::name).toList());
     Set<String> others = new LinkedHashSet<>(levels.heights().keySet());
     names.forEach(others::remove);
     names.addAll(others);
+    int points = names.size();
+    names.addAll(levels.setups().keySet());
     int n = names.size();
     DMatrixRMaj covariance = new DMatrixRMaj(n, n);
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        covariance.set(i, j, levels.covariance(names.get(i), names.get(j)));
+        String a = names.get(i);
+        String b = names.get(j);
+        double c;
+        if (i < points) {
+          c = j < points ? levels.covariance(a, b) : levels.covarianceWithSetup(b, a);
+        } else {
+          c = j < points ? levels.covarianceWithSetup(a, b) : levels.covarianceOfSetups(a, b);
+        }
+        covariance.set(i, j, c);
       }
     }
-    return Common.of(covariance, levelled.size(), others.size(), 1);
+    return Common.of(covariance, levelled.size(), n - levelled.size(), 1);
   }
 
   private static boolean spotted(Mark mark, Adjusted survey) {

@@ -131,6 +131,10 @@ final class HeightEquations {
         read.add(pin.mark().visit());
         receiver(pin, by);
       }
+      if (pin.mark().silent() != null || pin.mark().vote() != null) {
+        read.add(pin.mark().visit());
+        silent(pin);
+      }
     }
     for (Visit visit : model.visits()) {
       if (read.contains(visit.label())) {
@@ -179,6 +183,31 @@ final class HeightEquations {
         StrictMath.hypot(shown.noise(), slipped(pin))
             * model.setAside().depthFactor(pin.mark().id()),
         new Equations.About.DepthOf(pin));
+  }
+
+  /** Where a receiver falls silent depends on no scale of it; a lift check tells of the scale. */
+  private void silent(Pinned pin) {
+    Measured silent = pin.mark().silent();
+    if (silent != null) {
+      int above = layout.named("above/" + pin.mark().visit());
+      Shape.Spot spot = spot(pin);
+      Gradient d = new Gradient();
+      d.add(ground(pin), 1);
+      d.add(spot.up(), -1);
+      d.add(above, -1);
+      equations.observe(
+          pin.mark().label(),
+          d,
+          silent.value() - (x[ground(pin)] - spot.point().up() - x[above]),
+          StrictMath.hypot(silent.sd(), slipped(pin))
+              * model.setAside().depthFactor(pin.mark().id()));
+    }
+    Measured vote = pin.mark().vote();
+    if (vote != null) {
+      int scale = layout.named("receiver/" + pin.mark().visit());
+      equations.observe(
+          pin.mark().label(), Equations.one(scale), vote.value() - x[scale], vote.sd());
+    }
   }
 
   private void tapes() {

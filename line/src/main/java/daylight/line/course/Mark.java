@@ -2,6 +2,7 @@ package daylight.line.course;
 
 import daylight.line.book.Finding;
 import daylight.line.book.Id;
+import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.normal.Gradient;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param position how it is placed along the pipe
  * @param surface the surface it was measured from; null for a node
  * @param depth what was read of its depth; null when nothing was
+ * @param silent depth of the transmitter below the surface by where the receiver fell silent,
+ *     metres; null where that was not noted
+ * @param vote of a lift check for the error of the receiver's scale; null when there was none
  * @param ground whether the height of the ground there is wanted
  */
 record Mark(
@@ -23,6 +27,8 @@ record Mark(
     Position position,
     @Nullable String surface,
     @Nullable DepthRead depth,
+    @Nullable Measured silent,
+    @Nullable Measured vote,
     boolean ground) {
 
   /** How a mark is placed along the pipe. */

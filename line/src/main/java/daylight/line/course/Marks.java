@@ -5,14 +5,19 @@ import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
 import daylight.line.book.Level;
 import daylight.line.book.Locate;
+import daylight.line.book.Material;
 import daylight.line.book.Node;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Statement;
+import daylight.line.sonde.LocateReading;
+import daylight.line.sonde.Sonde;
 import daylight.line.survey.LevelAdjusted;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,6 +32,7 @@ final class Marks {
   private final Priors priors;
   private final @Nullable LevelAdjusted levels;
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Statement> suspicions = new ArrayList<>();
 
   private Marks(
       FieldBook book,
@@ -43,8 +49,11 @@ final class Marks {
     this.levels = levels;
   }
 
+  /** What is known from above, and the traps that locates look like. */
+  record Found(List<Mark> marks, List<Statement> suspicions) {}
+
   /** The marks of a tree by label. */
-  static List<Mark> gather(
+  static Found gather(
       FieldBook book,
       Layout layout,
       Lengths lengths,
@@ -59,7 +68,7 @@ final class Marks {
     gatherer.takeNodes();
     gatherer.nameShared();
     gatherer.marks.sort((a, b) -> a.id().compareTo(b.id()));
-    return List.copyOf(gatherer.marks);
+    return new Found(List.copyOf(gatherer.marks), List.copyOf(gatherer.suspicions));
   }
 
   /** What was found from above on a walk of this line at no known counter reading. */
@@ -104,7 +113,9 @@ final class Marks {
       if (surface != null) {
         layout.named(Surfaces.plane(surface));
       }
-      if (mark.depth() instanceof Mark.DepthRead.ByReceiver) {
+      if (mark.depth() instanceof Mark.DepthRead.ByReceiver
+          || mark.silent() != null
+          || mark.vote() != null) {
         layout.named("receiver/" + mark.visit());
         layout.named("above/" + mark.visit());
       }
@@ -117,6 +128,8 @@ final class Marks {
     if (walk == null || cable == null || !holds(visit, walk, cable)) {
       return;
     }
+    LocateReading read = Sonde.read(locate, priors, material(walk, cable));
+    suspicions.addAll(read.doubts());
     marks.add(
         new Mark(
             locate.id(),
@@ -125,7 +138,24 @@ final class Marks {
                 walk, cable, locate.moving(), layout.named("behind/" + visit.label())),
             locate.surface(),
             receiver(locate),
+            layout.heights() ? silent(read) : null,
+            layout.heights() ? read.vote() : null,
             layout.heights()));
+  }
+
+  private Material material(Walk walk, Reading cable) {
+    int limb =
+        walk.at(new double[layout.shared()], cable.value(), Finding.Moving.PUSHING, -1).limb();
+    return layout.tree().limbs().get(limb).reach().material();
+  }
+
+  /** The depth that the silent places tell; upright ones only where they are all there is. */
+  private static @Nullable Measured silent(LocateReading read) {
+    return read.depths().stream()
+        .filter(by -> by.way() != LocateReading.Way.SHOWN)
+        .min(Comparator.comparing(LocateReading.DepthBy::way))
+        .map(LocateReading.DepthBy::depth)
+        .orElse(null);
   }
 
   private Mark.@Nullable DepthRead receiver(Locate locate) {
@@ -163,6 +193,8 @@ final class Marks {
             new Mark.Position.ByCable(walk, cable, Finding.Moving.PUSHING, -1),
             exposure.surface(),
             tape(exposure, walk),
+            null,
+            null,
             layout.heights()));
   }
 
@@ -201,7 +233,9 @@ final class Marks {
     Node node = book.site().findNode(label).orElse(null);
     if (node != null && seen.add(label)) {
       boolean ground = layout.heights() && levelled(label, Level.Part.GROUND);
-      marks.add(new Mark(node.id(), "", new Mark.Position.AtEnd(limb, far), null, null, ground));
+      marks.add(
+          new Mark(
+              node.id(), "", new Mark.Position.AtEnd(limb, far), null, null, null, null, ground));
     }
   }
 

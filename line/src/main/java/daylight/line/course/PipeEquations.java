@@ -1,10 +1,8 @@
 package daylight.line.course;
 
-import daylight.line.book.Bend;
 import daylight.line.book.Priors;
 import daylight.line.measure.Reading;
 import daylight.line.normal.Gradient;
-import java.util.List;
 
 /**
  * How a pipe may lie: straight but for its bends, about level, as long as it was measured.
@@ -129,30 +127,13 @@ final class PipeEquations {
         model.priors().sd(Priors.Kind.FALL, 0));
   }
 
-  /** What the bends of one segment make of it. */
-  private static final class Bending {
-    private double turn;
-    private double turnVariance;
-    private double tip;
-    private double tipVariance;
-    private double across;
-    private final Gradient acrossBy = new Gradient();
-    private double acrossVariance;
-    private double above;
-    private final Gradient aboveBy = new Gradient();
-    private double aboveVariance;
-    private double along;
-    private @org.jspecify.annotations.Nullable String source;
-    private @org.jspecify.annotations.Nullable String tipSource;
-  }
-
   private void segment(int limb, int i, int[] hands) {
     boolean rigid = layout.tree().limbs().get(limb).reach().material().rigid();
     Priors.Kind straight = rigid ? Priors.Kind.STRAIGHT_RIGID : Priors.Kind.STRAIGHT_FLEXIBLE;
     Priors.Kind grade = rigid ? Priors.Kind.GRADE_RIGID : Priors.Kind.GRADE_FLEXIBLE;
     double h0 = knots.t0(limb, i) - knots.t0(limb, i - 1);
     double h = h0 * (1 + x[layout.stretch(limb)]);
-    Bending bends = bends(limb, i, hands);
+    Bending bends = Bending.of(model, x, limb, i, hands);
     double psi = (value(limb, i - 1, Knots.BEARING) + value(limb, i, Knots.BEARING)) / 2;
     double gamma = (shape.pitch(limb, i - 1) + shape.pitch(limb, i)) / 2;
     double turned = value(limb, i, Knots.BEARING) - value(limb, i - 1, Knots.BEARING);
@@ -254,8 +235,8 @@ final class PipeEquations {
       Priors.Kind straight) {
     double middle = (knots.t0(limb, i) + knots.t0(limb, i - 1)) / 2;
     double share = model.wander().share(limb, middle);
-    double[] s = chord(turned);
-    double[] u = chord(tipped);
+    double[] s = Bending.chord(turned);
+    double[] u = Bending.chord(tipped);
     s[0] *= share;
     s[1] *= share;
     double chord = h * s[0] * u[0];
@@ -286,16 +267,6 @@ final class PipeEquations {
     return StrictMath.cos((shape.pitch(limb, i - 1) + shape.pitch(limb, i)) / 2);
   }
 
-  /** sin(Δ/2)/(Δ/2) and its derivative. */
-  private static double[] chord(double turn) {
-    double half = turn / 2;
-    if (Math.abs(half) < 1e-3) {
-      return new double[] {1 - half * half / 6, -half / 6};
-    }
-    double s = StrictMath.sin(half) / half;
-    return new double[] {s, (StrictMath.cos(half) - s) / half / 2};
-  }
-
   /** The derivatives of the way between two knots in a direction. */
   private Gradient vector(int limb, int i, double[] direction) {
     Gradient gradient = new Gradient();
@@ -311,66 +282,6 @@ final class PipeEquations {
   private void halves(Gradient gradient, int limb, int i, int which, double derivative) {
     gradient.add(unknown(limb, i, which), derivative / 2);
     gradient.add(unknown(limb, i - 1, which), derivative / 2);
-  }
-
-  /**
-   * A bend by Δ that lies δ beyond the middle of its segment moves the far end by 2·sin(Δ/2)·δ
-   * against its turn: δ hangs on the counter as the reading of the bend does.
-   */
-  private Bending bends(int limb, int i, int[] hands) {
-    Bending bends = new Bending();
-    List<Turn> turns = model.turns();
-    double middle0 = (knots.t0(limb, i) + knots.t0(limb, i - 1)) / 2;
-    int free = -1;
-    for (int k = 0; k < turns.size(); k++) {
-      Turn turn = turns.get(k);
-      boolean open = turn.sense() == Bend.Sense.UNKNOWN;
-      free += open ? 1 : 0;
-      if (turn.limb() != limb || model.segmentOf(k) != i) {
-        continue;
-      }
-      Walk.Reached at = turn.at(x);
-      double beyond = at.t() - middle0 * (1 + x[layout.stretch(limb)]);
-      double lever = 2 * StrictMath.sin(turn.angle() / 2);
-      bends.along = Math.max(bends.along, slackOfBend(turn.angle()));
-      switch (turn.sense()) {
-        case UP, DOWN -> {
-          int sign = turn.sense() == Bend.Sense.UP ? 1 : -1;
-          bends.tip += sign * turn.angle();
-          bends.tipVariance += square(turn.sd());
-          bends.above -= sign * lever * beyond;
-          shift(bends.aboveBy, at, limb, middle0, -sign * lever);
-          bends.aboveVariance += square(lever * turn.readingSd());
-          bends.tipSource = turn.label();
-        }
-        case LEFT, RIGHT, UNKNOWN -> {
-          int hand = open ? hands[free] : turn.sense() == Bend.Sense.RIGHT ? 1 : -1;
-          // A plane that nobody knows and that is not tried either way may turn by all of it.
-          double sd = hand == 0 ? turn.angle() : turn.sd();
-          bends.turn += hand * turn.angle();
-          bends.turnVariance += square(sd);
-          bends.across -= hand * lever * beyond;
-          shift(bends.acrossBy, at, limb, middle0, -hand * lever);
-          bends.acrossVariance +=
-              square(lever * turn.readingSd()) + (hand == 0 ? square(lever * Knots.HALF_BEND) : 0);
-          bends.source = turn.label();
-          if (open) {
-            bends.tipVariance += square(turn.sd());
-          }
-        }
-      }
-    }
-    return bends;
-  }
-
-  private void shift(Gradient to, Walk.Reached at, int limb, double middle0, double times) {
-    to.add(at.dt(), times);
-    to.add(layout.stretch(limb), -times * middle0);
-  }
-
-  /** Half the share of length between a sharp bend and an even one. */
-  private static double slackOfBend(double angle) {
-    return (chord(angle)[0] - StrictMath.cos(angle / 2)) / 2;
   }
 
   private void stretch(int limb) {

@@ -63,7 +63,7 @@ final class Start {
             x[by.behind()] =
                 usual(priors, Priors.Kind.SONDE_BEHIND_LENS, visit.kit().sondeBehindLens());
           }
-          if (mark.depth() instanceof Mark.DepthRead.ByReceiver) {
+          if (mark.depth() instanceof Mark.DepthRead.ByReceiver || mark.silent() != null) {
             x[layout.named("above/" + visit.label())] =
                 usual(priors, Priors.Kind.SONDE_ABOVE_INVERT, visit.kit().sondeAboveInvert());
           }
@@ -333,7 +333,7 @@ final class Start {
           switch (mark.depth()) {
             case Mark.DepthRead.ByReceiver read -> read.shown() - read.raised();
             case Mark.DepthRead.ByTape tape -> tape.below();
-            case null -> null;
+            case null -> mark.silent() == null ? null : mark.silent().value();
           };
       if (below != null) {
         sum += x[ground] - below - up;

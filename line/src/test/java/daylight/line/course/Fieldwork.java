@@ -174,7 +174,7 @@ final class Fieldwork {
         cover == null ? null : metres(cover),
         Locate.Signal.GOOD,
         List.of(),
-        false,
+        Locate.OffOn.NO,
         null,
         null);
   }
