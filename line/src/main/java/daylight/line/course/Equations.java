@@ -45,6 +45,9 @@ final class Equations {
 
     /** How the pipe turns in plan on the way to a knot. */
     record TurnTo(int limb, int knot) implements About {}
+
+    /** How far it is along the pipe to a knot. */
+    record WayTo(int limb, int knot) implements About {}
   }
 
   /** Books the variance of a weighted sum of a block's whitened rows under its sources. */

@@ -25,6 +25,12 @@ final class Fit {
    */
   private static final double SETTLED = 1e-6;
 
+  /** On the way there less will do: a tenth of a standard uncertainty. */
+  private static final double ROUGHLY = 1e-2;
+
+  /** Where no share of a step helps, a promised gain this small is rounding too. */
+  private static final double NEARLY_SETTLED = 1e-4;
+
   /** Costs that differ by less are equal. */
   private static final double ROUNDING = 1 + 1e-9;
 
@@ -34,7 +40,7 @@ final class Fit {
   private static final int MOST_LAYINGS = 4;
 
   /** How often the pipe's falling short is put right by how unsure it then is. */
-  private static final int MOST_WANDERINGS = 6;
+  private static final int MOST_WANDERINGS = 8;
 
   /** At most so many turns of free plane are tried either way. */
   private static final int MOST_TRIED = 4;
@@ -70,7 +76,7 @@ final class Fit {
   static Fitted fit(Model model, double[] shared) {
     int[] hands = hands(model, shared);
     Model open = model.wandering(Wander.open());
-    return wandering(fitted(settle(open, Start.values(open, shared, hands), hands)));
+    return wandering(fitted(settle(open, Start.values(open, shared, hands), hands, ROUGHLY)));
   }
 
   private static int[] hands(Model model, double[] shared) {
@@ -85,7 +91,7 @@ final class Fit {
       for (int i = 0; i < tried; i++) {
         hands[i] = (way >> i & 1) == 0 ? -1 : 1;
       }
-      ways.add(settle(model, Start.values(model, shared, hands), hands));
+      ways.add(settle(model, Start.values(model, shared, hands), hands, ROUGHLY));
     }
     Descent best = ways.stream().min(Comparator.comparingDouble(Descent::cost)).orElseThrow();
     return sure(ways, best);
@@ -93,7 +99,8 @@ final class Fit {
 
   /** The same line with other doubts, from where it lay. */
   static Fitted again(Fitted before, SetAside setAside) {
-    return wandering(fitted(settle(before.model().doubting(setAside), before.x(), before.hands())));
+    return wandering(
+        fitted(settle(before.model().doubting(setAside), before.x(), before.hands(), ROUGHLY)));
   }
 
   /** Lets the pipe fall short of its length by as much as its direction is unsure. */
@@ -104,9 +111,10 @@ final class Fit {
       if (fitted.model().wander().agrees(wander)) {
         break;
       }
-      fitted = fitted(settle(fitted.model().wandering(wander), fitted.x(), fitted.hands()));
+      Model wandering = fitted.model().wandering(wander);
+      fitted = fitted(settle(wandering, fitted.x(), fitted.hands(), ROUGHLY));
     }
-    return fitted;
+    return fitted(settle(fitted.model(), fitted.x(), fitted.hands(), SETTLED));
   }
 
   /** The hands of the best way, none where another way with the other hand fits about as well. */
@@ -149,45 +157,51 @@ final class Fit {
   }
 
   /** Descends, and lays the knots anew where marks slid away from theirs. */
-  private static Descent settle(Model model, double[] start, int[] hands) {
-    Descent descent = descend(model, start, hands);
+  private static Descent settle(Model model, double[] start, int[] hands, double enough) {
+    Descent descent = descend(model, start, hands, enough);
     for (int i = 1; i < MOST_LAYINGS && !descent.model().sits(descent.x()); i++) {
       Knots old = descent.model().knots();
       Model next = descent.model().laidOut(descent.x());
       double[] x = Start.moved(new Shape(old, descent.x()), old, descent.x(), next.knots());
-      descent = descend(next, x, hands);
+      descent = descend(next, x, hands, enough);
     }
     return descent;
   }
 
-  private static Descent descend(Model model, double[] start, int[] hands) {
-    double[] x = start.clone();
-    Equations equations = model.equations(x, hands, new Shape(model.knots(), x));
-    for (int step = 0; step < MOST_STEPS; step++) {
+  private static Descent descend(Model model, double[] start, int[] hands, double enough) {
+    double[] x = start;
+    Equations equations = at(model, x, hands);
+    boolean settled = false;
+    for (int step = 0; step < MOST_STEPS && !settled; step++) {
       Normal normal = equations.normal();
       double[] move = normal.step(normal.factor(0).orElseThrow(Fit::hangsOnNothing));
-      Shape reference = new Shape(model.knots(), x);
-      if (normal.gain(move) < SETTLED) {
-        x = Step.take(model.knots(), x, move, 1);
-        return new Descent(model, x, hands, model.equations(x, hands, reference), true);
-      }
-      double[] better = null;
-      for (double share = 1; better == null && share >= SMALLEST_SHARE; share /= 2) {
-        double[] tried = Step.take(model.knots(), x, move, share);
-        if (model.layout().hasLengths(tried)) {
-          Equations there = model.equations(tried, hands, reference);
-          // Directions are those of the step before on both sides, so that costs can be compared.
-          if (there.cost() <= equations.cost() * ROUNDING) {
-            better = tried;
-            equations = there;
-          }
-        }
-      }
-      if (better == null) {
+      double gain = normal.gain(move);
+      settled = gain < enough;
+      double share = settled ? 1 : share(model, x, hands, move, equations.cost());
+      if (share == 0) {
+        settled = gain < Math.max(enough, NEARLY_SETTLED);
         break;
       }
-      x = better;
+      x = Step.take(model.knots(), x, move, share);
+      equations = at(model, x, hands);
     }
-    return new Descent(model, x, hands, equations, false);
+    return new Descent(model, x, hands, equations, settled);
+  }
+
+  private static Equations at(Model model, double[] x, int[] hands) {
+    return model.equations(x, hands, new Shape(model.knots(), x));
+  }
+
+  /** The largest share of a step, halved again and again, that fits better; 0 for none. */
+  private static double share(Model model, double[] x, int[] hands, double[] move, double cost) {
+    Shape reference = new Shape(model.knots(), x);
+    for (double share = 1; share >= SMALLEST_SHARE; share /= 2) {
+      double[] tried = Step.take(model.knots(), x, move, share);
+      if (model.layout().hasLengths(tried)
+          && model.equations(tried, hands, reference).cost() <= cost * ROUNDING) {
+        return share;
+      }
+    }
+    return 0;
   }
 }

@@ -59,6 +59,13 @@ final class Fits {
               label,
               new Argument.Label(found.beyond()),
               new Argument.Quantity(Dimension.ANGLE, size));
+      case Equations.About.WayTo _ ->
+          // What falls short of the cable bends or slipped; a pipe longer than its cable cannot be.
+          Statement.of(
+              found.size() > 0 ? CourseKey.CABLE_UNACCOUNTED : CourseKey.CABLE_TOO_SHORT,
+              label,
+              new Argument.Label(found.beyond()),
+              new Argument.Length(size));
     };
   }
 

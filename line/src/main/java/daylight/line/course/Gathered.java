@@ -4,14 +4,17 @@ import daylight.line.book.Bend;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Level;
 import daylight.line.book.Priors;
+import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import daylight.line.normal.Gradient;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.LevelAdjusted;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.ejml.data.DMatrixRMaj;
 import org.jspecify.annotations.Nullable;
@@ -78,7 +81,7 @@ record Gathered(
         lengths,
         walks,
         marks,
-        found.suspicions(),
+        together(found.suspicions()),
         turns,
         survey,
         plan,
@@ -86,6 +89,27 @@ record Gathered(
         levelled,
         common,
         priors);
+  }
+
+  /** The same said of several locates is said once. */
+  private static List<Statement> together(List<Statement> statements) {
+    Map<List<Object>, List<Argument>> same = new LinkedHashMap<>();
+    for (Statement statement : statements) {
+      List<Argument> rest = statement.arguments().subList(1, statement.arguments().size());
+      same.computeIfAbsent(List.of(statement.key(), rest), key -> new ArrayList<>())
+          .add(statement.arguments().getFirst());
+    }
+    List<Statement> together = new ArrayList<>();
+    for (Statement statement : statements) {
+      List<Argument> rest = statement.arguments().subList(1, statement.arguments().size());
+      List<Argument> of = same.remove(List.of(statement.key(), rest));
+      if (of != null) {
+        List<Argument> arguments = new ArrayList<>(rest);
+        arguments.addFirst(of.size() == 1 ? of.getFirst() : new Argument.Several(of));
+        together.add(new Statement(statement.key(), arguments));
+      }
+    }
+    return together;
   }
 
   /** The name of the unknown for one thing that surveyed spots err by together. */

@@ -260,7 +260,15 @@ final class PipeEquations {
     gradient.add(layout.stretch(limb), -h0 * s[0] * u[0]);
     double loose = square(ALONG) + model.wander().noise(limb, middle);
     double sd = Math.sqrt(loose * h0 + square(bends.along * h));
-    put(straight.id(), true, gradient, chord - dot(d, v), sd);
+    equations.add(
+        new Equations.Row(
+            straight.id(),
+            true,
+            gradient,
+            chord - dot(d, v),
+            sd,
+            new Equations.About.WayTo(limb, i),
+            null));
   }
 
   private double turnedShare(int limb, int i) {

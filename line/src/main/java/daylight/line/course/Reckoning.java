@@ -94,7 +94,7 @@ final class Reckoning {
     double cableSd = Math.sqrt(2 * reading * reading + square(scale * cable));
     double groundSd = groundSd(a.mark(), b.mark(), p, q, survey);
     double chord = chord(limb, a.at().t(), b.at().t());
-    double excess = chord - ground;
+    double excess = chord - shortfall(limb, a, b) - ground;
     Measured excessMeasured =
         new Measured(
             excess, Math.sqrt(square(cableSd) + square(groundSd) + bendVariance(limb, a, b)));
@@ -105,7 +105,7 @@ final class Reckoning {
             new Measured(cable, cableSd),
             new Measured(ground, groundSd),
             excessMeasured));
-    if (Math.abs(excess) > TOLD * excessMeasured.sd()) {
+    if (Math.abs(excess) > TOLD * excessMeasured.sd() && !told(a, b)) {
       doubts.add(
           Statement.of(
               excess > 0 ? CourseKey.CABLE_UNACCOUNTED : CourseKey.CABLE_TOO_SHORT,
@@ -113,6 +113,15 @@ final class Reckoning {
               new Argument.Label(b.mark().label()),
               new Argument.Length(Math.abs(excess))));
     }
+  }
+
+  /** Whether the adjustment itself already found the counter at odds there. */
+  private boolean told(Sighted a, Sighted b) {
+    return line.found().stream()
+        .filter(found -> found.about() instanceof Equations.About.WayTo)
+        .anyMatch(
+            found ->
+                found.label().equals(a.mark().label()) && found.beyond().equals(b.mark().label()));
   }
 
   private double groundSd(Mark a, Mark b, PlanPoint p, PlanPoint q, Adjusted survey) {
@@ -125,6 +134,21 @@ final class Reckoning {
         Math.max(0, variance)
             + square(SpotEquations.noise(line.model(), a))
             + square(SpotEquations.noise(line.model(), b)));
+  }
+
+  /** By how much a pipe that wanders is expected to fall short of its length, metres. */
+  private double shortfall(int limb, Sighted a, Sighted b) {
+    Knots knots = line.model().knots();
+    double sum = 0;
+    for (int i = 1; i < knots.count(limb); i++) {
+      double from = Math.max(a.at().t(), line.shape().t(limb, i - 1));
+      double to = Math.min(b.at().t(), line.shape().t(limb, i));
+      if (to > from) {
+        double middle = (knots.t0(limb, i) + knots.t0(limb, i - 1)) / 2;
+        sum += (to - from) * (1 - line.model().wander().share(limb, middle));
+      }
+    }
+    return sum;
   }
 
   /** The straight distance between the ends of a pipe that turns only at the bends seen. */

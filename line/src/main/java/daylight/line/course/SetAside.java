@@ -1,6 +1,7 @@
 package daylight.line.course;
 
 import daylight.line.book.Id;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,13 +13,15 @@ import java.util.Set;
 record SetAside(Set<Id> spots, Set<Id> depths, List<Loose> loosened) {
   static final SetAside NOTHING = new SetAside(Set.of(), Set.of(), List.of());
 
-  /** What is setAside counts as a measurement that is worse by this factor: hardly at all. */
+  /** What is set aside counts as a measurement that is worse by this factor: hardly at all. */
   private static final double HARDLY = 1e3;
 
   /** An unseen bend may turn by this much, radians. */
   private static final double UNSEEN = Math.PI / 2;
 
-  /** A stretch of a limb, in metres of the first guess, that hides a bend. */
+  /**
+   * A stretch of a limb, in metres of the first guess, that hides a bend or a slip of the counter.
+   */
   record Loose(int limb, double from, double to) {}
 
   double spotFactor(Id mark) {
@@ -31,11 +34,16 @@ record SetAside(Set<Id> spots, Set<Id> depths, List<Loose> loosened) {
 
   /** Variance of turning for each metre of a segment beyond that of a straight pipe. */
   double loose(int limb, double from, double length) {
+    return spread(loosened, UNSEEN, limb, from, length);
+  }
+
+  private static double spread(
+      List<Loose> stretches, double sd, int limb, double from, double length) {
     double variance = 0;
-    for (Loose stretch : loosened) {
-      double middle = from + length / 2;
+    double middle = from + length / 2;
+    for (Loose stretch : stretches) {
       if (stretch.limb == limb && middle >= stretch.from && middle <= stretch.to) {
-        variance += UNSEEN * UNSEEN / Math.max(length, stretch.to - stretch.from);
+        variance += sd * sd / Math.max(length, stretch.to - stretch.from);
       }
     }
     return variance;
@@ -54,7 +62,7 @@ record SetAside(Set<Id> spots, Set<Id> depths, List<Loose> loosened) {
   }
 
   SetAside with(Loose stretch) {
-    List<Loose> more = new java.util.ArrayList<>(loosened);
+    List<Loose> more = new ArrayList<>(loosened);
     more.add(stretch);
     return new SetAside(spots, depths, List.copyOf(more));
   }

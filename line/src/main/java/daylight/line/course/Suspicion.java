@@ -9,8 +9,8 @@ import org.hipparchus.special.Erf;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for what the rest contradicts: a spot that is off, a depth that is off, or a bend nobody
- * noted between two marks.
+ * Looks for what the rest contradicts: a spot that is off, a depth that is off, a bend nobody noted
+ * or a slip of the counter between two marks.
  *
  * <p>With the whitened residuals v of what is tested and their covariance R, T = vᵀR⁻¹v is
  * chi-square with as many degrees as are tested, if nothing is wrong; with one gross error the test
@@ -24,6 +24,9 @@ final class Suspicion {
 
   /** Chance that a bend is suspected in a line without: to look once more costs less. */
   private static final double FAMILY_OF_BENDS = 0.05;
+
+  /** One is not told from another that is less than ten times as likely. */
+  private static final double AS_LIKELY = StrictMath.log(10);
 
   /** Less redundancy than this checks nothing. */
   private static final double CHECKED = 1e-3;
@@ -59,6 +62,10 @@ final class Suspicion {
         break;
       }
       found.add(told(line.model(), worst));
+      if (worst.about() instanceof Equations.About.WayTo) {
+        // Which side of it the counter is right on, nobody can say: the course stays between both.
+        break;
+      }
       line = Fit.again(line, doubting(line.model(), worst.about()));
     }
     return new Cleared(line, found);
@@ -70,15 +77,18 @@ final class Suspicion {
           new Found(suspect.about(), suspect.size(), pin.mark().label(), "");
       case Equations.About.DepthOf(Pinned pin) ->
           new Found(suspect.about(), suspect.size(), pin.mark().label(), "");
-      case Equations.About.TurnTo(int limb, int knot) -> {
-        SetAside.Loose stretch = stretch(model, limb, knot);
-        yield new Found(
-            suspect.about(),
-            suspect.size(),
-            at(model, limb, stretch.from(), false),
-            at(model, limb, stretch.to(), true));
-      }
+      case Equations.About.TurnTo(int limb, int knot) -> between(model, suspect, limb, knot);
+      case Equations.About.WayTo(int limb, int knot) -> between(model, suspect, limb, knot);
     };
+  }
+
+  private static Found between(Model model, Suspect suspect, int limb, int knot) {
+    SetAside.Loose stretch = stretch(model, limb, knot);
+    return new Found(
+        suspect.about(),
+        suspect.size(),
+        at(model, limb, stretch.from(), false),
+        at(model, limb, stretch.to(), true));
   }
 
   /** The mark at an end of a stretch, else the node at that end of the limb. */
@@ -98,6 +108,7 @@ final class Suspicion {
       case Equations.About.SpotOf(Pinned pin) -> before.withSpot(pin.mark().id());
       case Equations.About.DepthOf(Pinned pin) -> before.withDepth(pin.mark().id());
       case Equations.About.TurnTo(int limb, int knot) -> before.with(stretch(model, limb, knot));
+      case Equations.About.WayTo(int limb, int knot) -> before.withSlip(stretch(model, limb, knot));
     };
   }
 
@@ -119,18 +130,29 @@ final class Suspicion {
 
   private static @Nullable Suspect worst(Fit.Fitted line) {
     List<Suspect> suspects = suspects(line);
-    long measured =
-        suspects.stream().filter(s -> !(s.about() instanceof Equations.About.TurnTo)).count();
+    long measured = suspects.stream().filter(s -> !between(s.about())).count();
     double limit = StrictMath.log(FAMILY / Math.max(1, measured));
     // Between two marks one bend looks like another: the stretches count, not the knots.
     double ofBends = StrictMath.log(FAMILY_OF_BENDS / (line.model().spotted().size() + 1));
-    return suspects.stream()
-        .filter(
-            s ->
-                s.logChance() <= (s.about() instanceof Equations.About.TurnTo ? ofBends : limit)
-                    && !already(line.model(), s.about()))
-        .min(Comparator.comparingDouble(Suspect::logChance))
-        .orElse(null);
+    List<Suspect> told =
+        suspects.stream()
+            .filter(
+                s ->
+                    s.logChance() <= (between(s.about()) ? ofBends : limit)
+                        && !already(line.model(), s.about()))
+            .sorted(Comparator.comparingDouble(Suspect::logChance))
+            .toList();
+    // A spot off along the pipe looks like a slip of the counter; then it is not the spot's fault.
+    return told.stream()
+        .filter(s -> s.about() instanceof Equations.About.WayTo)
+        .filter(s -> s.logChance() <= told.getFirst().logChance() + AS_LIKELY)
+        .findFirst()
+        .orElse(told.isEmpty() ? null : told.getFirst());
+  }
+
+  /** Whether a suspicion is of what lies between two marks. */
+  private static boolean between(Equations.About about) {
+    return about instanceof Equations.About.TurnTo || about instanceof Equations.About.WayTo;
   }
 
   private static boolean already(Model model, Equations.About about) {
@@ -140,6 +162,11 @@ final class Suspicion {
       case Equations.About.DepthOf(Pinned pin) ->
           model.setAside().depths().contains(pin.mark().id());
       case Equations.About.TurnTo(int limb, int knot) -> {
+        double from = model.knots().t0(limb, knot - 1);
+        double length = model.knots().t0(limb, knot) - from;
+        yield model.setAside().loose(limb, from, length) > 0;
+      }
+      case Equations.About.WayTo(int limb, int knot) -> {
         double from = model.knots().t0(limb, knot - 1);
         double length = model.knots().t0(limb, knot) - from;
         yield model.setAside().loose(limb, from, length) > 0;
@@ -157,6 +184,7 @@ final class Suspicion {
             case Equations.About.SpotOf about -> pair(line, about, row, rows.get(++i));
             case Equations.About.DepthOf about -> single(line, about, row, WELL_CHECKED);
             case Equations.About.TurnTo about -> single(line, about, row, CHECKED);
+            case Equations.About.WayTo about -> single(line, about, row, CHECKED);
             case null -> null;
           };
       if (suspect != null) {

@@ -17,6 +17,9 @@ final class Wander {
   /** A direction surer than this, rad², shortens nothing worth the while: 0.15 % of the length. */
   private static final double STRAIGHT = 0.003;
 
+  /** Variances of a direction that differ by less, rad², are the same. */
+  private static final double SAME = 3e-4;
+
   /** Directions are compared with at most so many others. */
   private static final int MOST_COMPARED = 24;
 
@@ -132,7 +135,7 @@ final class Wander {
       for (int i = 0; i < other.middles[limb].length; i++) {
         double before = 2 * -StrictMath.log(share(limb, other.middles[limb][i]));
         double now = other.variances[limb][i];
-        if (Math.abs(now - before) > Math.max(STRAIGHT, 0.03 * now)) {
+        if (Math.abs(now - before) > SAME + 0.1 * now) {
           return false;
         }
       }
