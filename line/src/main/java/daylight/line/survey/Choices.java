@@ -42,10 +42,12 @@ final class Choices {
     }
     List<Candidate> candidates = places.stream().map(p -> p.candidate(point, scene)).toList();
     List<Candidate> rivals = rivals(candidates, Set.of(point));
-    boolean flat =
+    // Only among rivals: a place that is ruled out says nothing of how ties meet.
+    List<Placed> open =
         places.stream()
             .filter(p -> rivals.stream().anyMatch(r -> p.at.equals(r.scene().known().get(point))))
-            .anyMatch(p -> flat(p, places));
+            .toList();
+    boolean flat = open.stream().anyMatch(p -> flat(p, open));
     return new Choice(flat ? List.of() : rivals, flat);
   }
 
