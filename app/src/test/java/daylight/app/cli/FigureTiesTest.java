@@ -135,10 +135,7 @@ class FigureTiesTest {
     assertThat(reply.path("covariance").path("east-north-by-point")).hasSize(4);
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     Said sentences = Said.by("figure", "ties", "--network", file(MIXED));
-    assertThat(sentences.out())
-        .contains("Points on the site grid")
-        .contains("nothing checks it")
-        .doesNotContain("NaN");
+    assertThat(sentences.out()).contains("Points on the site grid").doesNotContain("NaN");
   }
 
   /**
