@@ -49,6 +49,9 @@ final class Choices {
     if (places.stream().anyMatch(Placed::settled)) {
       places.removeIf(p -> !p.settled);
     }
+    // The same place, but for a tie that strays and bends it.
+    List<Placed> gathered = List.copyOf(places);
+    places.removeIf(p -> gathered.stream().anyMatch(q -> p.strays > 0 && bent(p, q)));
     List<Candidate> candidates = places.stream().map(p -> p.candidate(point, scene)).toList();
     List<Candidate> rivals = rivals(candidates, Set.of(point));
     // Only among rivals: a place that is ruled out says nothing of how ties meet.
@@ -155,6 +158,10 @@ final class Choices {
         strays,
         Factored.of(linearised.design()).worstSd(),
         settled);
+  }
+
+  private static boolean bent(Placed p, Placed q) {
+    return q.misfit < p.misfit && p.at.distanceTo(q.at) < 2 * Math.max(p.worstSd, q.worstSd);
   }
 
   /** Two positions, each within the uncertainty of the other, are where circles all but touch. */

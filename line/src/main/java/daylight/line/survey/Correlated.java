@@ -39,8 +39,10 @@ public record Correlated(List<Component> components, List<List<Double>> covarian
     Flaw flaw = flaw(covariance);
     if (flaw != Flaw.NONE) {
       throw new IllegalArgumentException(
-          "covariance must be symmetric and positive definite, of %s it was %s"
-              .formatted(components, flaw));
+          "covariance must be symmetric and positive definite, of "
+              + components
+              + " it was "
+              + flaw);
     }
   }
 
