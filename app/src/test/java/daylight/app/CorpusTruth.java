@@ -61,7 +61,7 @@ final class CorpusTruth {
     }
     String word = truth.substring(truth.indexOf(' ') + 1);
     if (truth.startsWith("doubts ")) {
-      return doubts.stream().anyMatch(doubt -> doubt.key().key().equals("course." + word));
+      return doubts.stream().anyMatch(doubt -> doubt.key().key().endsWith("." + word));
     }
     if (truth.startsWith("names ")) {
       return doubts.stream().anyMatch(doubt -> names(doubt.arguments(), word));
@@ -95,6 +95,8 @@ final class CorpusTruth {
                 switch (argument) {
                   case Argument.Label(String named) -> named.equals(label);
                   case Argument.Several(List<Argument> items) -> names(items, label);
+                  case Argument.Either(List<Argument> items) -> names(items, label);
+                  case Argument.Said(Statement said) -> names(said.arguments(), label);
                   default -> false;
                 });
   }

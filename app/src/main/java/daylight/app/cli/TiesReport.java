@@ -91,11 +91,18 @@ final class TiesReport {
     return words.say(
         "figure.ties.point",
         new Argument.Label(label),
-        new Argument.UncertainLength(new Measured(at.x(), StrictMath.sqrt(Math.max(0, c.xx())))),
-        new Argument.UncertainLength(new Measured(at.y(), StrictMath.sqrt(Math.max(0, c.yy())))),
+        coordinate(at.x(), c.xx()),
+        coordinate(at.y(), c.yy()),
         size(ellipse.semiMajor()),
         size(ellipse.semiMinor()),
         new Argument.Quantity(Dimension.ANGLE, ellipse.azimuth()));
+  }
+
+  /** A coordinate that the grid itself holds has no uncertainty. */
+  private static Argument coordinate(double metres, double variance) {
+    return variance > 0
+        ? new Argument.UncertainLength(new Measured(metres, StrictMath.sqrt(variance)))
+        : new Argument.Length(metres);
   }
 
   private static Argument size(double metres) {

@@ -9,8 +9,12 @@ import java.util.List;
  * @param scene the points known with it
  * @param misfit weighted sum of squares of the ties that placed them
  * @param dof ties beyond the necessary
+ * @param strays ties that do not fit it at all; each counts {@link #STRAY} in the misfit
  */
-record Candidate(Scene scene, double misfit, int dof) {
+record Candidate(Scene scene, double misfit, int dof, int strays) {
+
+  /** A square that is beyond chance: more than this says only that the reading is wrong. */
+  static final double STRAY = 25;
 
   /**
    * Twice the log of a thousand to one: a worse fit by this much is no longer a rival. Where even
@@ -26,7 +30,9 @@ record Candidate(Scene scene, double misfit, int dof) {
       return sorted;
     }
     Candidate best = sorted.getFirst();
-    double bound = best.misfit + CLEAR * Math.max(1, best.misfit / Math.max(1, best.dof));
+    double fitting = best.misfit - STRAY * best.strays;
+    double scale = Math.max(1, fitting / Math.max(1, best.dof - best.strays));
+    double bound = best.misfit + CLEAR * scale;
     return sorted.stream().filter(c -> c.misfit <= bound).toList();
   }
 }

@@ -12,6 +12,12 @@ final class Choices {
   /** Positions nearer than this, metres, are one. */
   private static final double SAME = 1e-3;
 
+  /** How often the ties that fit a place are chosen anew. */
+  private static final int ROUNDS = 3;
+
+  /** At a mere start, ties may stray by so many times what chance allows. */
+  private static final double FIRST_LOOK = 4;
+
   /** A direction known worse than this, metres, is not known. */
   private static final double HOPELESS = 1e3;
 
@@ -40,12 +46,20 @@ final class Choices {
         places.add(placed);
       }
     }
+    if (places.stream().anyMatch(Placed::settled)) {
+      places.removeIf(p -> !p.settled);
+    }
+    // The same place, but for a tie that strays and bends it.
+    List<Placed> gathered = List.copyOf(places);
+    places.removeIf(p -> gathered.stream().anyMatch(q -> p.strays > 0 && bent(p, q)));
     List<Candidate> candidates = places.stream().map(p -> p.candidate(point, scene)).toList();
     List<Candidate> rivals = rivals(candidates, Set.of(point));
-    boolean flat =
+    // Only among rivals: a place that is ruled out says nothing of how ties meet.
+    List<Placed> open =
         places.stream()
             .filter(p -> rivals.stream().anyMatch(r -> p.at.equals(r.scene().known().get(point))))
-            .anyMatch(p -> flat(p, places));
+            .toList();
+    boolean flat = open.stream().anyMatch(p -> flat(p, open));
     return new Choice(flat ? List.of() : rivals, flat);
   }
 
@@ -65,27 +79,89 @@ final class Choices {
         .toList();
   }
 
-  /** One position, improved by all the ties of the point. */
-  private record Placed(PlanPoint at, double misfit, int equations, int unknowns, double worstSd) {
+  /** One position, improved by the ties of the point. */
+  private record Placed(
+      PlanPoint at,
+      double misfit,
+      int equations,
+      int unknowns,
+      int strays,
+      double worstSd,
+      boolean settled) {
     Candidate candidate(String point, Scene scene) {
-      return new Candidate(scene.with(point, at), misfit, equations - unknowns);
+      return new Candidate(scene.with(point, at), misfit, equations - unknowns, strays);
     }
   }
 
+  /**
+   * A start improved by all the ties and, where some of them stray and there are enough to outvote
+   * them, by those alone that fit.
+   */
   private Placed settle(String point, PlanPoint start, List<Sighting> own, Scene scene) {
-    Scene begun = scene.with(point, start);
-    var unknowns = new Unknowns(begun, List.of(point));
-    List<Equation> equations = new PlaneEquations(unknowns, ties.local()).of(own);
-    Optional<double[]> settled = LeastSquares.settle(equations, unknowns.start());
-    double[] state = settled.orElseGet(unknowns::start);
-    Linearised linearised = Linearised.of(equations, state);
-    PlanPoint at = unknowns.positions(state).getOrDefault(point, start);
+    var unknowns = new Unknowns(scene.with(point, start), List.of(point));
+    List<Equation> all = new PlaneEquations(unknowns, ties.local()).of(own);
+    boolean vote = all.size() >= unknowns.start().length + 2;
+    Optional<double[]> settled = LeastSquares.settle(all, unknowns.start());
+    double[] together = settled.orElseGet(unknowns::start);
+    Placed whole = placed(point, unknowns, all, together, settled.isPresent(), vote);
+    if (!vote || (whole.settled && whole.strays == 0)) {
+      return whole;
+    }
+    double[] state = unknowns.start();
+    for (int round = 0; round < ROUNDS; round++) {
+      List<Equation> fitting = fitting(all, state, round == 0 ? FIRST_LOOK : 1);
+      Optional<double[]> better =
+          fitting.size() <= state.length ? Optional.empty() : LeastSquares.settle(fitting, state);
+      if (better.isEmpty()) {
+        return whole;
+      }
+      state = better.get();
+    }
+    Placed part = placed(point, unknowns, all, state, true, true);
+    return !whole.settled || part.misfit < whole.misfit ? part : whole;
+  }
+
+  /** Equations that stray by no more than so many times what chance allows. */
+  private static List<Equation> fitting(List<Equation> all, double[] state, double times) {
+    double[] misfit = Linearised.of(all, state).misfit();
+    double bound = times * StrictMath.sqrt(Candidate.STRAY);
+    var fitting = new ArrayList<Equation>();
+    for (int i = 0; i < misfit.length; i++) {
+      if (Math.abs(misfit[i]) <= bound) {
+        Equation equation = all.get(i);
+        fitting.add(equation.in(Block.of(equation.block().sd(equation.row())), 0));
+      }
+    }
+    return fitting;
+  }
+
+  private static Placed placed(
+      String point,
+      Unknowns unknowns,
+      List<Equation> all,
+      double[] state,
+      boolean settled,
+      boolean vote) {
+    Linearised linearised = Linearised.of(all, state);
+    double misfit = 0;
+    int strays = 0;
+    for (double each : linearised.misfit()) {
+      boolean stray = vote && each * each > Candidate.STRAY;
+      misfit += stray ? Candidate.STRAY : each * each;
+      strays += stray ? 1 : 0;
+    }
     return new Placed(
-        at,
-        linearised.sumOfSquares(),
-        equations.size(),
+        unknowns.positions(state).getOrDefault(point, unknowns.spot(point).held()),
+        misfit,
+        all.size(),
         state.length,
-        Factored.of(linearised.design()).worstSd());
+        strays,
+        Factored.of(linearised.design()).worstSd(),
+        settled);
+  }
+
+  private static boolean bent(Placed p, Placed q) {
+    return q.misfit < p.misfit && p.at.distanceTo(q.at) < 2 * Math.max(p.worstSd, q.worstSd);
   }
 
   /** Two positions, each within the uncertainty of the other, are where circles all but touch. */

@@ -170,7 +170,7 @@ final class Placement {
 
   /** All ways to place a group point by point, the best few kept. */
   private List<Candidate> ways(Set<String> group) {
-    List<Candidate> ways = List.of(new Candidate(scene, 0, 0));
+    List<Candidate> ways = List.of(new Candidate(scene, 0, 0, 0));
     while (true) {
       var further = new ArrayList<Candidate>();
       boolean grown = false;
@@ -203,7 +203,13 @@ final class Placement {
       }
     }
     return fewest.stream()
-        .map(c -> new Candidate(c.scene(), way.misfit() + c.misfit(), way.dof() + c.dof()))
+        .map(
+            c ->
+                new Candidate(
+                    c.scene(),
+                    way.misfit() + c.misfit(),
+                    way.dof() + c.dof(),
+                    way.strays() + c.strays()))
         .toList();
   }
 
@@ -223,6 +229,6 @@ final class Placement {
     }
     Map<String, PlanPoint> at = unknowns.positions(state.get());
     double misfit = Linearised.of(equations, state.get()).sumOfSquares();
-    return new Candidate(way.scene().with(at), misfit, way.dof());
+    return new Candidate(way.scene().with(at), misfit, way.dof(), 0);
   }
 }

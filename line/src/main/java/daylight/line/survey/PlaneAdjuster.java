@@ -50,7 +50,9 @@ final class PlaneAdjuster {
         return new Unadjustable(missing.reason(), missing.list());
       }
       double[] start = plan.unknowns().start();
-      Optional<double[]> settled = LeastSquares.settle(plan.equations(), start);
+      Optional<double[]> settled =
+          LeastSquares.settle(plan.equations(), start)
+              .or(() -> LeastSquares.settle(Snooper.fitting(plan.equations(), start), start));
       if (settled.isEmpty()) {
         return new Unadjustable(Unadjustable.Reason.NOT_CONVERGED, missing.list());
       }

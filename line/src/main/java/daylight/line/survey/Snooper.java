@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
 import org.hipparchus.special.Erf;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Snooper {
   private static final int SET_ASIDE_AT_MOST = 3;
+
+  /** A reading this many standard deviations off a state is plainly wrong there. */
+  private static final double GROSS = 20;
 
   /** Two readings whose statistics correlate above this are not told apart. */
   private static final double INSEPARABLE = 0.9;
@@ -34,9 +38,15 @@ final class Snooper {
     while (true) {
       Optional<double[]> settled = LeastSquares.settle(equations, state);
       if (settled.isEmpty()) {
-        return first == null || snooping.setsAside()
-            ? Optional.empty()
-            : Optional.of(solution(first, named(suspects)));
+        int gross = suspects.size() < SET_ASIDE_AT_MOST ? gross(equations, state) : -1;
+        if (gross < 0) {
+          return first == null || snooping.setsAside()
+              ? Optional.empty()
+              : Optional.of(solution(first, named(suspects)));
+        }
+        suspects.add(gross(equations, state, gross));
+        equations = without(equations, gross);
+        continue;
       }
       state = settled.get();
       Solved solved = new Solved(equations, state);
@@ -47,11 +57,87 @@ final class Snooper {
         suspects.add(suspect(equations, solved.diagnosis, worst));
       }
       if (!another || !suspects.getLast().setAside()) {
+        List<Suspect> measured = measured(all, solved, suspects);
         return Optional.of(
-            snooping.setsAside() ? solution(solved, suspects) : solution(first, named(suspects)));
+            snooping.setsAside() ? solution(solved, measured) : solution(first, named(measured)));
       }
       equations = without(equations, worst);
     }
+  }
+
+  /** The equations that a state does not plainly contradict. */
+  static List<Equation> fitting(List<Equation> all, double[] state) {
+    List<Equation> fitting = all;
+    for (int i = 0; i < SET_ASIDE_AT_MOST; i++) {
+      int gross = gross(fitting, state);
+      if (gross < 0) {
+        return fitting;
+      }
+      fitting = without(fitting, gross);
+    }
+    return fitting;
+  }
+
+  /** The reading that a state contradicts most, if it does so plainly, or −1. */
+  private static int gross(List<Equation> equations, double[] state) {
+    double[] misfit = Linearised.of(equations, state).misfit();
+    int worst = -1;
+    double beyond = GROSS;
+    for (int i = 0; i < misfit.length; i++) {
+      if (Math.abs(misfit[i]) > beyond) {
+        worst = i;
+        beyond = Math.abs(misfit[i]);
+      }
+    }
+    return worst;
+  }
+
+  /** A reading so far off that nothing settles with it. */
+  private static Suspect gross(List<Equation> equations, double[] state, int worst) {
+    Equation equation = equations.get(worst);
+    double sd = equation.block().sd(equation.row());
+    double off = equation.misfit(state, new double[state.length]);
+    return new Suspect(
+        new Suspect.Misread(
+            equation.entry(), equation.quantity(), equation.observed(), -off, sd, off / sd),
+        List.of(),
+        true);
+  }
+
+  /**
+   * How far off a reading is that was set aside is measured against the result without it; while it
+   * was in, a gross one bent the network beyond what a linear estimate tells.
+   */
+  private static List<Suspect> measured(
+      List<Equation> all, Solved without, List<Suspect> suspects) {
+    return suspects.stream()
+        .map(s -> s.setAside() && s.rivals().isEmpty() ? measured(all, without, s) : s)
+        .toList();
+  }
+
+  private static Suspect measured(List<Equation> all, Solved without, Suspect suspect) {
+    for (Equation equation : all) {
+      if (equation.entry().equals(suspect.entry())
+          && equation.quantity() == suspect.quantity()
+          && equation.observed() == suspect.named().read()
+          && equation.block().size() == 1) {
+        double[] gradient = new double[without.state.length];
+        double off = equation.misfit(without.state, gradient);
+        double sd = equation.block().sd(0);
+        double variance = sd * sd + without.variance(gradient);
+        return new Suspect(
+            new Suspect.Misread(
+                suspect.entry(),
+                suspect.quantity(),
+                equation.observed(),
+                -off,
+                StrictMath.sqrt(variance),
+                suspect.statistic()),
+            List.of(),
+            true);
+      }
+    }
+    return suspect;
   }
 
   /** The same suspects where nothing is set aside. */
@@ -73,6 +159,18 @@ final class Snooper {
       this.linearised = Linearised.of(equations, state);
       this.factored = Factored.of(linearised.design());
       this.diagnosis = new Diagnosis(equations, linearised, factored);
+    }
+
+    /** The variance of a linear function of the unknowns. */
+    private double variance(double[] weights) {
+      DMatrixRMaj covariance = factored.covariance();
+      double variance = 0;
+      for (int i = 0; i < weights.length; i++) {
+        for (int j = 0; weights[i] != 0 && j < weights.length; j++) {
+          variance += weights[i] * weights[j] * covariance.get(i, j);
+        }
+      }
+      return variance;
     }
   }
 

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Laws: what data snooping promises (Baarda 1968), counted over invented yards. One reading of each
- * is falsified by (z + 1.645)·σ/√r, which a test of level z rejects 95 times of 100. Bounds of the
- * sample leave three standard deviations of the count for chance; the full count has none.
+ * is falsified by (z + 1.645)·σ/√r, which a test of level z rejects 95 times of 100. Bounds leave
+ * three standard deviations of the count for chance.
  */
 class NamingRatesTest {
   private static final double APART = 0.9;
@@ -89,32 +89,40 @@ class NamingRatesTest {
     }
   }
 
-  private static Count count(int networks) {
+  private static Count count(int clean, int falsified) {
     var count = new Count();
-    for (int i = 0; i < networks; i++) {
-      count.clean(20_000 + i);
+    for (int i = 0; i < clean; i++) {
+      count.clean(100_000 + i);
+    }
+    for (int i = 0; i < falsified; i++) {
       count.falsified(40_000 + i);
     }
     return count;
   }
 
-  @Test
-  void aSampleOfTwoHundredKeepsThePromise() {
-    Count count = count(200);
-    assertThat(count.alarms).as("%s", count).isLessThanOrEqualTo(6);
-    assertThat(count.rejected).as("%s", count).isGreaterThanOrEqualTo(181);
-    assertThat(count.named).as("%s", count).isGreaterThanOrEqualTo((int) (0.85 * count.apart));
-    assertThat(count.listed).as("%s", count).isGreaterThanOrEqualTo((int) (0.9 * count.alike));
+  /** A share of so many, less three standard deviations of the count for chance. */
+  private static int atLeast(double share, int of) {
+    return (int) (share * of - 3 * Math.sqrt(of * share * (1 - share)));
   }
 
   @Test
-  @Tag("long")
-  void aThousandKeepThePromise() {
-    Count count = count(1000);
-    System.out.println(count);
-    assertThat(count.alarms).as("%s", count).isLessThanOrEqualTo(10);
-    assertThat(count.rejected).as("%s", count).isGreaterThanOrEqualTo(950);
+  void aSampleOfTwoHundredKeepsThePromise() {
+    Count count = count(200, 200);
+    assertThat(count.alarms).as("%s", count).isLessThanOrEqualTo(6);
+    assertThat(count.rejected).as("%s", count).isGreaterThanOrEqualTo(atLeast(0.95, count.tried));
     assertThat(count.named).as("%s", count).isGreaterThanOrEqualTo((int) (0.9 * count.apart));
-    assertThat(count.listed).as("%s", count).isGreaterThanOrEqualTo((int) (0.95 * count.alike));
+    assertThat(count.listed).as("%s", count).isGreaterThanOrEqualTo((int) (0.9 * count.alike));
+  }
+
+  /** On a thousand clean yards ten alarms may be chance; six thousand measure the rate. */
+  @Test
+  @Tag("long")
+  void thousandsKeepThePromise() {
+    Count count = count(6000, 3000);
+    System.out.println(count);
+    assertThat(count.alarms).as("%s", count).isLessThanOrEqualTo(60);
+    assertThat(count.rejected).as("%s", count).isGreaterThanOrEqualTo(atLeast(0.95, count.tried));
+    assertThat(count.named).as("%s", count).isGreaterThanOrEqualTo((int) (0.9 * count.apart));
+    assertThat(count.listed).as("%s", count).isGreaterThanOrEqualTo((int) (0.9 * count.alike));
   }
 }
