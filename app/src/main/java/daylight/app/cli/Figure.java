@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
       "Every result says how far off it may be, 19 times of 20."
     },
     subcommands = {
+      FigureDig.class,
       FigureNulls.class,
     })
 final class Figure implements Runnable {

@@ -3,7 +3,9 @@ package daylight.line.course;
 import daylight.line.book.Place;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
+import daylight.line.survey.Adjusted;
 import daylight.line.survey.Adjustment;
+import daylight.line.survey.Covariance2;
 import daylight.line.survey.LevelAdjustment;
 import java.util.List;
 import java.util.Optional;
@@ -73,5 +75,28 @@ public record Line(
   /** What the depth of a place below the ground rests on, largest share of its variance first. */
   public List<Contribution> whyDepth(Place place) {
     return joint.whyDepth(place);
+  }
+
+  /**
+   * The covariance of the vector from a landmark to a place, square metres: how well the place is
+   * found from there. Empty where either has no place in plan.
+   *
+   * <p>The covariances of both are added as if they shared nothing; what they do share, mostly the
+   * datum, makes the vector surer than that.
+   */
+  public Optional<Covariance2> relative(Place place, String landmark) {
+    if (!(survey instanceof Adjusted plan) || !plan.points().containsKey(landmark)) {
+      return Optional.empty();
+    }
+    return findRun(place.reach())
+        .map(Run::path)
+        .map(path -> path instanceof Run.Path.Found found ? found.nearest(place.distance()) : null)
+        .map(
+            station -> {
+              Covariance2 a = station.spread();
+              Covariance2 b = plan.covariance(landmark, landmark);
+              return new Covariance2(
+                  a.xx() + b.xx(), a.xy() + b.xy(), a.yx() + b.yx(), a.yy() + b.yy());
+            });
   }
 }
