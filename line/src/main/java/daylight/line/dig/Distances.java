@@ -72,6 +72,7 @@ final class Distances {
     while (below < sorted.length && sorted[below] < limit) {
       below++;
     }
-    return (double) below / sorted.length;
+    // Beyond the last place of all there is still a little left.
+    return (below + 0.5) / (sorted.length + 1);
   }
 }

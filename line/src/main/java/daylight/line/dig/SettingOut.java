@@ -22,6 +22,9 @@ final class SettingOut {
   /** Tapes that meet flatter than this, or straighter than its complement, find nothing well. */
   private static final double FLATTEST = StrictMath.toRadians(30);
 
+  /** Of tapes that lead within this much of the best, the shortest are laid; common practice. */
+  private static final double AS_GOOD = 1.05;
+
   /** Nearer than this a landmark gives no direction, metres. */
   private static final double NEAREST = 0.3;
 
@@ -71,21 +74,28 @@ final class SettingOut {
   }
 
   private @Nullable TapeTies best(double longest) {
-    TapeTies best = null;
-    double least = Double.POSITIVE_INFINITY;
+    List<TapeTies> all = new ArrayList<>();
     for (int i = 0; i < posts.size(); i++) {
       for (int j = i + 1; j < posts.size(); j++) {
         TapeTies ties = ties(posts.get(i), posts.get(j), longest);
         if (ties != null) {
-          double off = ErrorEllipse.of(ties.spread(), 0.95).semiMajor();
-          if (off < least) {
-            least = off;
-            best = ties;
-          }
+          all.add(ties);
         }
       }
     }
-    return best;
+    double least = all.stream().mapToDouble(SettingOut::off).min().orElse(0);
+    return all.stream()
+        .filter(ties -> off(ties) <= AS_GOOD * least)
+        .min(Comparator.comparingDouble(SettingOut::taped))
+        .orElse(null);
+  }
+
+  private static double off(TapeTies ties) {
+    return ErrorEllipse.of(ties.spread(), 0.95).semiMajor();
+  }
+
+  private static double taped(TapeTies ties) {
+    return ties.first().length().value() + ties.second().length().value();
   }
 
   private @Nullable TapeTies ties(Post a, Post b, double longest) {

@@ -22,6 +22,9 @@ final class Sides {
   /** A spot that is nowhere certain to less than this, metres, so that it has a covariance. */
   private static final double LEAST_SD = 1e-6;
 
+  /** Nothing measured excludes a side altogether. */
+  private static final double LEAST = 1e-12;
+
   /** How many parts an angle of at most 45° is cut into for Gauss's rule of five points. */
   private static final int PARTS = 8;
 
@@ -53,7 +56,7 @@ final class Sides {
       double seen1 = StrictMath.atan2(to, Math.abs(h)) - within(Math.abs(h), to);
       sum += (h >= 0 ? 1 : -1) * (seen1 - seen0);
     }
-    return Math.clamp(sum / (2 * Math.PI), 0, 1);
+    return Math.clamp(sum / (2 * Math.PI), LEAST, 1 - LEAST);
   }
 
   /** The angle round the far side, from where the line goes to where it comes from, leftward. */

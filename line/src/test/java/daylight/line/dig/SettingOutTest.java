@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The two tapes that are chosen, against trying every two: crews lay tapes that err to the true
- * landmarks, find where they meet, and dig; the best two are those from which they miss least.
+ * landmarks, find where they meet, and dig; the best two are those from which they miss least, and
+ * of those as good within 5 % the shortest. (3000 crews tell what they miss by to within 3 %.)
  */
 class SettingOutTest {
   private static final Priors PRIORS = TestPriors.shipped();
@@ -54,7 +55,7 @@ class SettingOutTest {
     double mine = known(missed.get(chosen.first().landmark() + "+" + chosen.second().landmark()));
 
     assertThat(missed).hasSizeGreaterThan(10);
-    assertThat(mine).as("%s of %s", chosen, missed).isLessThanOrEqualTo(best * 1.05);
+    assertThat(mine).as("%s of %s", chosen, missed).isLessThanOrEqualTo(best * 1.08);
     assertThat(chosen.meet()).isBetween(Math.toRadians(30), Math.toRadians(150));
   }
 
