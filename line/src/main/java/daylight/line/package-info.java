@@ -7,7 +7,7 @@
  * data that cannot answer is an ordinary result that says why. Touches no file, clock, chance,
  * locale, log or thread, so that the same book gives the same line. The packages in reading order,
  * which is also the only import order: measure, book, then counter, sonde and survey, which never
- * see each other, then course, fall, flow, frost, condition, change, answer, trial.
+ * see each other, then course, dig, fall, flow, frost, condition, change, answer, trial.
  */
 @NullMarked
 package daylight.line;

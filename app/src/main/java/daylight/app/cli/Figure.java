@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       FigureDepth.class,
+      FigureDig.class,
       FigureHeights.class,
       FigureLift.class,
       FigureNulls.class,

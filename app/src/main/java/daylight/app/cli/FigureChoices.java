@@ -30,6 +30,10 @@ final class FigureChoices {
     return given;
   }
 
+  boolean json() {
+    return json;
+  }
+
   FigureConsole console(@Nullable CommandSpec spec, Given given) {
     return FigureConsole.of(spec, json, given);
   }

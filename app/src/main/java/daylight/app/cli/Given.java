@@ -44,6 +44,11 @@ final class Given {
     chosen = shown;
   }
 
+  /** The units of a book, which go before those of an option. */
+  void usually(Shown shown) {
+    written = shown;
+  }
+
   /** The units to show: those chosen, else those of the first length, else feet and inches. */
   Shown shown() {
     Shown asked = chosen == null ? written : chosen;

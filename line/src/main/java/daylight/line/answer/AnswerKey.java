@@ -23,6 +23,8 @@ public enum AnswerKey implements Key {
   WHERE_OUTLET_NOT_SEEN,
   /** It crosses {0} about {1} from {2}, give or take {3}. */
   WHERE_CROSSES,
+  /** It comes nearest to {0} about {1} from {2}, {3} away; that it lies beyond it is {4}. */
+  WHERE_MAY_CROSS,
   /** The course of {0} is not known: it was not located. */
   WHERE_REACH_OPEN,
   /** Find the spot of the transmitter at two places at least. */

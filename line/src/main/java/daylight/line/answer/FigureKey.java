@@ -12,6 +12,8 @@ public enum FigureKey implements Key {
   CORRIDOR,
   STATION,
   CROSSING,
+  BESIDE,
+  BEYOND,
   SEEN_SHARE,
   SEEN_LENGTH,
   FILLED,

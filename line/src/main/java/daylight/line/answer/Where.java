@@ -6,6 +6,9 @@ import daylight.line.book.Place;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
+import daylight.line.dig.Crossing;
+import daylight.line.dig.Digger;
+import daylight.line.dig.Overlap;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import java.util.ArrayList;
@@ -27,6 +30,9 @@ final class Where {
 
   /** A depth less certain than this, metres, bounds nothing where a better one is known. */
   private static final double WORTH_TELLING = 0.3;
+
+  /** A chance of lying beyond a boundary from which it is told; common practice, no source. */
+  private static final double WORTH_A_WORD = 0.05;
 
   private final Case one;
   private final Telling tell;
@@ -155,19 +161,39 @@ final class Where {
   private void crossings() {
     for (Boundary boundary : one.book().site().boundaries()) {
       for (Run run : one.runs()) {
-        for (Crossing.At crossing : Crossing.of(run, boundary, one.line().survey())) {
+        for (Crossing crossing : Digger.crossings(one.line(), run, boundary)) {
           Place place = crossing.place();
-          String kind = "boundary." + boundary.kind().name().toLowerCase(Locale.ROOT);
           tell.reason(
               AnswerKey.WHERE_CROSSES,
-              new Argument.Several(
-                  List.of(new Argument.Term(kind), new Argument.Label(boundary.label()))),
+              named(boundary),
               tell.station(place),
               tell.from(place),
               tell.figure(
-                  FigureKey.CROSSING, new Argument.Length(Measured.Z95 * crossing.sd()), place));
+                  FigureKey.CROSSING,
+                  new Argument.Length(Measured.Z95 * crossing.along().sd()),
+                  place));
         }
+        Digger.overlap(one.line(), run, boundary)
+            .filter(overlap -> overlap.beyond() >= WORTH_A_WORD)
+            .ifPresent(overlap -> mayCross(boundary, overlap));
       }
     }
+  }
+
+  private void mayCross(Boundary boundary, Overlap overlap) {
+    Place place = overlap.place();
+    tell.reason(
+        AnswerKey.WHERE_MAY_CROSS,
+        named(boundary),
+        tell.station(place),
+        tell.from(place),
+        tell.figure(FigureKey.BESIDE, new Argument.Length(overlap.away()), place),
+        tell.figure(FigureKey.BEYOND, new Argument.Probability(overlap.beyond()), place));
+  }
+
+  private static Argument named(Boundary boundary) {
+    String kind = "boundary." + boundary.kind().name().toLowerCase(Locale.ROOT);
+    return new Argument.Several(
+        List.of(new Argument.Term(kind), new Argument.Label(boundary.label())));
   }
 }

@@ -49,7 +49,7 @@ class BlundersInTheFieldTest {
     for (int seed = 1; seed <= lines; seed++) {
       KnownProperty property = bent(pipe, BEND, seed);
       int before = property.located().size() / 2;
-      found += Doubted.between(line(property), "L" + before, "L" + (before + 1)) ? 1 : 0;
+      found += Naming.between(line(property), "L" + before, "L" + (before + 1)) ? 1 : 0;
     }
     return found;
   }
@@ -62,7 +62,7 @@ class BlundersInTheFieldTest {
       Line line = line(property);
       boolean any = false;
       for (int i = 1; i < property.located().size(); i++) {
-        any |= Doubted.between(line, "L" + i, "L" + (i + 1));
+        any |= Naming.between(line, "L" + i, "L" + (i + 1));
       }
       accused += any ? 1 : 0;
     }
@@ -118,7 +118,7 @@ class BlundersInTheFieldTest {
     KnownProperty off = KnownProperty.of(plan.withStray(label, ASTRAY, bearing), seed);
     Line there = line(clean);
     Line moved = line(off);
-    Set<String> named = Doubted.strays(moved);
+    Set<String> named = Naming.strays(moved);
     return new Strayed(
         named.contains(label),
         named.stream().anyMatch(other -> !other.equals(label)),

@@ -60,7 +60,7 @@ final class Calibration {
     /**
      * The interval score at 95 %: the width, and 2/0.05 times how far the truth lies outside.
      * Source: Gneiting and Raftery, Strictly proper scoring rules, prediction, and estimation
-     * (2007), section 6.2 (from memory).
+     * (2007), section 6.2 (from memory, gneiting-raftery-2007).
      */
     double score() {
       double half = NORMAL[2] * sd;

@@ -8,13 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What a line says of what does not fit. */
-final class Doubted {
-  private Doubted() {}
+final class Naming {
+  private Naming() {}
 
   /** Whether one statement names both of two entries. */
   static boolean between(Line line, String one, String other) {
     return line.doubts().stream()
-        .map(Doubted::labels)
+        .map(Naming::labels)
         .anyMatch(labels -> labels.contains(one) && labels.contains(other));
   }
 
@@ -28,13 +28,13 @@ final class Doubted {
 
   /** Every label that a statement names. */
   static List<String> labels(Statement statement) {
-    return statement.arguments().stream().flatMap(Doubted::labels).toList();
+    return statement.arguments().stream().flatMap(Naming::labels).toList();
   }
 
   private static Stream<String> labels(Argument argument) {
     return switch (argument) {
       case Argument.Label(String label) -> Stream.of(label);
-      case Argument.Several(List<Argument> items) -> items.stream().flatMap(Doubted::labels);
+      case Argument.Several(List<Argument> items) -> items.stream().flatMap(Naming::labels);
       default -> Stream.of();
     };
   }
