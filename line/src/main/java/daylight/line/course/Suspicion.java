@@ -28,8 +28,11 @@ final class Suspicion {
   /** One is not told from another that is less than ten times as likely. */
   private static final double AS_LIKELY = StrictMath.log(10);
 
-  /** Less redundancy than this checks nothing. */
-  private static final double CHECKED = 1e-3;
+  /**
+   * Less redundancy than this checks nothing. What is supposed of one piece of pipe is checked by
+   * little, and still shows a gross error; below this it is rounding.
+   */
+  private static final double CHECKED = 1e-6;
 
   /** A spot or depth must be checked this well before it is put aside. */
   private static final double WELL_CHECKED = 0.05;
@@ -108,7 +111,7 @@ final class Suspicion {
       case Equations.About.SpotOf(Pinned pin) -> before.withSpot(pin.mark().id());
       case Equations.About.DepthOf(Pinned pin) -> before.withDepth(pin.mark().id());
       case Equations.About.TurnTo(int limb, int knot) -> before.with(stretch(model, limb, knot));
-      case Equations.About.WayTo(int limb, int knot) -> before.withSlip(stretch(model, limb, knot));
+      case Equations.About.WayTo _ -> before;
     };
   }
 

@@ -139,7 +139,7 @@ class CourseLawsTest {
     for (int i = 0; i < here.size(); i++) {
       assertThat(other.get(i).place().distance())
           .isCloseTo(here.get(i).place().distance(), within(1e-4));
-      assertThat(other.get(i).spot().distanceTo(here.get(i).spot())).isLessThan(0.02);
+      assertThat(other.get(i).spot().distanceTo(here.get(i).spot())).isLessThan(0.03);
       assertThat(known(other.get(i).depth()).value())
           .isCloseTo(known(here.get(i).depth()).value(), within(0.01));
       assertThat(known(other.get(i).depth()).sd())
@@ -211,7 +211,7 @@ class CourseLawsTest {
   private static void notSmaller(Station few, Station all) {
     Covariance2 c = few.spread();
     double size = Math.sqrt(c.xx() + c.yy());
-    assertThat(few.spot().distanceTo(all.spot())).as("nothing errs").isLessThan(0.06 * size + 0.12);
+    assertThat(few.spot().distanceTo(all.spot())).as("nothing errs").isLessThan(0.06 * size + 0.2);
     for (double bearing = 0; bearing < Math.PI; bearing += 0.3) {
       assertThat(few.along(bearing))
           .as("%s, bearing %s", few.place(), bearing)

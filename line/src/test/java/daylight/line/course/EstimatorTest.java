@@ -103,7 +103,7 @@ class EstimatorTest {
   }
 
   @Test
-  void aMissedBendLeavesCableUnaccountedForBetweenTheRightTwo() {
+  void aMissedBendIsFoundBetweenTheRightTwo() {
     double beyond = Math.sqrt(0.5);
     FieldBook book =
         Flat.book(
@@ -119,7 +119,7 @@ class EstimatorTest {
     Line line = line(book);
 
     List<Statement> doubts =
-        line.doubts().stream().filter(d -> d.key() == CourseKey.CABLE_UNACCOUNTED).toList();
+        line.doubts().stream().filter(d -> d.key() == CourseKey.UNSEEN_BEND).toList();
     assertThat(doubts).hasSize(1);
     assertThat(doubts.getFirst().arguments().subList(0, 2))
         .containsExactly(new Argument.Label("K2"), new Argument.Label("M1"));
