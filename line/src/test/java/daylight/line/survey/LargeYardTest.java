@@ -57,7 +57,6 @@ class LargeYardTest {
       assertThat(sum).isPositive();
       best = Math.min(best, System.nanoTime() - before);
     }
-    System.out.println("hundred spots: " + best / 1e6 + " ms");
     // Wide of what it takes, which is a tenth of this on one core, so that a busy machine passes.
     assertThat(best / 1e6).isLessThan(1000);
   }

@@ -119,7 +119,6 @@ class NamingRatesTest {
   @Tag("long")
   void thousandsKeepThePromise() {
     Count count = count(6000, 3000);
-    System.out.println(count);
     assertThat(count.alarms).as("%s", count).isLessThanOrEqualTo(60);
     assertThat(count.rejected).as("%s", count).isGreaterThanOrEqualTo(atLeast(0.95, count.tried));
     assertThat(count.named).as("%s", count).isGreaterThanOrEqualTo((int) (0.9 * count.apart));
