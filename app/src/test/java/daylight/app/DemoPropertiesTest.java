@@ -16,6 +16,7 @@ import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.measure.Measured;
+import daylight.line.sonde.Trap;
 import daylight.line.survey.Covariance2;
 import daylight.report.Handout;
 import java.io.IOException;
@@ -67,7 +68,8 @@ class DemoPropertiesTest {
   @MethodSource("properties")
   void nothingContradictsAndOnlyFootageIsNotThere(DemoTruth truth) {
     Handout handout = answered(truth);
-    assertThat(handout.line().doubts()).isEmpty();
+    // A sewer of cast iron weakens what a receiver hears; nothing in its book contradicts anything.
+    assertThat(handout.line().doubts()).allMatch(doubt -> doubt.key() == Trap.IRON_PIPE);
     assertThat(handout.complaints()).allMatch(c -> c.code() == FileTrouble.FILE_MISSING);
   }
 

@@ -115,7 +115,11 @@ final class Placing {
     Solved line = solvedLine();
     List<Station> stations = new ArrayList<>();
     double length = line.shape().length(limb);
-    int steps = Math.clamp((int) Math.ceil(length / spacing.stations()), FEWEST_STEPS, MOST_STEPS);
+    int steps =
+        Math.clamp(
+            (int) Math.ceil(model.layout().length0(limb) / spacing.stations()),
+            FEWEST_STEPS,
+            MOST_STEPS);
     boolean downstream = model.layout().tree().limbs().get(limb).downstream();
     for (int i = 0; i <= steps; i++) {
       double t = length * (downstream ? i : steps - i) / steps;

@@ -135,7 +135,7 @@ final class Wander {
       for (int i = 0; i < other.middles[limb].length; i++) {
         double before = 2 * -StrictMath.log(share(limb, other.middles[limb][i]));
         double now = other.variances[limb][i];
-        if (Math.abs(now - before) > SAME + 0.1 * now) {
+        if (Math.abs(now - before) > SAME + 0.02 * now) {
           return false;
         }
       }

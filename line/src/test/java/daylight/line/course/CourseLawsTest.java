@@ -25,7 +25,7 @@ class CourseLawsTest {
   private static final LineSort PLAIN = LineSort.of(2, 4, 6);
 
   /** Regions are linearised about an estimate that moves a little with what it rests on. */
-  private static final double SAME = 0.005;
+  private static final double SAME = 1e-2;
 
   private static List<Station> stations(Line line) {
     return line.runs().stream().flatMap(run -> run.stations().stream()).toList();
@@ -210,8 +210,10 @@ class CourseLawsTest {
 
   private static void notSmaller(Station few, Station all) {
     Covariance2 c = few.spread();
+    // A flexible pipe that lies dead straight is a rare one: with less to go by, it is thought to
+    // wander and to fall short of its length.
     double size = Math.sqrt(c.xx() + c.yy());
-    assertThat(few.spot().distanceTo(all.spot())).as("nothing errs").isLessThan(0.06 * size + 0.2);
+    assertThat(few.spot().distanceTo(all.spot())).as("nothing errs").isLessThan(1.2 * size + 0.05);
     for (double bearing = 0; bearing < Math.PI; bearing += 0.3) {
       assertThat(few.along(bearing))
           .as("%s, bearing %s", few.place(), bearing)
