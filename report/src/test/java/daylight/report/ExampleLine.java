@@ -12,6 +12,7 @@ import daylight.line.book.Where;
 import daylight.line.course.CableGap;
 import daylight.line.course.Contribution;
 import daylight.line.course.CourseKey;
+import daylight.line.course.Extra;
 import daylight.line.course.Joint;
 import daylight.line.course.Line;
 import daylight.line.course.LocateFit;
@@ -20,6 +21,7 @@ import daylight.line.course.PlacedPass;
 import daylight.line.course.PlacedSight;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
+import daylight.line.course.Wanted;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
@@ -235,6 +237,16 @@ final class ExampleLine {
     @Override
     public Optional<Covariance2> relative(Place place, String point) {
       return Optional.of(new Covariance2(0.01, 0, 0, 0.01));
+    }
+
+    @Override
+    public Optional<Measured> now(Wanted wanted) {
+      return Optional.of(new Measured(1, 0.1));
+    }
+
+    @Override
+    public Optional<Measured> after(Wanted wanted, Extra extra) {
+      return Optional.of(new Measured(1, 0.05));
     }
 
     @Override

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       FigureDig.class,
       FigureHeights.class,
       FigureLift.class,
+      FigureNext.class,
       FigureNulls.class,
       FigureTies.class,
       FigureWalk.class,

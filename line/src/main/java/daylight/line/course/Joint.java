@@ -22,4 +22,10 @@ public interface Joint {
 
   /** See {@link Line#relative}. */
   Optional<Covariance2> relative(Place place, String point);
+
+  /** See {@link Line#now}. */
+  Optional<Measured> now(Wanted wanted);
+
+  /** See {@link Line#after}. */
+  Optional<Measured> after(Wanted wanted, Extra extra);
 }

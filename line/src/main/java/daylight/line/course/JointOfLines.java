@@ -57,4 +57,24 @@ final class JointOfLines implements Joint {
   public Optional<Covariance2> relative(Place place, String point) {
     return of(place).flatMap(line -> line.relative(place, point));
   }
+
+  @Override
+  public Optional<Measured> now(Wanted wanted) {
+    return of(wanted).flatMap(line -> new Foresight(line).now(wanted));
+  }
+
+  @Override
+  public Optional<Measured> after(Wanted wanted, Extra extra) {
+    return of(wanted)
+        .filter(line -> line.model().layout().tree().indexOf(extra.place().reach()) >= 0)
+        .flatMap(line -> new Foresight(line).after(wanted, extra));
+  }
+
+  private Optional<Solved> of(Wanted wanted) {
+    return switch (wanted) {
+      case Wanted.Across(Place place) -> of(place);
+      case Wanted.Depth(Place place) -> of(place);
+      case Wanted.Fall(Place from, Place to) -> both(from, to);
+    };
+  }
 }

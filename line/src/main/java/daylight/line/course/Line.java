@@ -88,6 +88,19 @@ public record Line(
     return placed ? joint.relative(place, point) : Optional.empty();
   }
 
+  /** A figure as it is known now; empty where it is not known. */
+  public Optional<Measured> now(Wanted wanted) {
+    return joint.now(wanted);
+  }
+
+  /**
+   * What one more measurement would make of a figure: its value now with the uncertainty it would
+   * have. Empty where the figure is not known or the measurement would tell nothing.
+   */
+  public Optional<Measured> after(Wanted wanted, Extra extra) {
+    return joint.after(wanted, extra);
+  }
+
   /** The spots that nothing else checks; empty where there are none. */
   public Optional<Statement> unchecked() {
     List<Argument> unchecked =

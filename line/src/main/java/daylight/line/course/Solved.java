@@ -223,6 +223,21 @@ final class Solved {
     return new Figure(gradient.dot(fit.x()), gradient, Math.max(0, loose), kind.id());
   }
 
+  /** The derivatives of the distortion at a place: as the knots beside it have it. */
+  Gradient bent(Place place) {
+    Walk.Reached at = at(place);
+    Shape.Within in = shape.within(at.limb(), at.t());
+    Gradient gradient = new Gradient();
+    if (in == null) {
+      int i = at.t() < 0 ? 0 : knots.count(at.limb()) - 1;
+      gradient.add(knots.unknown(at.limb(), i, Knots.BENT), 1);
+    } else {
+      gradient.add(knots.unknown(at.limb(), in.end() - 1, Knots.BENT), 1 - in.f());
+      gradient.add(knots.unknown(at.limb(), in.end(), Knots.BENT), in.f());
+    }
+    return gradient;
+  }
+
   private Figure stepped(Neighbour before, Neighbour after) {
     double span = before.away() + after.away();
     double share = span > 0 ? before.away() / span : 0;

@@ -1,0 +1,156 @@
+package daylight.app.cli;
+
+import daylight.app.Job;
+import daylight.line.answer.NextBest;
+import daylight.line.book.Place;
+import daylight.line.course.Line;
+import daylight.line.course.LocateFit;
+import daylight.line.course.PlacedFinding;
+import daylight.line.course.Wanted;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
+import daylight.line.measure.Measured;
+import daylight.line.measure.Reading;
+import daylight.report.Handout;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Which measurement to make next, before the van leaves. */
+@Command(
+    name = "next",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Which one measurement more would tell most about a figure of a line: its depth or its place",
+      "at a spot, or its fall between two. One of each kind is told, the one that tells most for its",
+      "minutes first. Leaves with 1 where the figure is not known at all."
+    })
+final class FigureNext implements Callable<Integer> {
+  /** What is to be known better. */
+  enum About {
+    depth,
+    place,
+    fall
+  }
+
+  @Parameters(
+      paramLabel = "BOOK",
+      description = "A field book, or a folder that holds field-book.yaml.")
+  private Path book = Path.of("field-book.yaml");
+
+  @Option(
+      names = "--about",
+      paramLabel = "FIGURE",
+      description = "What to know better: ${COMPLETION-CANDIDATES}; default: depth.")
+  private About about = About.depth;
+
+  @Option(
+      names = "--at",
+      paramLabel = "PLACE",
+      required = true,
+      description = "The label of a finding or locate, or a place: REACH:DISTANCE, as R1:12.5 m.")
+  private String at = "";
+
+  @Option(
+      names = "--to",
+      paramLabel = "PLACE",
+      description = "For a fall: where it ends, downstream.")
+  private @Nullable String to;
+
+  @Mixin private FigureChoices choices = new FigureChoices();
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Given given = choices.given();
+    if (about == About.fall) {
+      given.need("--to", to);
+    }
+    if (!given.sound()) {
+      return choices.console(spec, given).misunderstood();
+    }
+    return switch (Job.answerWithoutFootage(book, Job.Settings.USUAL)) {
+      case Job.Outcome.Refused refused -> Console.of(spec, choices.json()).refused(refused);
+      case Job.Outcome.Answered(Handout handout) -> {
+        given.usually(handout.shown());
+        yield say(given, handout.line());
+      }
+    };
+  }
+
+  private int say(Given given, Line line) {
+    Optional<Place> from = place(given, line, "--at", at);
+    String end = to;
+    Optional<Place> until = end == null ? from : place(given, line, "--to", end);
+    if (from.isEmpty() || until.isEmpty()) {
+      return choices.console(spec, given).misunderstood();
+    }
+    Wanted wanted =
+        switch (about) {
+          case depth -> new Wanted.Depth(from.get());
+          case place -> new Wanted.Across(from.get());
+          case fall -> new Wanted.Fall(from.get(), until.get());
+        };
+    Figured figured = new Figured("next");
+    Optional<Measured> now = line.now(wanted);
+    if (now.isEmpty()) {
+      figured.saying("not-known").contradicted();
+      return choices.console(spec, given).say(figured);
+    }
+    figured.with(about.name(), told(now.get()));
+    List<NextBest.Option> options = NextBest.of(line, wanted);
+    for (NextBest.Option option : options) {
+      Measured then = new Measured(now.get().value(), option.then());
+      figured.with(
+          option.kind().name().toLowerCase(Locale.ROOT),
+          told(then),
+          new Argument.Label(option.extra().place().reach()),
+          new Argument.Length(option.extra().place().distance()),
+          new Argument.Quantity(Dimension.DURATION, 60 * option.kind().minutes()));
+    }
+    if (options.isEmpty()) {
+      figured.saying("nothing-helps");
+    }
+    return choices.console(spec, given).say(figured);
+  }
+
+  /** A place has no size of its own: what counts is how far to either side it may be. */
+  private Argument told(Measured figure) {
+    return about == About.place
+        ? new Argument.Length(Measured.Z95 * figure.sd())
+        : new Argument.UncertainLength(figure);
+  }
+
+  /** The place of a finding or locate, or one written as reach and distance. */
+  private static Optional<Place> place(Given given, Line line, String option, String written) {
+    String name = written.strip();
+    for (PlacedFinding finding : line.findings()) {
+      if (finding.finding().label().equals(name)) {
+        return Optional.of(finding.from());
+      }
+    }
+    for (LocateFit fit : line.locates()) {
+      if (fit.entry().label().equals(name)) {
+        return Optional.of(fit.place());
+      }
+    }
+    int colon = name.lastIndexOf(':');
+    if (colon < 1 || line.findRun(name.substring(0, colon).strip()).isEmpty()) {
+      given.complain(option, "figure.dig.nowhere", Given.text(written));
+      return Optional.empty();
+    }
+    Reading distance = given.lengthFromZero(option, name.substring(colon + 1).strip());
+    return Optional.ofNullable(distance)
+        .map(d -> new Place(name.substring(0, colon).strip(), d.value()));
+  }
+}
