@@ -5,8 +5,11 @@ import daylight.app.Progress;
 import daylight.archive.ResultFolder;
 import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
+import daylight.line.answer.Asks;
 import daylight.line.answer.StopOrder;
+import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Gravity;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
@@ -17,9 +20,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.URI;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -167,23 +168,31 @@ final class Console {
     complaints(handout, words);
     out.println(words.word(doubts.isEmpty() ? "cli.no_contradiction" : "cli.contradictions"));
     doubts.forEach(doubt -> wrapped("  " + words.say(doubt), "    "));
+    handout.line().unchecked().ifPresent(statement -> wrapped("  " + words.say(statement), "    "));
     for (Answers.LineAnswers line : handout.answers().lines()) {
       out.println();
       out.println(words.say("cli.line", new daylight.line.measure.Argument.Label(line.line())));
-      Set<String> asked = new LinkedHashSet<>();
-      for (Answer answer : line.answers()) {
-        for (Statement missing : answer.missing()) {
-          String ask = words.say(missing);
-          if (asked.add(ask)) {
-            wrapped("  " + words.word(answer.question()) + " — " + ask, "    ");
-          }
-        }
-      }
-      if (asked.isEmpty()) {
+      Asks asks = Asks.of(line);
+      asks(words, asks.now(), "cli.asks.now");
+      asks(words, asks.more(), "cli.asks.more");
+      asks(words, asks.later(), "cli.asks.later");
+      if (asks.now().isEmpty() && asks.later().isEmpty()) {
         out.println("  " + words.word("cli.nothing_missing"));
       }
     }
     return code;
+  }
+
+  private void asks(Words words, List<Asks.Ask> asks, String heading) {
+    if (!asks.isEmpty()) {
+      out.println("  " + words.word(heading));
+    }
+    for (Asks.Ask ask : asks) {
+      Argument minutes = new Argument.Quantity(Dimension.DURATION, 60 * ask.minutes());
+      String takes = ask.minutes() > 0 ? " " + words.say("cli.asks.takes", minutes) : "";
+      wrapped(
+          "    " + words.word(ask.question()) + " — " + words.say(ask.what()) + takes, "      ");
+    }
   }
 
   private void stops(Handout handout, Words words) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
+import daylight.line.answer.Asks;
 import daylight.line.measure.Complaint;
 import daylight.report.Handout;
 import daylight.report.words.Words;
@@ -42,7 +43,18 @@ final class JsonReply {
     stops(reply, handout, words);
     ArrayNode doubts = reply.putArray("contradictions");
     handout.line().doubts().forEach(doubt -> doubts.add(words.say(doubt)));
+    handout.line().unchecked().ifPresent(said -> reply.put("unchecked", words.say(said)));
     answers(reply, handout, words, true);
+    ArrayNode asks = reply.putArray("asks");
+    for (Answers.LineAnswers line : handout.answers().lines()) {
+      for (Asks.Ask ask : Asks.of(line).now()) {
+        asks.addObject()
+            .put("line", line.line())
+            .put("question", words.word(ask.question()))
+            .put("what", words.say(ask.what()))
+            .put("minutes", ask.minutes());
+      }
+    }
     complaints(reply, handout.complaints(), words);
     return reply.toPrettyString();
   }

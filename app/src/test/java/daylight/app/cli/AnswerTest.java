@@ -100,7 +100,7 @@ class AnswerTest {
           """
           feet-inches | 50' 2"
           feet        | 50.2 ft
-          metres      | 15.29 m
+          metres      | 15.30 m
           """)
   void showsTheUnitsAskedFor(String units, String length) {
     Said said = Said.by("answer", good(), "-o", out(), "--units", units);

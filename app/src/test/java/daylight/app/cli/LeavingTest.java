@@ -21,6 +21,19 @@ class LeavingTest {
   }
 
   @Test
+  void asksForThreeThingsAtMostTheQuickestFirst() {
+    Path book = Books.copied("S08", folder);
+    Said said = Said.by("leaving", book);
+    assertThat(said.out()).contains("Before you leave, the quickest first:");
+    JsonNode asks = Said.by("leaving", book, "--json").json().path("asks");
+    assertThat(asks).isNotEmpty().hasSizeLessThanOrEqualTo(3);
+    for (int i = 1; i < asks.size(); i++) {
+      assertThat(asks.path(i).path("minutes").asDouble())
+          .isGreaterThanOrEqualTo(asks.path(i - 1).path("minutes").asDouble());
+    }
+  }
+
+  @Test
   void repliesInJson() {
     JsonNode reply = Said.by("leaving", Books.copied("S08", folder), "--json").json();
     assertThat(reply.path("schema").asText()).isEqualTo("daylight-reply");

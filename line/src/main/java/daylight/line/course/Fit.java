@@ -6,6 +6,7 @@ import daylight.line.normal.Normal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Nonlinear least squares over all unknowns of a line at once, by Gauss–Newton steps that are
@@ -16,7 +17,7 @@ import java.util.List;
  * by knot, see {@link daylight.line.normal}.
  */
 final class Fit {
-  private static final int MOST_STEPS = 60;
+  private static final int MOST_STEPS = 30;
 
   /**
    * A step that would better the weighted sum of squares by less than this is the last one. Smaller
@@ -34,13 +35,15 @@ final class Fit {
   /** Costs that differ by less are equal. */
   private static final double ROUNDING = 1 + 1e-9;
 
-  private static final double SMALLEST_SHARE = 1.0 / 1024;
+  private static final double SMALLEST_SHARE = 1.0 / 64;
 
   /** How often the knots follow the marks that slid along the pipe. */
-  private static final int MOST_LAYINGS = 4;
+  private static final int MOST_LAYINGS = 3;
 
   /** How often the pipe's falling short is put right by how unsure it then is. */
   private static final int MOST_WANDERINGS = 8;
+
+  private static final double[] HELD = {0, 1e-12, 1e-10, 1e-8, 1e-6};
 
   /** At most so many turns of free plane are tried either way. */
   private static final int MOST_TRIED = 4;
@@ -108,7 +111,8 @@ final class Fit {
     Fitted fitted = first;
     for (int i = 0; i < MOST_WANDERINGS; i++) {
       Wander wander = Wander.of(fitted.model().knots(), fitted);
-      if (fitted.model().wander().agrees(wander)) {
+      // What contradicts itself does not settle; then more of it helps nobody.
+      if (!fitted.settled() || fitted.model().wander().agrees(wander)) {
         break;
       }
       Model wandering = fitted.model().wandering(wander);
@@ -132,7 +136,7 @@ final class Fit {
 
   private static Fitted fitted(Descent best) {
     Equations equations = best.equations();
-    Factor factor = equations.normal().factor(0).orElseThrow(Fit::hangsOnNothing);
+    Factor factor = factor(equations.normal());
     return new Fitted(
         best.model(),
         best.x(),
@@ -144,8 +148,18 @@ final class Fit {
         best.settled());
   }
 
-  private static IllegalStateException hangsOnNothing() {
-    return new IllegalStateException("an unknown of the line hangs on nothing");
+  /**
+   * The factor of the normal equations. On a pipe of a kilometre that hangs on two spots rounding
+   * may leave a hair less than nothing; then every unknown is held by a hair.
+   */
+  private static Factor factor(Normal normal) {
+    for (double held : HELD) {
+      Optional<Factor> factor = normal.factor(held);
+      if (factor.isPresent()) {
+        return factor.get();
+      }
+    }
+    throw new IllegalStateException("an unknown of the line hangs on nothing");
   }
 
   @SuppressWarnings("ArrayRecordComponent") // never leaves this room
@@ -174,7 +188,7 @@ final class Fit {
     boolean settled = false;
     for (int step = 0; step < MOST_STEPS && !settled; step++) {
       Normal normal = equations.normal();
-      double[] move = normal.step(normal.factor(0).orElseThrow(Fit::hangsOnNothing));
+      double[] move = normal.step(factor(normal));
       double gain = normal.gain(move);
       settled = gain < enough;
       double share = settled ? 1 : share(model, x, hands, move, equations.cost());

@@ -7,6 +7,7 @@ import daylight.line.book.Priors;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import daylight.line.normal.Gradient;
+import daylight.line.sonde.Trap;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.LevelAdjusted;
@@ -91,16 +92,23 @@ record Gathered(
         priors);
   }
 
-  /** The same said of several locates is said once. */
+  /** That a pipe is of iron is said once, and not of each of its locates. */
   private static List<Statement> together(List<Statement> statements) {
     Map<List<Object>, List<Argument>> same = new LinkedHashMap<>();
     for (Statement statement : statements) {
+      if (statement.key() != Trap.IRON_PIPE) {
+        continue;
+      }
       List<Argument> rest = statement.arguments().subList(1, statement.arguments().size());
       same.computeIfAbsent(List.of(statement.key(), rest), key -> new ArrayList<>())
           .add(statement.arguments().getFirst());
     }
     List<Statement> together = new ArrayList<>();
     for (Statement statement : statements) {
+      if (statement.key() != Trap.IRON_PIPE) {
+        together.add(statement);
+        continue;
+      }
       List<Argument> rest = statement.arguments().subList(1, statement.arguments().size());
       List<Argument> of = same.remove(List.of(statement.key(), rest));
       if (of != null) {

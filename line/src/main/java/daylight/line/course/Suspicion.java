@@ -59,7 +59,7 @@ final class Suspicion {
     List<Found> found = new ArrayList<>();
     Fit.Fitted line = fitted;
     int most = Math.max(1, fitted.model().marks().size() / 3);
-    while (found.size() < most) {
+    while (found.size() < most && line.settled()) {
       Suspect worst = worst(line);
       if (worst == null) {
         break;
