@@ -12,11 +12,11 @@
  * node; falls positive with the water. Refuses nothing: a book that cannot be estimated gives a
  * line that says so. Every visit counts for the geometry.
  *
- * <p>Start with {@link daylight.line.course.Estimator}. The mathematics: a chain of straight steps
- * whose unknowns are the turns between them (so a pipe keeps its length), adjusted by least squares
- * with everything observed; small turns are a random walk in bearing and pitch, whose size is a
- * prior by material. Sources: Ghilani, <em>Adjustment Computations</em> (adjustment, propagation);
- * priors as marked in their file.
+ * <p>Start with {@link daylight.line.course.Estimator}. The mathematics is in {@code
+ * docs/estimator.md}: a pipe has a position and a direction at knots along it, and wanders between
+ * them as a prior by material says; everything observed is adjusted with it by least squares, knot
+ * by knot (room {@code normal}). Sources: madsen-2004, rasmussen-2006, garcia-fernandez-2015,
+ * baarda-1968, teunissen-2000; priors as marked in their file.
  */
 @NullMarked
 package daylight.line.course;
