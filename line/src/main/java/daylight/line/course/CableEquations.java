@@ -39,6 +39,25 @@ final class CableEquations {
     for (Visit visit : model.visits()) {
       visitEquations(visit);
     }
+    for (Turn turn : model.turns()) {
+      for (Turn.Again again : turn.again()) {
+        sameBend(turn, again);
+      }
+    }
+  }
+
+  /** Two passes saw one bend: both counters mean one place. */
+  private void sameBend(Turn turn, Turn.Again again) {
+    Walk.Reached first = turn.at(x);
+    Walk.Reached other = again.at(turn.limb(), x);
+    Gradient d = new Gradient();
+    d.add(other.dt());
+    d.add(first.dt(), -1);
+    equations.observe(
+        again.label(),
+        d,
+        first.t() - other.t(),
+        StrictMath.hypot(turn.readingSd(), again.readingSd()));
   }
 
   private void visitEquations(Visit visit) {

@@ -142,6 +142,7 @@ public final class Estimator {
     assumedOffsets(gathered.marks());
     Statement missing = missing(tree.line(), model, shared);
     if (missing != null) {
+      doubts.addAll(Unlaid.contradictions(model, shared));
       return new Prepared(model, null, missing);
     }
     Suspicion.Cleared cleared = Suspicion.clear(Fit.fit(model, shared));

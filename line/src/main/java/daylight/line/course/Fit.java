@@ -19,12 +19,15 @@ import java.util.Optional;
 final class Fit {
   private static final int MOST_STEPS = 30;
 
+  /** A step that would better the weighted sum of squares by less than this is the last one. */
+  private static final double SETTLED = 1e-11;
+
   /**
-   * A step that would better the weighted sum of squares by less than this is the last one. Smaller
-   * gains drown in rounding, where the knots lie close; the estimate is then within a thousandth of
-   * a standard uncertainty, and its last step takes most of that away.
+   * Where knots lie close, gains drown in rounding before they are that small. From here on, what
+   * does not halve from step to step is taken for rounding: the estimate is within a thousandth of
+   * a standard uncertainty.
    */
-  private static final double SETTLED = 1e-6;
+  private static final double ROUNDED = 1e-6;
 
   /** On the way there less will do: a tenth of a standard uncertainty. */
   private static final double ROUGHLY = 1e-2;
@@ -110,12 +113,11 @@ final class Fit {
   private static Fitted wandering(Fitted first) {
     Fitted fitted = first;
     for (int i = 0; i < MOST_WANDERINGS; i++) {
-      Wander wander = Wander.of(fitted.model().knots(), fitted);
       // What contradicts itself does not settle; then more of it helps nobody.
-      if (!fitted.settled() || fitted.model().wander().agrees(wander)) {
+      if (!fitted.settled() || fitted.model().wander().agrees(fitted)) {
         break;
       }
-      Model wandering = fitted.model().wandering(wander);
+      Model wandering = fitted.model().wandering(Wander.of(fitted));
       fitted = fitted(settle(wandering, fitted.x(), fitted.hands(), ROUGHLY));
     }
     return fitted(settle(fitted.model(), fitted.x(), fitted.hands(), SETTLED));
@@ -136,7 +138,8 @@ final class Fit {
 
   private static Fitted fitted(Descent best) {
     Equations equations = best.equations();
-    Factor factor = factor(equations.normal());
+    // Where the last step was next to nothing, so is what it changes of the covariance.
+    Factor factor = best.settled() ? best.factor() : factor(equations.normal());
     return new Fitted(
         best.model(),
         best.x(),
@@ -162,9 +165,15 @@ final class Fit {
     throw new IllegalStateException("an unknown of the line hangs on nothing");
   }
 
+  /**
+   * Where a descent ended.
+   *
+   * @param equations the equations there
+   * @param factor of the normal equations before the last step
+   */
   @SuppressWarnings("ArrayRecordComponent") // never leaves this room
   private record Descent(
-      Model model, double[] x, int[] hands, Equations equations, boolean settled) {
+      Model model, double[] x, int[] hands, Equations equations, Factor factor, boolean settled) {
     double cost() {
       return equations.cost();
     }
@@ -185,21 +194,25 @@ final class Fit {
   private static Descent descend(Model model, double[] start, int[] hands, double enough) {
     double[] x = start;
     Equations equations = at(model, x, hands);
-    boolean settled = false;
-    for (int step = 0; step < MOST_STEPS && !settled; step++) {
+    double before = Double.POSITIVE_INFINITY;
+    for (int step = 1; ; step++) {
       Normal normal = equations.normal();
-      double[] move = normal.step(factor(normal));
+      Factor factor = factor(normal);
+      double[] move = normal.step(factor);
       double gain = normal.gain(move);
-      settled = gain < enough;
+      boolean settled = gain < enough || (gain < ROUNDED && gain > before / 2);
+      before = gain;
       double share = settled ? 1 : share(model, x, hands, move, equations.cost());
       if (share == 0) {
-        settled = gain < Math.max(enough, NEARLY_SETTLED);
-        break;
+        boolean nearly = gain < Math.max(enough, NEARLY_SETTLED);
+        return new Descent(model, x, hands, equations, factor, nearly);
       }
       x = Step.take(model.knots(), x, move, share);
       equations = at(model, x, hands);
+      if (settled || step == MOST_STEPS) {
+        return new Descent(model, x, hands, equations, factor, settled);
+      }
     }
-    return new Descent(model, x, hands, equations, settled);
   }
 
   private static Equations at(Model model, double[] x, int[] hands) {

@@ -104,7 +104,7 @@ final class Fits {
     PlanPoint spot = survey.point(mark.label());
     Shape.Spot course = line.shape().from(pin.limb(), pin.knot(), at.t(), at.dt());
     Shape.Point p = course.point();
-    double left = line.bearing(line.place(at.limb(), at.t())) - Math.PI / 2;
+    double left = line.here(line.place(at.limb(), at.t())).bearing() - Math.PI / 2;
     double e = StrictMath.sin(left);
     double n = StrictMath.cos(left);
     double value = e * (spot.x() - p.east()) + n * (spot.y() - p.north());

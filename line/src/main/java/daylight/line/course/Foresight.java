@@ -39,12 +39,12 @@ final class Foresight {
    * The figure with the uncertainty that it would have; empty where it or the place is not known.
    */
   Optional<Measured> after(Wanted wanted, Extra extra) {
-    Optional<Solved.Figure> figure = figure(wanted);
+    Optional<Figure> figure = figure(wanted);
     List<Observed> observed = observed(extra);
     if (figure.isEmpty() || observed.isEmpty()) {
       return Optional.empty();
     }
-    Solved.Figure now = figure.get();
+    Figure now = figure.get();
     int n = observed.size();
     double[] follows = line.fit().factor().follows(now.gradient());
     RealMatrix errors = new Array2DRowRealMatrix(n, n);
@@ -75,25 +75,27 @@ final class Foresight {
     return figure(wanted).map(line::measured);
   }
 
-  private Optional<Solved.Figure> figure(Wanted wanted) {
+  private Optional<Figure> figure(Wanted wanted) {
     return switch (wanted) {
       case Wanted.Across(Place place) -> Optional.of(across(place));
       case Wanted.Depth(Place place) ->
-          line.hasHeights() && line.hasGround() ? Optional.of(line.depth(place)) : Optional.empty();
+          line.hasHeights() && line.hasGround()
+              ? Optional.of(line.here(place).depth())
+              : Optional.empty();
       case Wanted.Fall(Place from, Place to) ->
           line.hasHeights()
-              ? Optional.of(Solved.difference(line.invert(from), line.invert(to)))
+              ? Optional.of(line.here(from).invert().less(line.here(to).invert()))
               : Optional.empty();
     };
   }
 
-  private Solved.Figure across(Place place) {
-    double right = line.bearing(place) + Math.PI / 2;
-    Solved.Figure[] plan = line.plan(place);
+  private Figure across(Place place) {
+    double right = line.here(place).bearing() + Math.PI / 2;
+    Figure[] plan = line.here(place).plan();
     Gradient gradient = new Gradient();
     gradient.add(plan[0].gradient(), StrictMath.sin(right));
     gradient.add(plan[1].gradient(), StrictMath.cos(right));
-    return new Solved.Figure(0, gradient, 0, null);
+    return Figure.of(0, gradient);
   }
 
   private List<Observed> observed(Extra extra) {
@@ -104,15 +106,18 @@ final class Foresight {
       case Extra.Level _ ->
           line.hasGround() && levelled()
               ? List.of(
-                  new Observed(line.ground(place).gradient(), priors.sd(Priors.Kind.LEVEL, 0)))
+                  new Observed(
+                      line.here(place).ground().gradient(), priors.sd(Priors.Kind.LEVEL, 0)))
               : List.of();
       case Extra.Probe _ -> {
         List<Observed> list = new ArrayList<>();
-        for (Solved.Figure axis : line.plan(place)) {
+        for (Figure axis : line.here(place).plan()) {
           list.add(new Observed(axis.gradient(), TIED));
         }
         if (line.hasHeights() && line.hasGround()) {
-          list.add(new Observed(line.depth(place).gradient(), priors.sd(Priors.Kind.EXPOSURE, 0)));
+          list.add(
+              new Observed(
+                  line.here(place).depth().gradient(), priors.sd(Priors.Kind.EXPOSURE, 0)));
         }
         yield list;
       }
@@ -128,11 +133,11 @@ final class Foresight {
   private List<Observed> located(Place place) {
     Priors priors = line.model().priors();
     boolean deep = line.hasHeights() && line.hasGround();
-    double depth = deep ? Math.max(0.1, line.depth(place).value()) : 1;
+    double depth = deep ? Math.max(0.1, line.here(place).depth().value()) : 1;
     double spot = StrictMath.hypot(TIED, priors.sd(Priors.Kind.LOCATE_SPOT, depth));
     double along = StrictMath.hypot(spot, priors.sd(Priors.Kind.COUNTER_READING, 0));
-    double bearing = line.bearing(place);
-    Solved.Figure[] plan = line.plan(place);
+    double bearing = line.here(place).bearing();
+    Figure[] plan = line.here(place).plan();
     Gradient ahead = new Gradient();
     ahead.add(plan[0].gradient(), StrictMath.sin(bearing));
     ahead.add(plan[1].gradient(), StrictMath.cos(bearing));
@@ -149,10 +154,10 @@ final class Foresight {
   private Observed read(Place place, double depth) {
     Priors priors = line.model().priors();
     Gradient gradient = new Gradient();
-    gradient.add(line.depth(place).gradient());
+    gradient.add(line.here(place).depth().gradient());
     double own = priors.sd(Priors.Kind.DEPTH_READING, depth);
     double bent = priors.sd(Priors.Kind.DEPTH_DISTORTION, depth);
-    gradient.add(line.bent(place), bent);
+    gradient.add(line.here(place).bent(), bent);
     String visit = "";
     for (Visit each : line.model().visits()) {
       for (Mark mark : line.model().marks()) {

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * Everything that is observed or assumed of one line, before its pipes are laid out.
  *
  * @param suspicions the traps that locates look like
+ * @param ponds the still waters seen
  * @param plan what the surveyed spots err by together and apart; null without a survey
  * @param levelled the heights of marks that were levelled
  * @param heights what those err by together and apart; null without levels
@@ -36,6 +37,7 @@ record Gathered(
     List<Mark> marks,
     List<Statement> suspicions,
     List<Turn> turns,
+    List<Pond> ponds,
     @Nullable Adjusted survey,
     @Nullable Common plan,
     @Nullable LevelAdjusted levels,
@@ -73,9 +75,11 @@ record Gathered(
     for (int column = 0; common != null && column < common.columns(); column++) {
       layout.named(heightError(column));
     }
-    layout.close();
     double[] start = Start.shared(layout, walks, marks, book, priors, levels);
-    List<Turn> turns = Turn.of(book, walks, priors, start);
+    List<Turn> turns = Turn.of(book, lengths, walks, priors, start);
+    List<Pond> ponds = heights ? Pond.of(book, layout, walks, priors, start) : List.of();
+    ponds.forEach(pond -> layout.named(pond.name()));
+    layout.close();
     return new Gathered(
         book,
         layout,
@@ -84,6 +88,7 @@ record Gathered(
         marks,
         together(found.suspicions()),
         turns,
+        ponds,
         survey,
         plan,
         levels,

@@ -31,8 +31,8 @@ final class JointOfLines implements Joint {
     return both(from, to).map(line -> line.measured(fall(line, from, to)));
   }
 
-  private static Solved.Figure fall(Solved line, Place from, Place to) {
-    return Solved.difference(line.invert(from), line.invert(to));
+  private static Figure fall(Solved line, Place from, Place to) {
+    return line.here(from).invert().less(line.here(to).invert());
   }
 
   @Override
@@ -42,14 +42,14 @@ final class JointOfLines implements Joint {
 
   @Override
   public List<Contribution> whySpot(Place place) {
-    return of(place).map(line -> line.why(line.plan(place))).orElse(List.of());
+    return of(place).map(line -> line.why(line.here(place).plan())).orElse(List.of());
   }
 
   @Override
   public List<Contribution> whyDepth(Place place) {
     return of(place)
         .filter(Solved::hasGround)
-        .map(line -> line.why(line.depth(place)))
+        .map(line -> line.why(line.here(place).depth()))
         .orElse(List.of());
   }
 

@@ -167,13 +167,9 @@ final class Knots {
 
   /** The knot nearest to a distance of the first guess. */
   int nearest(int limb, double t0) {
-    int best = 0;
-    for (int i = 1; i < distances[limb].length; i++) {
-      if (Math.abs(distances[limb][i] - t0) < Math.abs(distances[limb][best] - t0)) {
-        best = i;
-      }
-    }
-    return best;
+    int end = segment(limb, t0);
+    double[] t = distances[limb];
+    return Math.abs(t[end] - t0) < Math.abs(t[end - 1] - t0) ? end : end - 1;
   }
 
   /** The segment that a distance of the first guess is in, by the index of the knot at its end. */

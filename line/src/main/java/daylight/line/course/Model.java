@@ -104,6 +104,20 @@ final class Model {
     return at.t() / (1 + x[gathered.layout().stretch(at.limb())]);
   }
 
+  /** The prior by which a limb wanders to the side. */
+  Priors.Kind straight(int limb) {
+    return rigid(limb) ? Priors.Kind.STRAIGHT_RIGID : Priors.Kind.STRAIGHT_FLEXIBLE;
+  }
+
+  /** The prior by which a limb wanders up and down. */
+  Priors.Kind grade(int limb) {
+    return rigid(limb) ? Priors.Kind.GRADE_RIGID : Priors.Kind.GRADE_FLEXIBLE;
+  }
+
+  private boolean rigid(int limb) {
+    return layout().tree().limbs().get(limb).reach().material().rigid();
+  }
+
   /** Whether every mark is about where its knot is for these unknowns. */
   boolean sits(double[] x) {
     Layout layout = layout();
@@ -194,6 +208,7 @@ final class Model {
     new SpotEquations(this, equations, x, shape, reference).add();
     if (layout().heights()) {
       new HeightEquations(this, equations, x, shape).add();
+      new WaterEquations(this, equations, x, shape).add();
     }
     return equations;
   }

@@ -128,9 +128,8 @@ final class PipeEquations {
   }
 
   private void segment(int limb, int i, int[] hands) {
-    boolean rigid = layout.tree().limbs().get(limb).reach().material().rigid();
-    Priors.Kind straight = rigid ? Priors.Kind.STRAIGHT_RIGID : Priors.Kind.STRAIGHT_FLEXIBLE;
-    Priors.Kind grade = rigid ? Priors.Kind.GRADE_RIGID : Priors.Kind.GRADE_FLEXIBLE;
+    Priors.Kind straight = model.straight(limb);
+    Priors.Kind grade = model.grade(limb);
     double h0 = knots.t0(limb, i) - knots.t0(limb, i - 1);
     double h = h0 * (1 + x[layout.stretch(limb)]);
     Bending bends = Bending.of(model, x, limb, i, hands);

@@ -123,23 +123,9 @@ final class Placing {
     boolean downstream = model.layout().tree().limbs().get(limb).downstream();
     for (int i = 0; i <= steps; i++) {
       double t = length * (downstream ? i : steps - i) / steps;
-      stations.add(station(line.place(limb, t)));
+      stations.add(line.here(line.place(limb, t)).station());
     }
     return stations;
-  }
-
-  private Station station(Place place) {
-    Solved line = solvedLine();
-    boolean ground = line.hasHeights() && line.hasGround();
-    return new Station(
-        place,
-        line.spot(place),
-        line.spread(place),
-        line.bearing(place),
-        line.bearingSd(place),
-        line.hasHeights() ? line.measured(line.invert(place)) : null,
-        ground ? line.measured(line.ground(place)) : null,
-        ground ? line.measured(line.depth(place)) : null);
   }
 
   private Solved solvedLine() {

@@ -151,6 +151,22 @@ final class Shape {
     }
   }
 
+  /**
+   * How far a pipe may lie off the expected path between two knots: variance σ²h³·f³(1 − f)³/3 of a
+   * twice integrated white noise with known ends (same source as in {@link PipeEquations}).
+   *
+   * @param rate by which its direction wanders, radians per square root of metre
+   */
+  double sag(int limb, double t, double rate) {
+    Within in = within(limb, t);
+    if (in == null) {
+      return 0;
+    }
+    double h = t(limb, in.end()) - t(limb, in.end() - 1);
+    double between = in.f() * (1 - in.f());
+    return rate * rate * h * h * h * between * between * between / 3;
+  }
+
   /** The direction in which the pipe runs away from the root at a distance. */
   double[] tangent(int limb, double t) {
     Within in = within(limb, t);

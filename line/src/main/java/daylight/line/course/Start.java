@@ -92,6 +92,7 @@ final class Start {
     start.plan();
     if (model.layout().heights()) {
       start.heights();
+      WaterEquations.start(model, start.x);
     }
     return start.x;
   }

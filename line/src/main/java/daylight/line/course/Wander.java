@@ -1,6 +1,8 @@
 package daylight.line.course;
 
+import daylight.line.normal.Covariance;
 import daylight.line.normal.Gradient;
+import java.util.Arrays;
 
 /**
  * By how much a pipe whose direction is unsure falls short of its length.
@@ -56,7 +58,8 @@ final class Wander {
   }
 
   /** As sure as the directions of an estimate are. */
-  static Wander of(Knots knots, Fit.Fitted fitted) {
+  static Wander of(Fit.Fitted fitted) {
+    Knots knots = fitted.model().knots();
     int limbs = knots.layout().tree().limbs().size();
     double[][] middles = new double[limbs][];
     double[][] variances = new double[limbs][];
@@ -64,23 +67,33 @@ final class Wander {
     for (int limb = 0; limb < limbs; limb++) {
       int n = knots.count(limb) - 1;
       middles[limb] = new double[n];
-      variances[limb] = new double[n];
       noises[limb] = new double[n];
-      double most = 0;
       for (int i = 0; i < n; i++) {
-        middles[limb][i] = (knots.t0(limb, i) + knots.t0(limb, i + 1)) / 2;
-        double variance = fitted.covariance().variance(mean(knots, limb, i + 1, Knots.BEARING));
-        if (knots.layout().heights()) {
-          variance += fitted.covariance().variance(mean(knots, limb, i + 1, Knots.PITCH));
-        }
-        variances[limb][i] = Math.min(ANYWHERE, variance);
-        most = Math.max(most, variance);
+        middles[limb][i] = middle(knots, limb, i);
       }
-      if (most > STRAIGHT) {
+      variances[limb] = variances(knots, fitted.covariance(), limb);
+      if (Arrays.stream(variances[limb]).max().orElse(0) > STRAIGHT) {
         noises(knots, fitted, limb, noises[limb]);
       }
     }
     return new Wander(middles, variances, noises, 0);
+  }
+
+  private static double middle(Knots knots, int limb, int i) {
+    return (knots.t0(limb, i) + knots.t0(limb, i + 1)) / 2;
+  }
+
+  /** The variance of the direction of each step of a limb. */
+  private static double[] variances(Knots knots, Covariance covariance, int limb) {
+    double[] variances = new double[knots.count(limb) - 1];
+    for (int i = 0; i < variances.length; i++) {
+      double variance = covariance.variance(mean(knots, limb, i + 1, Knots.BEARING));
+      if (knots.layout().heights()) {
+        variance += covariance.variance(mean(knots, limb, i + 1, Knots.PITCH));
+      }
+      variances[i] = Math.min(ANYWHERE, variance);
+    }
+    return variances;
   }
 
   private static Gradient mean(Knots knots, int limb, int end, int which) {
@@ -109,11 +122,12 @@ final class Wander {
 
   private int nearest(int limb, double t0) {
     double[] of = middles[limb];
-    int best = 0;
-    for (int i = 1; i < of.length && Math.abs(of[i] - t0) <= Math.abs(of[best] - t0); i++) {
-      best = i;
+    int found = Arrays.binarySearch(of, t0);
+    int beyond = found >= 0 ? found : -found - 1;
+    if (beyond == 0 || beyond == of.length) {
+      return Math.max(0, beyond - 1);
     }
-    return best;
+    return of[beyond] - t0 <= t0 - of[beyond - 1] ? beyond : beyond - 1;
   }
 
   /** The expected share of a step's length that it goes its way. */
@@ -126,15 +140,17 @@ final class Wander {
     return middles.length == 0 ? otherwise : noises[limb][nearest(limb, middle)];
   }
 
-  /** Whether another estimate says about the same. */
-  boolean agrees(Wander other) {
+  /** Whether an estimate is about as sure of its directions. */
+  boolean agrees(Fit.Fitted fitted) {
     if (otherwise > 0) {
       return false;
     }
-    for (int limb = 0; limb < other.middles.length; limb++) {
-      for (int i = 0; i < other.middles[limb].length; i++) {
-        double before = 2 * -StrictMath.log(share(limb, other.middles[limb][i]));
-        double now = other.variances[limb][i];
+    Knots knots = fitted.model().knots();
+    for (int limb = 0; limb < knots.layout().tree().limbs().size(); limb++) {
+      double[] variances = variances(knots, fitted.covariance(), limb);
+      for (int i = 0; i < variances.length; i++) {
+        double before = 2 * -StrictMath.log(share(limb, middle(knots, limb, i)));
+        double now = variances[i];
         if (Math.abs(now - before) > SAME + 0.02 * now) {
           return false;
         }

@@ -35,29 +35,26 @@ public final class Covariance {
 
   /** Whether all unknowns of two figures are of the border or of one block and its parent. */
   private boolean near(Gradient a, Gradient b) {
-    int low = Integer.MAX_VALUE;
-    int high = -1;
-    for (int i = 0; i < a.count() + b.count(); i++) {
-      int unknown = i < a.count() ? a.unknown(i) : b.unknown(i - a.count());
-      int block = pattern.block(unknown);
-      if (block >= 0) {
-        low = Math.min(low, block);
-        high = Math.max(high, block);
-      }
-    }
-    if (high < 0 || low == high) {
+    int high = Math.max(highest(a), highest(b));
+    if (high < 0) {
       return true;
     }
-    if (pattern.parent(high) != low) {
-      return false;
-    }
-    return only(a, low, high) && only(b, low, high);
+    int parent = pattern.parent(high);
+    return only(a, parent, high) && only(b, parent, high);
   }
 
-  private boolean only(Gradient gradient, int low, int high) {
+  private int highest(Gradient gradient) {
+    int high = -1;
     for (int i = 0; i < gradient.count(); i++) {
-      int block = pattern.block(gradient.unknown(i));
-      if (block >= 0 && block != low && block != high) {
+      high = Math.max(high, pattern.block(gradient.unknown(i)));
+    }
+    return high;
+  }
+
+  private boolean only(Gradient gradient, int parent, int block) {
+    for (int i = 0; i < gradient.count(); i++) {
+      int of = pattern.block(gradient.unknown(i));
+      if (of >= 0 && of != parent && of != block) {
         return false;
       }
     }

@@ -80,7 +80,11 @@ final class Calibration {
    * honestly not placed: then another place is drawn.
    */
   void add(KnownProperty property, SplitMix64 random) {
-    Line line = Estimator.estimate(property.book(), Tracks.NONE, KnownProperty.PRIORS);
+    add(property, Estimator.estimate(property.book(), Tracks.NONE, KnownProperty.PRIORS), random);
+  }
+
+  /** The same of a line that was estimated already. */
+  void add(KnownProperty property, Line line, SplitMix64 random) {
     if (line.runs().stream().noneMatch(run -> run.path() instanceof Run.Path.Found)) {
       unanswered++;
       return;

@@ -13,6 +13,7 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every derivative that the adjustment uses, against central differences. */
@@ -126,20 +127,38 @@ class DerivativesTest {
     SplitMix64 random = new SplitMix64(seed);
     for (boolean heights : new boolean[] {true, false}) {
       Model model = model(property(seed, seed == 3).book(), heights);
-      double[] x = shaken(model, random);
-      Shape reference = new Shape(model.knots(), x);
-      List<Equations.Row> rows = model.equations(x, hands(model), reference).rows();
-      for (int k = 0; k < x.length; k++) {
-        var ahead = model.equations(moved(x, k, H), hands(model), reference).rows();
-        var back = model.equations(moved(x, k, -H), hands(model), reference).rows();
-        for (int row = 0; row < rows.size(); row++) {
-          // A misfit is observed less modelled, so it falls as the modelled value grows.
-          assertThat(by(rows.get(row).gradient(), k))
-              .as("row %d (%s), unknown %d", row, rows.get(row).source(), k)
-              .isCloseTo(-(ahead.get(row).misfit() - back.get(row).misfit()) / (2 * H), NEAR);
-        }
+      followed(model, random);
+    }
+  }
+
+  private static void followed(Model model, SplitMix64 random) {
+    double[] x = shaken(model, random);
+    Shape reference = new Shape(model.knots(), x);
+    List<Equations.Row> rows = model.equations(x, hands(model), reference).rows();
+    for (int k = 0; k < x.length; k++) {
+      var ahead = model.equations(moved(x, k, H), hands(model), reference).rows();
+      var back = model.equations(moved(x, k, -H), hands(model), reference).rows();
+      for (int row = 0; row < rows.size(); row++) {
+        // A misfit is observed less modelled, so it falls as the modelled value grows.
+        assertThat(by(rows.get(row).gradient(), k))
+            .as("row %d (%s), unknown %d", row, rows.get(row).source(), k)
+            .isCloseTo(-(ahead.get(row).misfit() - back.get(row).misfit()) / (2 * H), NEAR);
       }
     }
+  }
+
+  /** With still water, and with bends that passes from both ends saw. */
+  @ParameterizedTest
+  @EnumSource(names = {"WET", "TWICE"})
+  void soDoThoseOfWaterAndOfBendsSeenTwice(LineSort.Way way) {
+    LineSort sort = LineSort.of(2, 2, 3, LineSort.Way.FLEXIBLE, way);
+    KnownProperty property =
+        KnownProperty.of(Nature.SUPPOSED, sort, way == LineSort.Way.WET ? 5 : 1);
+    Model model = model(property.book(), true);
+    boolean wet = way == LineSort.Way.WET;
+
+    assertThat(wet ? model.gathered().ponds() : model.turns().getFirst().again()).isNotEmpty();
+    followed(model, new SplitMix64(7));
   }
 
   @Test

@@ -53,6 +53,9 @@ final class Fieldwork {
     layOut(plan.is(LineSort.Way.FLEXIBLE) ? Material.POLYETHYLENE : Material.PVC);
     draft.kit(0.4, null);
     pushMain(locates);
+    if (property.plan().is(LineSort.Way.TWICE)) {
+      pushBack();
+    }
     LaidPipe branch = property.branch();
     if (branch != null) {
       pushBranch(branch, locates);
@@ -104,6 +107,9 @@ final class Fieldwork {
       Bend.Sense sense = bend.right() > 0 ? Bend.Sense.RIGHT : Bend.Sense.LEFT;
       push.bend(cable.reads(bend.at()), Math.PI / 4, sense);
     }
+    if (property.plan().is(LineSort.Way.WET)) {
+      new StandingWater(property).noteIn(push, cable, random, errors);
+    }
     draft.pass(push);
     double even = property.plan().even();
     for (int i = 0; i < locates; i++) {
@@ -111,6 +117,21 @@ final class Fieldwork {
       double sonde = even > 0 ? FIRST + i * even : 0.8 + share * (length - 1.6);
       locate("L" + (i + 1), "P1", cable, sonde, new Tools.Spot(0, sonde));
     }
+  }
+
+  /** From the other end until all bends were seen, and no further. */
+  private void pushBack() {
+    double length = property.mainLength();
+    Tools.Cable cable = tools.cable(length);
+    Push push = new Push("P9", back ? "N1" : "N2", "R1");
+    double furthest = 0;
+    for (TruePipe.TrueBend bend : property.noted().reversed()) {
+      Bend.Sense sense = bend.right() > 0 ? Bend.Sense.LEFT : Bend.Sense.RIGHT;
+      furthest = length - bend.at();
+      push.bend(cable.reads(furthest), Math.PI / 4, sense);
+    }
+    push.end(cable.reads(Math.min(length - 0.5, furthest + 1)), Pass.Why.FRICTION, null);
+    draft.pass(push);
   }
 
   private void pushBranch(LaidPipe branch, int locates) {

@@ -32,7 +32,11 @@ record LineSort(int number, int bends, int fewest, int most, Set<Way> ways) {
     /** The camera goes in where the water comes out. */
     FROM_OUTLET,
     /** The ground at every locate is levelled. */
-    LEVELLED
+    LEVELLED,
+    /** Water stands in every low stretch and is noted; no pair of the covering classes. */
+    WET,
+    /** The camera goes in at the other end too, and sees the bends again; likewise. */
+    TWICE
   }
 
   /** One outside the classes. */
