@@ -8,6 +8,7 @@ import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,7 @@ final class PropertyPage {
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
     contents.add(Pieces.pair("opening", opening(), new AnswerList(subject).all()));
+    contents.add(services());
     contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
     contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
     contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
@@ -70,6 +72,11 @@ final class PropertyPage {
     return statements.isEmpty()
         ? Tag.of("p", words.word(none))
         : Pieces.list(statements.stream().map(words::say).toList());
+  }
+
+  private Tag services() {
+    return Pieces.section("services", words.word("report.services"))
+        .addAll(new ServiceTable(subject).told(words.word("report.services.caption")));
   }
 
   /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */

@@ -200,7 +200,7 @@ public final class Digger {
 
   /** Where the estimated course of a run crosses a boundary, upstream first. */
   public static List<Crossing> crossings(Line line, Run run, Boundary boundary) {
-    return Crossing.of(line, run, boundary);
+    return Crossing.of(line, run, boundary.points());
   }
 
   /**
@@ -209,5 +209,10 @@ public final class Digger {
    */
   public static Optional<Overlap> overlap(Line line, Run run, Boundary boundary) {
     return Overlap.of(line, run, boundary);
+  }
+
+  /** Every mark of another service on record, of all visits, and how it lies to the line. */
+  public static List<ServiceFound> services(FieldBook book, Line line) {
+    return ServiceFound.of(book, line);
   }
 }

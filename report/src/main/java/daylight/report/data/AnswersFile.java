@@ -9,6 +9,7 @@ import daylight.line.answer.Evidence;
 import daylight.line.answer.StopOrder;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
+import daylight.line.dig.Digger;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.fall.WaterSeen;
@@ -60,6 +61,10 @@ public final class AnswersFile {
     answers.fall().stretches().forEach(stretch -> stretches.add(stretch(stretch)));
     ArrayNode water = fall.putArray("water");
     answers.fall().water().forEach(seen -> water.add(water(seen)));
+    ArrayNode services = root.putArray("services");
+    Digger.services(subject.book(), subject.line())
+        .forEach(
+            one -> ServiceJson.fill(services.addObject().put("label", one.mark().label()), one));
     statements(root.putArray("doubts"), subject.line().doubts());
     ArrayNode complaints = root.putArray("complaints");
     subject.complaints().forEach(complaint -> complaints.add(complaint(complaint)));

@@ -7,6 +7,8 @@ import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
+import daylight.line.dig.Digger;
+import daylight.line.dig.ServiceFound;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.ErrorEllipse;
@@ -73,6 +75,7 @@ public final class LineFile {
             });
     Captions.findings(subject).forEach(this::finding);
     subject.line().locates().forEach(this::locate);
+    Digger.services(subject.book(), subject.line()).forEach(this::service);
     landmarks();
     return root;
   }
@@ -146,6 +149,15 @@ public final class LineFile {
     spreadOf(properties, fit.entry().label());
   }
 
+  /** A service whose marks have no place is told all the same, as a feature without one. */
+  private void service(ServiceFound found) {
+    ObjectNode properties =
+        feature("service", found.mark().label(), found.points(), found.points().size() > 1);
+    ServiceJson.fill(properties, found);
+    properties.putNull("depth");
+    properties.put("caution", subject.words().word("report.services.depth"));
+  }
+
   private void landmarks() {
     var points = subject.points();
     for (Landmark landmark : subject.book().site().landmarks()) {
@@ -183,7 +195,7 @@ public final class LineFile {
     ObjectNode feature = features.addObject();
     feature.put("type", "Feature").put("id", role + "/" + label);
     SiteTie tied = tie;
-    if (tied == null) {
+    if (tied == null || path.isEmpty()) {
       feature.putNull("geometry");
     } else {
       ObjectNode geometry = feature.putObject("geometry");

@@ -30,6 +30,7 @@ public final class OwnersReport {
       List.of(
           "complaint",
           "answers",
+          Exhibits.SERVICES,
           Exhibits.PLAN,
           Exhibits.PROFILE,
           Exhibits.STRIP,
@@ -76,6 +77,7 @@ public final class OwnersReport {
     List<Tag> sections = new ArrayList<>();
     sections.add(opening());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
+    sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
     sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));

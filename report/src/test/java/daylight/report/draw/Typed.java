@@ -56,11 +56,15 @@ final class Typed {
 
   /** Any reaches and passes, as rows of the file. */
   static Subject book(String reaches, String passes) {
-    String text =
+    return of(
         HEAD
             + reaches
             + "visits:\n  - label: V1\n    kit: {}\n"
-            + (passes.isEmpty() ? "" : "    passes:\n" + passes);
+            + (passes.isEmpty() ? "" : "    passes:\n" + passes));
+  }
+
+  /** A whole file. */
+  static Subject of(String text) {
     ReadBook read =
         FieldBookReader.read(
             "typed.yaml", text.getBytes(StandardCharsets.UTF_8), null, Bundled.catalogue());

@@ -38,6 +38,7 @@ class OwnersReportTest {
         .containsExactly(
             "complaint",
             "answers",
+            "services",
             "plan",
             "profile",
             "strip",
