@@ -8,6 +8,7 @@ import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.page.DigCards;
 import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
 import java.util.ArrayList;
@@ -33,11 +34,13 @@ final class PropertyPage {
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
     contents.add(Pieces.pair("opening", opening(), new AnswerList(subject).all()));
-    contents.add(services());
     contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
     contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
     contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
     contents.add(new Findings(property, answered).section());
+    contents.add(
+        Pieces.section("digs", words.word("report.digs")).addAll(new DigCards(subject).told("h3")));
+    contents.add(services());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
     contents.add(HandOver.section(property, words));
     return frame.write(subject.book().site().name(), contents);
@@ -95,7 +98,11 @@ final class PropertyPage {
   private Tag doubts() {
     Tag section =
         Pieces.section("doubts", words.word("report.doubts"))
-            .add(said(subject.line().doubts(), "report.doubts.none"));
+            .add(said(subject.line().doubts(), "report.doubts.none"))
+            .addAll(
+                subject.line().unchecked().stream()
+                    .map(unchecked -> Tag.of("p", words.say(unchecked)))
+                    .toList());
     return subject.complaints().isEmpty()
         ? section
         : section

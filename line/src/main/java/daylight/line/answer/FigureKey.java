@@ -9,6 +9,7 @@ public enum FigureKey implements Key {
   DEPTH_LEAST,
   DEPTH_MOST,
   DEPTH,
+  TAPE,
   CORRIDOR,
   STATION,
   CROSSING,

@@ -173,6 +173,14 @@ public final class Digger {
     } else if (crown == null) {
       told.add(Statement.of(DigKey.NO_BORE));
     }
+    boolean iron =
+        book.site()
+            .findReach(here.place().reach())
+            .filter(reach -> Ferrous.at(line, reach, here.place()))
+            .isPresent();
+    if (iron && here.depth() != null) {
+      told.add(Statement.of(DigKey.IRON));
+    }
     told.addAll(Grounds.open(line, book.site()));
     return told;
   }

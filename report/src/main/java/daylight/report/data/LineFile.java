@@ -91,6 +91,12 @@ public final class LineFile {
     Json.measured(properties, "length", run.length());
     ArrayNode across = properties.putArray("acrossSd");
     run.stations().forEach(station -> across.add(Json.number(station.across(), METRE_DECIMALS)));
+    ArrayNode heading = properties.putArray("heading");
+    ArrayNode headingSd = properties.putArray("headingSd");
+    for (Station station : run.stations()) {
+      heading.add(Json.number(Json.turned(station.bearing()), METRE_DECIMALS));
+      headingSd.add(Json.number(station.bearingSd(), METRE_DECIMALS));
+    }
     ArrayNode invert = properties.putArray("invert");
     ArrayNode invertSd = properties.putArray("invertSd");
     for (Station station : run.stations()) {
@@ -118,6 +124,7 @@ public final class LineFile {
 
   private void position(ObjectNode properties, Station station) {
     spread(properties, station.spread());
+    Json.bearing(properties, "heading", station.bearing(), station.bearingSd());
     Json.measured(properties, "invert", station.invert());
     Json.measured(properties, "depth", station.depth());
   }
@@ -146,6 +153,8 @@ public final class LineFile {
     Json.place(properties, "place", fit.place());
     Json.measured(properties, "depth", fit.depth());
     properties.put("off", Json.number(fit.off()));
+    properties.put("spotChecked", fit.spotShows() != null);
+    properties.put("depthChecked", fit.depthShows() != null);
     spreadOf(properties, fit.entry().label());
   }
 

@@ -29,6 +29,8 @@ final class PlanServices {
       List<Point> path = one.points().stream().map(frame::at).toList();
       if (path.size() > 1) {
         sheet.add(ServiceInk.way(one.mark().service(), Pen.through(path, false)));
+        // Twice as dear to write over as a stroke of ours: it must not be overlooked.
+        Pen.strokes(path).forEach(labeller::avoid);
         Pen.strokes(path).forEach(labeller::avoid);
       }
       for (Point at : path) {

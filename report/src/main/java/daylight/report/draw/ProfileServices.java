@@ -47,6 +47,7 @@ record ProfileServices(Subject subject, Route route, Legend legend) {
                               + Tag.number(bottom)))
                   .add(ServiceInk.spot(service, at.x(), at.y())));
           labeller.avoid(down);
+          labeller.avoid(down);
           labeller.keepClear(Box.around(at.x(), at.y(), 3));
           legend.use(service);
           marks.write(

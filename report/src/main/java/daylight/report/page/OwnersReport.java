@@ -30,6 +30,7 @@ public final class OwnersReport {
       List.of(
           "complaint",
           "answers",
+          "digs",
           Exhibits.SERVICES,
           Exhibits.PLAN,
           Exhibits.PROFILE,
@@ -77,6 +78,7 @@ public final class OwnersReport {
     List<Tag> sections = new ArrayList<>();
     sections.add(opening());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
+    sections.add(new DigCards(subject).section());
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
     sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
@@ -213,7 +215,11 @@ public final class OwnersReport {
 
   private Tag doubts() {
     return Html.section("doubts", words.word("report.doubts"))
-        .add(said(subject.line().doubts(), "report.doubts.none"));
+        .add(said(subject.line().doubts(), "report.doubts.none"))
+        .addAll(
+            subject.line().unchecked().stream()
+                .map(unchecked -> Tag.of("p", words.say(unchecked)))
+                .toList());
   }
 
   private Tag book() {

@@ -72,7 +72,12 @@ final class Typed {
       throw new AssertionError(read.complaints() + "\n" + text);
     }
     FieldBook book = Objects.requireNonNull(read.book());
-    Rules rules = new Rules(Bundled.catalogue(), Bundled.fallRules("ipc-704.1"), Bundled.limits());
+    Rules rules =
+        new Rules(
+            Bundled.catalogue(),
+            Bundled.fallRules("ipc-704.1"),
+            Bundled.limits(),
+            Bundled.priors());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,

@@ -38,6 +38,7 @@ class OwnersReportTest {
         .containsExactly(
             "complaint",
             "answers",
+            "digs",
             "services",
             "plan",
             "profile",
