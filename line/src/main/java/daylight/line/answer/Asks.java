@@ -1,5 +1,7 @@
 package daylight.line.answer;
 
+import daylight.line.book.FieldBook;
+import daylight.line.course.Line;
 import daylight.line.measure.Statement;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the answers of a line still want, as a crew can do it: at most three things before the van
@@ -32,16 +35,22 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
    *
    * @param question the first one that wants it
    * @param minutes how long it usually takes; 0 for what needs nobody on site
+   * @param gain what it would make of the figure it is for; null where that was not computed
    */
-  public record Ask(Question question, Statement what, double minutes) {}
+  public record Ask(
+      Question question, Statement what, double minutes, NextBest.@Nullable Option gain) {}
 
-  /** What the answers of a line want. */
-  public static Asks of(Answers.LineAnswers line) {
+  /** What the answers of a line want, and what would make their figures surer. */
+  public static Asks of(FieldBook book, Line line, Answers answers, Answers.LineAnswers judged) {
+    List<Ask> gains = Gains.of(book, line, answers, judged);
     Map<Statement, Ask> asks = new LinkedHashMap<>();
-    for (Answer answer : line.answers()) {
+    gains.forEach(gain -> asks.put(gain.what(), gain));
+    for (Answer answer : judged.answers()) {
       for (Statement missing : answer.missing()) {
-        OptionalDouble minutes = minutes(missing);
-        asks.putIfAbsent(missing, new Ask(answer.question(), missing, minutes.orElse(0)));
+        if (!said(missing, answer.question(), gains)) {
+          double minutes = minutes(missing).orElse(0);
+          asks.putIfAbsent(missing, new Ask(answer.question(), missing, minutes, null));
+        }
       }
     }
     List<Ask> here = new ArrayList<>();
@@ -50,6 +59,12 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
     here.sort(Comparator.comparingDouble(Ask::minutes));
     int cut = Math.min(MOST, here.size());
     return new Asks(here.subList(0, cut), here.subList(cut, here.size()), later);
+  }
+
+  /** "Level the ground" is no more to be said where one measurement was found to tell most. */
+  private static boolean said(Statement missing, Question question, List<Ask> gains) {
+    return missing.key() == AnswerKey.MISSING_LEVELS
+        && gains.stream().anyMatch(gain -> gain.question() == question);
   }
 
   /** How long a crew needs for it; empty for what needs no crew. */
