@@ -29,6 +29,8 @@ public enum AnswerKey implements Key {
   WHERE_REACH_OPEN,
   /** Find the spot of the transmitter at two places at least. */
   MISSING_LOCATES,
+  /** Find the transmitter at a second place, well away from {0}. */
+  MISSING_SECOND,
   /** Read the depth where the transmitter is found. */
   MISSING_DEPTHS,
   /** Locate {0} at one place beyond its start. */

@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.FieldBook;
 import daylight.line.course.Line;
 import daylight.line.measure.Statement;
+import daylight.line.survey.SurveyKey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -69,6 +70,10 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
 
   /** How long a crew needs for it; empty for what needs no crew. */
   private static OptionalDouble minutes(Statement missing) {
+    if (missing.key() instanceof SurveyKey) {
+      // A third tape, or a look at which side it is.
+      return OptionalDouble.of(2);
+    }
     if (!(missing.key() instanceof AnswerKey key)) {
       return OptionalDouble.empty();
     }
@@ -77,7 +82,7 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
       case MISSING_SIGHT_NOTES, MISSING_BORE -> OptionalDouble.of(2);
       case MISSING_DEPTHS -> OptionalDouble.of(4);
       case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);
-      case MISSING_LOCATE_ON -> OptionalDouble.of(6);
+      case MISSING_LOCATE_ON, MISSING_SECOND -> OptionalDouble.of(6);
       case MISSING_LOCATES -> OptionalDouble.of(8);
       case MISSING_LEVELS, MISSING_AREA -> OptionalDouble.of(10);
       case MISSING_SIGHT -> OptionalDouble.of(15);

@@ -11,6 +11,7 @@ public enum FigureKey implements Key {
   DEPTH,
   TAPE,
   CORRIDOR,
+  CONTRADICTED,
   STATION,
   CROSSING,
   BESIDE,
