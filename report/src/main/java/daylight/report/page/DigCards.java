@@ -104,7 +104,7 @@ public final class DigCards {
     return Tag.of("div")
         .with("class", "part of-" + about)
         .add(Tag.of("h4", words.word("report.dig." + about)))
-        .add(Html.list(rows.stream().map(this::say).toList()));
+        .add(Tag.of("div").add(Html.list(rows.stream().map(this::say).toList())));
   }
 
   private Tag ticket(DigWords.Row row) {

@@ -38,6 +38,9 @@ public final class DigWords {
   /** Below this a chance is not worth a line of its own; common practice, no source. */
   private static final double WORTH_A_LINE = 0.005;
 
+  /** What is further off than so many times what is asked about is in nobody's way. */
+  private static final double FAR = 3;
+
   private final Line line;
   private final Site site;
   private final List<StopOrder> stops;
@@ -144,7 +147,9 @@ public final class DigWords {
     trench(target.trench());
     marks(target.marks());
     Digger.sides(line, site, target.place()).forEach(this::side);
-    Digger.clearances(line, site, target.place(), limits.clearance()).forEach(this::clearance);
+    Digger.clearances(line, site, target.place(), limits.clearance()).stream()
+        .filter(one -> one.estimate() <= FAR * limits.clearance() || one.nearer() >= WORTH_A_LINE)
+        .forEach(this::clearance);
     target.told().forEach(told -> say(About.OPEN, told, true));
     say(About.QUALITY, Statement.of(target.quality()), false);
     cautions(target);
