@@ -4,9 +4,11 @@ import daylight.line.answer.Caution;
 import daylight.line.answer.StopOrder;
 import daylight.line.book.Boundary;
 import daylight.line.book.Papers;
+import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.book.Site;
 import daylight.line.course.Line;
+import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.dig.Clearance;
@@ -26,8 +28,11 @@ import daylight.line.measure.Statement;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.PlanPoint;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -151,6 +156,7 @@ public final class DigWords {
         .filter(one -> one.estimate() <= FAR * limits.clearance() || one.nearer() >= WORTH_A_LINE)
         .forEach(this::clearance);
     target.told().forEach(told -> say(About.OPEN, told, true));
+    restsOn(target.place());
     say(About.QUALITY, Statement.of(target.quality()), false);
     cautions(target);
   }
@@ -165,6 +171,34 @@ public final class DigWords {
             new Argument.Term("kind." + finding.finding().kind()),
             new Argument.Label(finding.from().reach()),
             new Argument.Length(finding.from().distance())));
+  }
+
+  /**
+   * What is doubted of the places found before and behind, which the spot and its depth rest on.
+   */
+  private void restsOn(Place place) {
+    List<LocateFit> here =
+        line.locates().stream()
+            .filter(fit -> fit.place().reach().equals(place.reach()))
+            .sorted(Comparator.comparingDouble(fit -> fit.place().distance()))
+            .toList();
+    Set<String> near = new LinkedHashSet<>();
+    for (LocateFit fit : here.reversed()) {
+      if (near.isEmpty() && fit.place().distance() <= place.distance()) {
+        near.add(fit.entry().label());
+      }
+    }
+    here.stream()
+        .filter(fit -> fit.place().distance() >= place.distance())
+        .findFirst()
+        .ifPresent(fit -> near.add(fit.entry().label()));
+    line.doubts().stream()
+        .filter(
+            doubt ->
+                !doubt.arguments().isEmpty()
+                    && doubt.arguments().getFirst() instanceof Argument.Label(String label)
+                    && near.contains(label))
+        .forEach(doubt -> say(About.OPEN, doubt, true));
   }
 
   /** Which way the box lies: the pipe against the line between the landmarks of the tapes. */

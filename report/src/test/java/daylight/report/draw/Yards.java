@@ -21,6 +21,12 @@ public final class Yards {
             """));
   }
 
+  /** Where the signal stayed at a locate beside the finding when the transmitter was off. */
+  public static Subject doubted() {
+    return Typed.of(
+        ServicesTest.YARD.replace("out: 12, depth: 1.15", "out: 12, depth: 1.15, off-on: stayed"));
+  }
+
   /** Where nothing asks for a dig. */
   public static Subject sound() {
     return Typed.of(

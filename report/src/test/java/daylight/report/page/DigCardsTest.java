@@ -57,6 +57,13 @@ class DigCardsTest {
         .contains("Local codes");
   }
 
+  /** A trap that a neighbouring locate may have fallen for is said where somebody digs by it. */
+  @Test
+  void aCardSaysWhatIsDoubtedOfThePlacesItRestsOn() {
+    assertThat(cards(Yards.doubted())).contains("L2: the signal stayed");
+    assertThat(cards(Yards.ticketed())).doesNotContain("the signal stayed");
+  }
+
   @Test
   void withoutADigThePageSaysSo() {
     assertThat(cards(Yards.sound())).contains("Nothing that was seen asks for a dig");
