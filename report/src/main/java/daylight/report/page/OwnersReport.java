@@ -30,8 +30,8 @@ public final class OwnersReport {
       List.of(
           "complaint",
           "answers",
-          "digs",
           Exhibits.SERVICES,
+          "digs",
           Exhibits.PLAN,
           Exhibits.PROFILE,
           Exhibits.STRIP,
@@ -78,8 +78,8 @@ public final class OwnersReport {
     List<Tag> sections = new ArrayList<>();
     sections.add(opening());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
-    sections.add(new DigCards(subject).section());
     sections.add(new ServiceTable(subject).section(exhibits));
+    sections.add(new DigCards(subject).section());
     sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
     sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));

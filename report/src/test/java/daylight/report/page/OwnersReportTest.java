@@ -38,8 +38,8 @@ class OwnersReportTest {
         .containsExactly(
             "complaint",
             "answers",
-            "digs",
             "services",
+            "digs",
             "plan",
             "profile",
             "strip",
