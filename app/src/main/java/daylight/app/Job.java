@@ -130,7 +130,7 @@ public final class Job {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
       return refused(book);
     }
-    Rules rules = new Rules(catalogue, fall, limits);
+    Rules rules = new Rules(catalogue, fall, limits, priors);
     Tracks tracks = Recordings.tracks(book);
     Line line = Estimator.estimate(book, tracks, priors);
     Answers answers = Judge.judge(book, line, rules, visit.get());

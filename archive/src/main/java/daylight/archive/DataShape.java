@@ -65,6 +65,7 @@ final class DataShape {
           .oneOf("what", LimitsReader.What.class)
           .amount("share", Dimension.SHARE)
           .amount("depth", Dimension.LENGTH)
+          .amount("length", Dimension.LENGTH)
           .words("source")
           .oneOf("mark", Mark.class)
           .words("note");

@@ -9,8 +9,10 @@ import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the thresholds of the judgement row by row. */
@@ -20,7 +22,9 @@ final class LimitsReader {
     SEEN_SHARE("share"),
     OBSTRUCTION("share"),
     TRENCH_NOTICE("depth"),
-    TRENCH_PROTECT("depth");
+    TRENCH_PROTECT("depth"),
+    DIG_MARGIN("length"),
+    NEAR_MARK("length");
 
     private final String key;
 
@@ -39,6 +43,8 @@ final class LimitsReader {
       rows.put(What.OBSTRUCTION, base.obstruction());
       rows.put(What.TRENCH_NOTICE, base.trenchNotice());
       rows.put(What.TRENCH_PROTECT, base.trenchProtect());
+      rows.put(What.DIG_MARGIN, base.digMargin());
+      rows.put(What.NEAR_MARK, base.nearMark());
     }
     Set<What> own = EnumSet.noneOf(What.class);
     for (Fields row : fields.rows("limits")) {
@@ -56,7 +62,9 @@ final class LimitsReader {
         of(rows, What.SEEN_SHARE),
         of(rows, What.OBSTRUCTION),
         of(rows, What.TRENCH_NOTICE),
-        of(rows, What.TRENCH_PROTECT));
+        of(rows, What.TRENCH_PROTECT),
+        of(rows, What.DIG_MARGIN),
+        of(rows, What.NEAR_MARK));
   }
 
   private static void row(Fields row, Set<What> own, Map<What, Double> rows) {
@@ -64,17 +72,21 @@ final class LimitsReader {
     row.wantedChoice("mark", Mark.class);
     row.wantedWords("source");
     row.words("note");
-    Reading share = row.reading("share");
-    Reading depth = row.reading("depth");
+    Map<String, Reading> given = new TreeMap<>();
+    for (String key : List.of("share", "depth", "length")) {
+      Reading reading = row.reading(key);
+      if (reading != null) {
+        given.put(key, reading);
+      }
+    }
     if (!row.sound()) {
       return;
     }
-    boolean ofShare = what.key.equals("share");
-    Reading set = ofShare ? share : depth;
+    Reading set = given.remove(what.key);
     if (set == null) {
       row.complain(FormTrouble.MISSING, what.key, new Argument.Text(what.key));
-    } else if ((ofShare ? depth : share) != null) {
-      row.unknown(ofShare ? "depth" : "share", Set.of());
+    } else if (!given.isEmpty()) {
+      row.unknown(given.keySet().iterator().next(), Set.of());
     } else if (!(set.value() > 0)) {
       row.complain(FormTrouble.NOT_POSITIVE, what.key, new Argument.Text(set.written()));
     } else if (own.add(what)) {

@@ -295,7 +295,13 @@ class CompanyFilesTest {
     Rules.Limits base = Bundled.limits();
     assertThat(read.value())
         .isEqualTo(
-            new Rules.Limits(base.seenShare(), base.obstruction(), base.trenchNotice(), 1.2));
+            new Rules.Limits(
+                base.seenShare(),
+                base.obstruction(),
+                base.trenchNotice(),
+                1.2,
+                base.digMargin(),
+                base.nearMark()));
   }
 
   @Test
@@ -346,8 +352,7 @@ class CompanyFilesTest {
                 """),
             null);
     assertThat(read.value()).isNull();
-    assertThat(told(read.complaints()))
-        .containsExactly("form.missing 3:3 limits", "form.missing 3:3 limits");
+    assertThat(told(read.complaints())).hasSize(4).containsOnly("form.missing 3:3 limits");
   }
 
   @Test

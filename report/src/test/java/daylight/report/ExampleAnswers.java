@@ -1,5 +1,6 @@
 package daylight.report;
 
+import daylight.archive.Bundled;
 import daylight.line.answer.Answer;
 import daylight.line.answer.AnswerKey;
 import daylight.line.answer.Answers;
@@ -68,7 +69,8 @@ final class ExampleAnswers {
             Caution.TRENCH,
             Caution.SEWAGE,
             Caution.LOCAL_CODES),
-        fall());
+        fall(),
+        List.of());
   }
 
   static Rules rules() {
@@ -88,7 +90,8 @@ final class ExampleAnswers {
                 kind("foreign-pipe", Catalogue.Bears.OPERATION, Dimension.SHARE))),
         new FallRules(
             "IPC 2021", "International Plumbing Code, 2021, Table 704.1", List.of(), null),
-        new Rules.Limits(0.95, 0.1, 1.2, 1.5));
+        new Rules.Limits(0.95, 0.1, 1.2, 1.5, 0.3, 0.6),
+        Bundled.priors());
   }
 
   private static Catalogue.Kind kind(String id, Catalogue.Bears bears, Dimension dimension) {

@@ -172,7 +172,7 @@ final class Console {
     for (Answers.LineAnswers line : handout.answers().lines()) {
       out.println();
       out.println(words.say("cli.line", new daylight.line.measure.Argument.Label(line.line())));
-      Asks asks = Asks.of(line);
+      Asks asks = Asks.of(handout.book(), handout.line(), handout.answers(), line);
       asks(words, asks.now(), "cli.asks.now");
       asks(words, asks.more(), "cli.asks.more");
       asks(words, asks.later(), "cli.asks.later");

@@ -1,5 +1,15 @@
 package daylight.app.cli;
 
+import daylight.app.Job;
+import daylight.archive.Bundled;
+import daylight.archive.DataReader;
+import daylight.archive.ReadData;
+import daylight.line.book.Priors;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.Gravity;
+import daylight.line.measure.Statement;
+import java.nio.file.Path;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,6 +22,12 @@ final class FigureChoices {
       paramLabel = "UNITS",
       description = "Show distances in feet-inches, feet or metres; default: as you wrote them.")
   private @Nullable String units;
+
+  @Option(
+      names = "--priors",
+      paramLabel = "FILE",
+      description = "Your own figures for how good each kind of measurement is.")
+  private @Nullable Path priors;
 
   @Option(names = "--json", description = "Print one JSON object instead of sentences.")
   private boolean json;
@@ -28,6 +44,34 @@ final class FigureChoices {
       }
     }
     return given;
+  }
+
+  /** What is usual for each kind of measurement: ours, under those of the file that was named. */
+  Priors priors(Given given) {
+    Priors ours = Bundled.priors();
+    Path own = priors;
+    if (own == null) {
+      return ours;
+    }
+    ReadData<Priors> read = DataReader.priors(own, ours);
+    for (Complaint complaint : read.complaints()) {
+      if (complaint.code().gravity() == Gravity.STOPS) {
+        given.complain(
+            "--priors",
+            "cli.option.in_file",
+            new Argument.Text(String.valueOf(complaint.place().file())),
+            new Argument.Number(complaint.place().line()),
+            new Argument.Said(new Statement(complaint.code(), complaint.arguments())));
+      }
+    }
+    Priors found = read.value();
+    return found == null ? ours : found;
+  }
+
+  /** How a book is answered for a calculation about it. */
+  Job.Settings settings() {
+    Job.Settings usual = Job.Settings.USUAL;
+    return new Job.Settings(null, null, usual.fallRules(), null, priors, null, null, null);
   }
 
   boolean json() {

@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import daylight.archive.Bundled;
 import daylight.line.book.Priors;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -10,13 +9,9 @@ import daylight.line.sonde.Burial;
 import daylight.line.sonde.DepthShown;
 import daylight.line.sonde.Sonde;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** From a depth reading to invert and cover. */
 @Command(
@@ -29,7 +24,7 @@ import picocli.CommandLine.Spec;
       "depth that a receiver showed and what lay between the two. A depth is never good enough to",
       "dig by machine."
     })
-final class FigureDepth implements Callable<Integer> {
+final class FigureDepth extends SondeFigure {
   @Option(names = "--shown", paramLabel = "LENGTH", description = "Depth the receiver showed.")
   private @Nullable String shown;
 
@@ -66,14 +61,8 @@ final class FigureDepth implements Callable<Integer> {
       description = "How far off the depth shown may be, 19 times of 20; default: what is usual.")
   private @Nullable String giveOrTake;
 
-  @Mixin private FigureChoices choices = new FigureChoices();
-
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
-  public Integer call() {
-    Given given = choices.given();
-    Priors priors = Bundled.priors();
+  @Nullable Figured figured(Given given, Priors priors) {
     given.need("--shown", shown);
     Reading depth = given.positiveLength("--shown", shown);
     Reading off = given.positiveLength("--give-or-take", giveOrTake);
@@ -89,12 +78,12 @@ final class FigureDepth implements Callable<Integer> {
       given.complain("--ride", "figure.depth.outside", new Argument.Bore(inside.value()));
     }
     if (depth == null || !given.sound()) {
-      return choices.console(spec, given).misunderstood();
+      return null;
     }
     double usual = usual(priors, depth.value());
     Measured reading = new Measured(depth.value(), given.sd(off, usual));
     Burial burial = Sonde.buried(new DepthShown(reading, height, loose, hard, axis, inside));
-    return choices.console(spec, given).say(said(burial));
+    return said(burial);
   }
 
   /** Noise, distortion and scale together. */

@@ -1,10 +1,8 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
-import daylight.archive.Bundled;
-import daylight.line.book.Place;
+import daylight.line.book.Priors;
 import daylight.line.course.Line;
-import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.dig.Dig;
 import daylight.line.dig.DigLimits;
@@ -12,6 +10,7 @@ import daylight.line.dig.DigTarget;
 import daylight.line.dig.Digger;
 import daylight.line.measure.Reading;
 import daylight.report.Handout;
+import daylight.report.words.DigWords;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -79,13 +78,11 @@ final class FigureDig implements Callable<Integer> {
     if (!given.sound()) {
       return choices.console(spec, given).misunderstood();
     }
-    return switch (Job.answerWithoutFootage(book, Job.Settings.USUAL)) {
+    return switch (Job.answerWithoutFootage(book, choices.settings())) {
       case Job.Outcome.Refused refused -> Console.of(spec, choices.json()).refused(refused);
       case Job.Outcome.Answered(Handout handout) -> {
         given.usually(handout.shown());
-        DigLimits limits =
-            DigLimits.usual(
-                handout.rules().limits().trenchNotice(), handout.rules().limits().trenchProtect());
+        DigLimits limits = handout.rules().limits().dig();
         limits = margin == null ? limits : limits.withMargin(margin.value());
         limits = clear == null ? limits : limits.withClearance(clear.value());
         LocalDate dug =
@@ -109,45 +106,23 @@ final class FigureDig implements Callable<Integer> {
 
   private int say(Given given, Handout handout, DigLimits limits, LocalDate day) {
     Line line = handout.line();
-    Optional<PlacedFinding> finding =
-        line.findings().stream()
-            .filter(placed -> placed.finding().label().equals(at.strip()))
-            .reduce((before, last) -> last);
-    Optional<Place> place = finding.map(PlacedFinding::from).or(() -> place(given, line));
-    if (place.isEmpty()) {
-      if (given.sound()) {
-        given.complain("--at", "figure.dig.nowhere", Given.text(at));
-      }
+    Optional<PlaceWritten> written = PlaceWritten.of(given, line, "--at", at);
+    if (written.isEmpty()) {
       return choices.console(spec, given).misunderstood();
     }
+    PlacedFinding finding = written.get().finding();
+    Priors priors = handout.rules().priors();
     Dig dig =
-        finding
-            .map(f -> Digger.target(handout.book(), line, Bundled.priors(), limits, f, day))
-            .orElseGet(
-                () ->
-                    Digger.target(
-                        handout.book(), line, Bundled.priors(), limits, place.get(), day));
+        finding == null
+            ? Digger.target(handout.book(), line, priors, limits, written.get().place(), day)
+            : Digger.target(handout.book(), line, priors, limits, finding, day);
     Figured figured = new Figured("dig");
     switch (dig) {
-      case DigTarget target -> new DigCard(figured, handout, limits).say(target);
+      case DigTarget target ->
+          DigWords.of(target, line, handout.book().site(), handout.answers().stops(), limits)
+              .forEach(figured::row);
       case Dig.Unknown(var missing) -> figured.saying(missing).contradicted();
     }
     return choices.console(spec, given).say(figured);
-  }
-
-  /** The place of a locate, or one written as reach and distance. */
-  private Optional<Place> place(Given given, Line line) {
-    for (LocateFit fit : line.locates()) {
-      if (fit.entry().label().equals(at.strip())) {
-        return Optional.of(fit.place());
-      }
-    }
-    int colon = at.lastIndexOf(':');
-    if (colon < 1 || line.findRun(at.substring(0, colon).strip()).isEmpty()) {
-      return Optional.empty();
-    }
-    Reading distance = given.lengthFromZero("--at", at.substring(colon + 1).strip());
-    return Optional.ofNullable(distance)
-        .map(d -> new Place(at.substring(0, colon).strip(), d.value()));
   }
 }

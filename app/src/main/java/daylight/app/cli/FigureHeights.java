@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import daylight.archive.Bundled;
 import daylight.line.book.Priors;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -8,13 +7,9 @@ import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.sonde.Sonde;
 import daylight.line.sonde.TwoHeights;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Depth from the strengths at two heights. */
 @Command(
@@ -26,7 +21,7 @@ import picocli.CommandLine.Spec;
       "How deep the transmitter is below the lower of two antennas, or of two heights of one, right",
       "over it: its field falls with the cube of the distance, however it is tilted."
     })
-final class FigureHeights implements Callable<Integer> {
+final class FigureHeights extends SondeFigure {
   private static final double LARGEST = 1e9;
   private static final double SMALLEST = 1e-9;
   private static final double MOST_DECIBELS = 120;
@@ -58,14 +53,8 @@ final class FigureHeights implements Callable<Integer> {
       description = "How far off a strength may be, 19 times of 20: 4 %%; default: what is usual.")
   private @Nullable String giveOrTake;
 
-  @Mixin private FigureChoices choices = new FigureChoices();
-
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
-  public Integer call() {
-    Given given = choices.given();
-    Priors priors = Bundled.priors();
+  @Nullable Figured figured(Given given, Priors priors) {
     given.need("--apart", apart);
     Reading spacing = given.positiveLength("--apart", apart);
     Double ratio = ratio(given);
@@ -73,13 +62,13 @@ final class FigureHeights implements Callable<Integer> {
         given.positive(
             "--give-or-take", given.quantity(Dimension.SHARE, "--give-or-take", giveOrTake));
     if (spacing == null || ratio == null || !given.sound()) {
-      return choices.console(spec, given).misunderstood();
+      return null;
     }
     double relative = given.sd(share, priors.sd(Priors.Kind.SIGNAL, 0));
     Measured tape = new Measured(spacing.value(), priors.sd(Priors.Kind.TAPE, spacing));
     TwoHeights told =
         Sonde.heights(new Measured(ratio, relative * ratio), new Measured(1, relative), tape);
-    return choices.console(spec, given).say(said(told));
+    return said(told);
   }
 
   private static Figured said(TwoHeights told) {

@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import daylight.archive.Bundled;
 import daylight.line.book.Priors;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -12,13 +11,9 @@ import daylight.line.sonde.Sonde;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Whether the depth shown grew by as much as the receiver was raised. */
 @Command(
@@ -31,7 +26,7 @@ import picocli.CommandLine.Spec;
       "check could have found, and its vote for the receiver's scale. No single depth is corrected",
       "by it."
     })
-final class FigureLift implements Callable<Integer> {
+final class FigureLift extends SondeFigure {
   @Option(
       names = "--shown",
       paramLabel = "LENGTH",
@@ -53,27 +48,21 @@ final class FigureLift implements Callable<Integer> {
       description = "Noise of one reading, 19 times of 20; default: what is usual.")
   private @Nullable String giveOrTake;
 
-  @Mixin private FigureChoices choices = new FigureChoices();
-
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
-  public Integer call() {
-    Given given = choices.given();
-    Priors priors = Bundled.priors();
+  @Nullable Figured figured(Given given, Priors priors) {
     given.need("--shown", shown);
     Reading first = given.positiveLength("--shown", shown);
     Reading noise = given.positiveLength("--give-or-take", giveOrTake);
     List<Lifted> lifts = lifts(given, priors, noise);
     if (first == null || lifts.isEmpty() || !given.sound()) {
-      return choices.console(spec, given).misunderstood();
+      return null;
     }
     LiftCheck check = Sonde.lift(depth(given, priors, noise, first), lifts);
     Figured figured = said(check, priors);
     if (check.verdict() != LiftCheck.Verdict.AGREES) {
       figured.contradicted();
     }
-    return choices.console(spec, given).say(figured);
+    return figured;
   }
 
   private static Figured said(LiftCheck check, Priors priors) {

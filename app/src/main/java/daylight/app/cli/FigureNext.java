@@ -4,13 +4,10 @@ import daylight.app.Job;
 import daylight.line.answer.NextBest;
 import daylight.line.book.Place;
 import daylight.line.course.Line;
-import daylight.line.course.LocateFit;
-import daylight.line.course.PlacedFinding;
 import daylight.line.course.Wanted;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
-import daylight.line.measure.Reading;
 import daylight.report.Handout;
 import java.nio.file.Path;
 import java.util.List;
@@ -79,7 +76,7 @@ final class FigureNext implements Callable<Integer> {
     if (!given.sound()) {
       return choices.console(spec, given).misunderstood();
     }
-    return switch (Job.answerWithoutFootage(book, Job.Settings.USUAL)) {
+    return switch (Job.answerWithoutFootage(book, choices.settings())) {
       case Job.Outcome.Refused refused -> Console.of(spec, choices.json()).refused(refused);
       case Job.Outcome.Answered(Handout handout) -> {
         given.usually(handout.shown());
@@ -89,9 +86,10 @@ final class FigureNext implements Callable<Integer> {
   }
 
   private int say(Given given, Line line) {
-    Optional<Place> from = place(given, line, "--at", at);
+    Optional<Place> from = PlaceWritten.of(given, line, "--at", at).map(PlaceWritten::place);
     String end = to;
-    Optional<Place> until = end == null ? from : place(given, line, "--to", end);
+    Optional<Place> until =
+        end == null ? from : PlaceWritten.of(given, line, "--to", end).map(PlaceWritten::place);
     if (from.isEmpty() || until.isEmpty()) {
       return choices.console(spec, given).misunderstood();
     }
@@ -129,28 +127,5 @@ final class FigureNext implements Callable<Integer> {
     return about == About.place
         ? new Argument.Length(Measured.Z95 * figure.sd())
         : new Argument.UncertainLength(figure);
-  }
-
-  /** The place of a finding or locate, or one written as reach and distance. */
-  private static Optional<Place> place(Given given, Line line, String option, String written) {
-    String name = written.strip();
-    for (PlacedFinding finding : line.findings()) {
-      if (finding.finding().label().equals(name)) {
-        return Optional.of(finding.from());
-      }
-    }
-    for (LocateFit fit : line.locates()) {
-      if (fit.entry().label().equals(name)) {
-        return Optional.of(fit.place());
-      }
-    }
-    int colon = name.lastIndexOf(':');
-    if (colon < 1 || line.findRun(name.substring(0, colon).strip()).isEmpty()) {
-      given.complain(option, "figure.dig.nowhere", Given.text(written));
-      return Optional.empty();
-    }
-    Reading distance = given.lengthFromZero(option, name.substring(colon + 1).strip());
-    return Optional.ofNullable(distance)
-        .map(d -> new Place(name.substring(0, colon).strip(), d.value()));
   }
 }

@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import daylight.archive.Bundled;
 import daylight.line.book.Priors;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -11,13 +10,9 @@ import daylight.line.sonde.NullFix;
 import daylight.line.sonde.NullMarks;
 import daylight.line.sonde.Sonde;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Depth of the transmitter from where the receiver falls silent along the pipe. */
 @Command(
@@ -31,7 +26,7 @@ import picocli.CommandLine.Spec;
       "beyond it. Give their spacing, or how far each lies from where the upright antenna falls",
       "silent, which also tells where the transmitter is and how it is tilted."
     })
-final class FigureNulls implements Callable<Integer> {
+final class FigureNulls extends SondeFigure {
   @Option(
       names = "--spacing",
       paramLabel = "LENGTH",
@@ -74,18 +69,12 @@ final class FigureNulls implements Callable<Integer> {
       description = "How far off that may be, 19 times of 20; default: what is usual in a pipe.")
   private @Nullable String tiltGiveOrTake;
 
-  @Mixin private FigureChoices choices = new FigureChoices();
-
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
-  public Integer call() {
-    Given given = choices.given();
-    Priors priors = Bundled.priors();
+  @Nullable Figured figured(Given given, Priors priors) {
     Measured believed = believed(given, priors);
     NullMarks marks = marks(given, priors);
     if (marks == null || !given.sound()) {
-      return choices.console(spec, given).misunderstood();
+      return null;
     }
     Figured figured = new Figured("nulls");
     switch (Sonde.nulls(marks, believed)) {
@@ -97,7 +86,7 @@ final class FigureNulls implements Callable<Integer> {
                   new Argument.Length(no.excess()))
               .contradicted();
     }
-    return choices.console(spec, given).say(figured);
+    return figured;
   }
 
   private static void say(Figured figured, NullFix fix, NullMarks marks, Measured believed) {

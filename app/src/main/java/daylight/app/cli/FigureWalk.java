@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import daylight.archive.Bundled;
 import daylight.line.book.Priors;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -13,14 +12,10 @@ import daylight.line.sonde.Walked;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** The transmitter from strengths walked all about it. */
 @Command(
@@ -44,7 +39,7 @@ import picocli.CommandLine.Spec;
       "A row holds any of these strengths; empty cells were not read. Lines that begin with # are",
       "left out."
     })
-final class FigureWalk implements Callable<Integer> {
+final class FigureWalk extends SondeFigure {
   /** The noise of silence, as a share of the noise of the loudest strength; common practice. */
   private static final double FLOOR = 0.2;
 
@@ -60,21 +55,15 @@ final class FigureWalk implements Callable<Integer> {
       description = "How far off a strength may be, 19 times of 20: 4 %%; default: what is usual.")
   private @Nullable String giveOrTake;
 
-  @Mixin private FigureChoices choices = new FigureChoices();
-
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
-  public Integer call() {
-    Given given = choices.given();
-    Priors priors = Bundled.priors();
+  @Nullable Figured figured(Given given, Priors priors) {
     Reading share =
         given.positive(
             "--give-or-take", given.quantity(Dimension.SHARE, "--give-or-take", giveOrTake));
     double relative = given.sd(share, priors.sd(Priors.Kind.SIGNAL, 0));
     List<Walked> readings = new WalkFile(file, given).read(relative, FLOOR * relative);
     if (!given.sound()) {
-      return choices.console(spec, given).misunderstood();
+      return null;
     }
     Figured figured = new Figured("walk");
     switch (Sonde.walk(readings)) {
@@ -86,7 +75,7 @@ final class FigureWalk implements Callable<Integer> {
               .contradicted();
       case WalkFix fix -> said(figured, fix);
     }
-    return choices.console(spec, given).say(figured);
+    return figured;
   }
 
   private static void said(Figured figured, WalkFix fix) {

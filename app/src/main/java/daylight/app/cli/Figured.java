@@ -2,6 +2,7 @@ package daylight.app.cli;
 
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
+import daylight.report.words.DigWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,6 +56,16 @@ final class Figured {
   Figured saying(Statement statement) {
     told.add(new Told(statement.key().key(), statement.arguments()));
     return this;
+  }
+
+  /** Adds a row about a dig: a figure where it has a name, else a sentence. */
+  void row(DigWords.Row row) {
+    if (row.name().isEmpty()) {
+      told.add(new Told(row.key(), row.arguments()));
+    } else {
+      values.add(new Value(row.name(), row.key(), row.arguments()));
+    }
+    open |= row.doubt();
   }
 
   /** Notes that what was measured contradicts itself: the command leaves with that exit code. */

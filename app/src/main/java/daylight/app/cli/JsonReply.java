@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Asks;
+import daylight.line.answer.NextBest;
 import daylight.line.measure.Complaint;
 import daylight.report.Handout;
 import daylight.report.words.Words;
@@ -47,9 +48,20 @@ final class JsonReply {
     answers(reply, handout, words, true);
     ArrayNode asks = reply.putArray("asks");
     for (Answers.LineAnswers line : handout.answers().lines()) {
-      for (Asks.Ask ask : Asks.of(line).now()) {
-        asks.addObject()
-            .put("line", line.line())
+      Asks wanted = Asks.of(handout.book(), handout.line(), handout.answers(), line);
+      for (Asks.Ask ask : wanted.now()) {
+        ObjectNode one = asks.addObject();
+        NextBest.Option gain = ask.gain();
+        if (gain != null) {
+          one.putObject("gain")
+              .put("kind", lower(gain.kind()))
+              .put("reach", gain.extra().place().reach())
+              .put("distance", gain.extra().place().distance())
+              .put("sdNow", gain.now().sd())
+              .put("sdThen", gain.then())
+              .put("sharePerMinute", gain.gainPerMinute());
+        }
+        one.put("line", line.line())
             .put("question", words.word(ask.question()))
             .put("what", words.say(ask.what()))
             .put("minutes", ask.minutes());

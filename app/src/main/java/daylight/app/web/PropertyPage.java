@@ -8,6 +8,8 @@ import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.page.DigCards;
+import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +38,9 @@ final class PropertyPage {
     contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
     contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
     contents.add(new Findings(property, answered).section());
+    contents.add(
+        Pieces.section("digs", words.word("report.digs")).addAll(new DigCards(subject).told("h3")));
+    contents.add(services());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
     contents.add(HandOver.section(property, words));
     return frame.write(subject.book().site().name(), contents);
@@ -72,6 +77,11 @@ final class PropertyPage {
         : Pieces.list(statements.stream().map(words::say).toList());
   }
 
+  private Tag services() {
+    return Pieces.section("services", words.word("report.services"))
+        .addAll(new ServiceTable(subject).told(words.word("report.services.caption")));
+  }
+
   /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
   private Tag drawing(String id, String key, Tag svg) {
     String heading = words.word(key);
@@ -88,7 +98,11 @@ final class PropertyPage {
   private Tag doubts() {
     Tag section =
         Pieces.section("doubts", words.word("report.doubts"))
-            .add(said(subject.line().doubts(), "report.doubts.none"));
+            .add(said(subject.line().doubts(), "report.doubts.none"))
+            .addAll(
+                subject.line().unchecked().stream()
+                    .map(unchecked -> Tag.of("p", words.say(unchecked)))
+                    .toList());
     return subject.complaints().isEmpty()
         ? section
         : section

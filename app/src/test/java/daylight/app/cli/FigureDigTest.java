@@ -3,6 +3,9 @@ package daylight.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -66,6 +69,55 @@ class FigureDigTest {
         .startsWith("Stop:")
         .contains("call the utility");
     assertThat(said.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
+  }
+
+  /** One set of words: what the report says of a dig is what the command says. */
+  @Test
+  void theReportSaysOfADigWhatTheCommandSays(@TempDir Path folder) throws IOException {
+    Path book = Books.copied("S01", folder);
+    Files.writeString(
+        book,
+        Files.readString(book)
+            + "  findings: [{label: F9, kind: crack, cable: 20, width: 2 mm}]\n");
+    Said.by("answer", book, "-o", folder.resolve("out"));
+    JsonNode answers =
+        new ObjectMapper().readTree(Files.readAllBytes(folder.resolve("out/answers.json")));
+    List<String> rows =
+        StreamSupport.stream(answers.at("/digs/0/rows").spliterator(), false)
+            .map(row -> row.path("sentence").asText())
+            .toList();
+
+    assertThat(rows).isNotEmpty().first().asString().contains("do not dig");
+    assertThat(dig(book, "--at", "F9").out().lines().toList()).isEqualTo(rows);
+  }
+
+  /** A mistaken priors file is a complaint of that option; a good one changes the figures. */
+  @Test
+  void onesOwnPriorsCount(@TempDir Path folder) throws IOException {
+    Path book = Books.copied("S28", folder);
+    Path own = folder.resolve("own.yaml");
+    Files.writeString(
+        own,
+        "daylight-priors: 1\npriors:\n  - {kind: locate-spot, a: 1 m, b: 5 %, source: us, mark: common-practice}\n");
+    JsonNode usual = dig(book, "--at", "L2", "--on", "2026-05-01", "--json").json();
+    JsonNode wide =
+        dig(book, "--at", "L2", "--on", "2026-05-01", "--priors", own.toString(), "--json").json();
+    Said none =
+        Said.by(
+            "figure",
+            "lift",
+            "--shown",
+            "1 m",
+            "--raised",
+            "0.5 m",
+            "--then",
+            "1.5 m",
+            "--priors",
+            folder.resolve("missing.yaml").toString());
+
+    assertThat(box(wide)).isGreaterThan(box(usual));
+    assertThat(none.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(none.err()).contains("--priors").contains("there is no such file");
   }
 
   @Test

@@ -181,6 +181,7 @@ class MisreadTiesTest {
   void twoTiesAreAskedAbout() throws IOException {
     Said said = yard("AB", "", "40.00", "40.00");
     assertThat(said.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
-    assertThat(flat(said)).contains("L1 could lie in two places. Say on which side of AL1 and BL1");
+    assertThat(flat(said))
+        .contains("L1 could lie in two places: AL1 and BL1 fit both. Note on which side");
   }
 }

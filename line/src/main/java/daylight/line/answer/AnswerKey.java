@@ -29,6 +29,8 @@ public enum AnswerKey implements Key {
   WHERE_REACH_OPEN,
   /** Find the spot of the transmitter at two places at least. */
   MISSING_LOCATES,
+  /** Find the transmitter at a second place, well away from {0}. */
+  MISSING_SECOND,
   /** Read the depth where the transmitter is found. */
   MISSING_DEPTHS,
   /** Locate {0} at one place beyond its start. */
@@ -53,8 +55,15 @@ public enum AnswerKey implements Key {
   CLEAR_STOPPED,
   /** Also {0}, {1} from {2}. */
   ALSO_FOUND,
-  /** From {0} to {1} from {2} the sight was {3}. */
-  SIGHT_STRETCH,
+  /**
+   * From {0}: seen clearly {1}, poorly {2}; blind {3}, blind under water {4}; sight not noted {5};
+   * not seen {6}. Each is a list of stretches, and a list that is empty is left out.
+   */
+  SEEN,
+  /** The same where nothing was seen clearly. */
+  SEEN_NOTHING,
+  /** {0} to {1}. */
+  SEEN_STRETCH,
   /** A camera went through it, but how well it could be seen was not noted. */
   SIGHT_NOT_NOTED,
   /** Note from where to where the sight was clear. */
@@ -127,10 +136,24 @@ public enum AnswerKey implements Key {
   MISSING_FROST,
   /** Note the soil it lies in. */
   MISSING_SOIL,
+  /** Find the transmitter from the ground {0} from {1}: {2} is known to {3} and would be to {4}. */
+  ASK_LOCATE,
+  /** Level the ground {0} from {1}: {2} is known to {3} and would be to {4}. */
+  ASK_LEVEL,
+  /** Lay the pipe bare {0} from {1}: {2} is known to {3} and would be to {4}. */
+  ASK_PROBE,
+  /** How far aside it may lie {0} from {1}. */
+  KNOWN_PLACE,
+  /** How deep it lies {0} from {1}. */
+  KNOWN_DEPTH,
+  /** How far it falls from {0} to {1} from {2}. */
+  KNOWN_FALL,
   /** Do first: {0}, {1} from {2}. */
   NOW_FIRST,
   /** Do first: {0}, {1} from {2}, {3} below the ground. */
   NOW_FIRST_DEEP,
+  /** The spot above it is {0} from {1} and {2} from {3} by level tape. */
+  NOW_SPOT,
   /** Then: {0}, {1} from {2}. */
   NOW_THEN,
   /** See first to why it does not drain. */

@@ -12,6 +12,8 @@ import java.util.List;
  * @param lines the seven answers for each line
  * @param cautions that go with all of it
  * @param fall the figures of the fall that the answers rest on
+ * @param digs where to dig for what asks for work, in the order of the work; none on a line that
+ *     has a stop order
  */
 public record Answers(
     String visit,
@@ -19,11 +21,13 @@ public record Answers(
     Opening opening,
     List<LineAnswers> lines,
     List<Caution> cautions,
-    Fall fall) {
+    Fall fall,
+    List<DigPlace> digs) {
   public Answers {
     stops = List.copyOf(stops);
     lines = List.copyOf(lines);
     cautions = List.copyOf(cautions);
+    digs = List.copyOf(digs);
   }
 
   /** The answers for one line. */

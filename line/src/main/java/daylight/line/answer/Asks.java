@@ -1,12 +1,16 @@
 package daylight.line.answer;
 
+import daylight.line.book.FieldBook;
+import daylight.line.course.Line;
 import daylight.line.measure.Statement;
+import daylight.line.survey.SurveyKey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the answers of a line still want, as a crew can do it: at most three things before the van
@@ -32,16 +36,22 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
    *
    * @param question the first one that wants it
    * @param minutes how long it usually takes; 0 for what needs nobody on site
+   * @param gain what it would make of the figure it is for; null where that was not computed
    */
-  public record Ask(Question question, Statement what, double minutes) {}
+  public record Ask(
+      Question question, Statement what, double minutes, NextBest.@Nullable Option gain) {}
 
-  /** What the answers of a line want. */
-  public static Asks of(Answers.LineAnswers line) {
+  /** What the answers of a line want, and what would make their figures surer. */
+  public static Asks of(FieldBook book, Line line, Answers answers, Answers.LineAnswers judged) {
+    List<Ask> gains = Gains.of(book, line, answers, judged);
     Map<Statement, Ask> asks = new LinkedHashMap<>();
-    for (Answer answer : line.answers()) {
+    gains.forEach(gain -> asks.put(gain.what(), gain));
+    for (Answer answer : judged.answers()) {
       for (Statement missing : answer.missing()) {
-        OptionalDouble minutes = minutes(missing);
-        asks.putIfAbsent(missing, new Ask(answer.question(), missing, minutes.orElse(0)));
+        if (!said(missing, answer.question(), gains)) {
+          double minutes = minutes(missing).orElse(0);
+          asks.putIfAbsent(missing, new Ask(answer.question(), missing, minutes, null));
+        }
       }
     }
     List<Ask> here = new ArrayList<>();
@@ -52,8 +62,18 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
     return new Asks(here.subList(0, cut), here.subList(cut, here.size()), later);
   }
 
+  /** "Level the ground" is no more to be said where one measurement was found to tell most. */
+  private static boolean said(Statement missing, Question question, List<Ask> gains) {
+    return missing.key() == AnswerKey.MISSING_LEVELS
+        && gains.stream().anyMatch(gain -> gain.question() == question);
+  }
+
   /** How long a crew needs for it; empty for what needs no crew. */
   private static OptionalDouble minutes(Statement missing) {
+    if (missing.key() instanceof SurveyKey) {
+      // A third tape, or a look at which side it is.
+      return OptionalDouble.of(2);
+    }
     if (!(missing.key() instanceof AnswerKey key)) {
       return OptionalDouble.empty();
     }
@@ -62,7 +82,7 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
       case MISSING_SIGHT_NOTES, MISSING_BORE -> OptionalDouble.of(2);
       case MISSING_DEPTHS -> OptionalDouble.of(4);
       case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);
-      case MISSING_LOCATE_ON -> OptionalDouble.of(6);
+      case MISSING_LOCATE_ON, MISSING_SECOND -> OptionalDouble.of(6);
       case MISSING_LOCATES -> OptionalDouble.of(8);
       case MISSING_LEVELS, MISSING_AREA -> OptionalDouble.of(10);
       case MISSING_SIGHT -> OptionalDouble.of(15);

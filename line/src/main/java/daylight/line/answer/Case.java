@@ -84,6 +84,11 @@ record Case(
 
   /** What people call a node: its words where there are any, with its label. */
   String named(String node) {
+    return named(book, node);
+  }
+
+  /** The same in a book. */
+  static String named(FieldBook book, String node) {
     Optional<Node> found = book.site().findNode(node);
     if (found.isEmpty()) {
       return node;

@@ -4,10 +4,13 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Reading;
+import daylight.line.measure.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -34,6 +37,7 @@ final class Clear {
     if (coverage.share() <= 0) {
       return notSeen(tell, one);
     }
+    sight();
     unseen(tell, coverage);
     List<PlacedFinding> inTheWay = inTheWay();
     boolean stopped = stopped();
@@ -85,16 +89,43 @@ final class Clear {
         FigureKey.SEEN_SHARE, new Argument.Quantity(Dimension.SHARE, coverage.share()), null);
   }
 
-  /** Tells what was not seen clearly or not reached, and asks for it. */
+  /** Tells from where to where each way was seen, and how well. */
+  private void sight() {
+    for (Route route : one.routes()) {
+      List<Argument> told = new ArrayList<>();
+      List<Sight> sights = Sight.of(one, route);
+      for (Sight.Seen seen : Sight.Seen.values()) {
+        told.add(
+            new Argument.Several(
+                sights.stream()
+                    .filter(sight -> sight.seen() == seen)
+                    .map(sight -> stretch(route, sight))
+                    .toList()));
+      }
+      told.addFirst(tell.node(route.from()));
+      boolean clear = sights.stream().anyMatch(sight -> sight.seen() == Sight.Seen.CLEAR);
+      if (!sights.isEmpty()) {
+        tell.reason(clear ? AnswerKey.SEEN : AnswerKey.SEEN_NOTHING, told.toArray(Argument[]::new));
+      }
+    }
+  }
+
+  private Argument stretch(Route route, Sight sight) {
+    return new Argument.Said(
+        Statement.of(
+            AnswerKey.SEEN_STRETCH,
+            tell.station(route.place(sight.from())),
+            tell.station(route.place(sight.to()))));
+  }
+
+  /** Asks for what was not seen clearly or not reached. */
   static void unseen(Telling tell, Coverage coverage) {
     for (Coverage.Stretch stretch : coverage.unseen()) {
-      Pass.Clarity clarity = stretch.clarity();
-      String word = clarity == null ? "none" : clarity.name().toLowerCase(Locale.ROOT);
-      Argument from = tell.station(stretch.from());
-      Argument to = tell.station(stretch.to());
-      Argument node = tell.from(stretch.from());
-      tell.reason(AnswerKey.SIGHT_STRETCH, from, to, node, new Argument.Term("clarity." + word));
-      tell.missing(AnswerKey.MISSING_SIGHT, from, to, node);
+      tell.missing(
+          AnswerKey.MISSING_SIGHT,
+          tell.station(stretch.from()),
+          tell.station(stretch.to()),
+          tell.from(stretch.from()));
     }
     for (Run run : coverage.open()) {
       tell.missing(AnswerKey.MISSING_PASS_TO, tell.node(run.reach().downstream()));

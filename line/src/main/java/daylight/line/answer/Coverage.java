@@ -28,8 +28,8 @@ record Coverage(double share, double metres, List<Run> open, List<Stretch> unsee
    */
   private static final double GUESSED = 0.05;
 
-  /** A stretch of one reach; {@code clarity} is null where no pass judged it. */
-  record Stretch(Place from, Place to, Pass.@Nullable Clarity clarity) {}
+  /** A stretch of one reach. */
+  record Stretch(Place from, Place to) {}
 
   static Coverage of(Case one) {
     double length = 0;
@@ -44,7 +44,7 @@ record Coverage(double share, double metres, List<Run> open, List<Stretch> unsee
         double from = Math.max(at, sight.from().distance());
         double to = Math.min(extent, sight.to().distance());
         if (from - at > WORTH_TELLING) {
-          unseen.add(stretch(one, run, at, from));
+          unseen.add(new Stretch(run.at(at), run.at(from)));
         }
         if (to > from) {
           seen += to - from;
@@ -52,7 +52,7 @@ record Coverage(double share, double metres, List<Run> open, List<Stretch> unsee
         at = Math.max(at, to);
       }
       if (extent - at > WORTH_TELLING) {
-        unseen.add(stretch(one, run, at, extent));
+        unseen.add(new Stretch(run.at(at), run.at(extent)));
       }
     }
     List<Run> open = one.runs().stream().filter(run -> !known(run.length())).toList();
@@ -67,19 +67,6 @@ record Coverage(double share, double metres, List<Run> open, List<Stretch> unsee
   /** Whether at least so much of a line was seen whose whole length is known. */
   boolean whole(double enough) {
     return open.isEmpty() && share >= enough;
-  }
-
-  private static Stretch stretch(Case one, Run run, double from, double to) {
-    double middle = (from + to) / 2;
-    Pass.Clarity clarity = null;
-    for (Pass.Clarity candidate : List.of(Pass.Clarity.BLIND, Pass.Clarity.POOR)) {
-      for (PlacedSight sight : sights(one, run, candidate)) {
-        if (sight.from().distance() <= middle && middle <= sight.to().distance()) {
-          clarity = candidate;
-        }
-      }
-    }
-    return new Stretch(run.at(from), run.at(to), clarity);
   }
 
   private static List<PlacedSight> sights(Case one, Run run, Pass.Clarity clarity) {

@@ -52,7 +52,13 @@ final class Drain {
       return notArrived(lost, stretches);
     }
     if (stretches.isEmpty()) {
-      tell.missing(AnswerKey.MISSING_DEPTHS);
+      boolean unfound = Unfound.isTrueOf(one);
+      if (unfound) {
+        Unfound.missing(tell, one);
+      }
+      if (!unfound || !Unfound.deep(one)) {
+        tell.missing(AnswerKey.MISSING_DEPTHS);
+      }
       return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_NO_HEIGHTS);
     }
     return byFall(stretches);

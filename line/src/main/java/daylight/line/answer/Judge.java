@@ -37,14 +37,17 @@ public final class Judge {
             .map(name -> Case.of(book, line, rules, fall, visit, name))
             .toList();
     List<Answers.LineAnswers> lines = new ArrayList<>();
+    List<DigPlace> digs = new ArrayList<>();
     for (Case one : cases) {
-      lines.add(new Answers.LineAnswers(one.name(), answers(one, stops)));
+      List<DigPlace> here = WhatNow.digs(one, stops);
+      lines.add(new Answers.LineAnswers(one.name(), answers(one, stops, here)));
+      digs.addAll(here);
     }
     return new Answers(
-        visit.label(), stops, Openings.of(visit, cases), lines, cautions(lines, stops), fall);
+        visit.label(), stops, Openings.of(visit, cases), lines, cautions(lines, stops), fall, digs);
   }
 
-  private static List<Answer> answers(Case one, List<StopOrder> stops) {
+  private static List<Answer> answers(Case one, List<StopOrder> stops, List<DigPlace> digs) {
     List<Answer> answers = new ArrayList<>();
     answers.add(Where.answer(one));
     answers.add(Clear.answer(one));
@@ -52,7 +55,7 @@ public final class Judge {
     answers.add(Drain.answer(one));
     answers.add(Later.cope(one));
     answers.add(Later.freeze(one));
-    answers.add(WhatNow.answer(one, answers, stops));
+    answers.add(WhatNow.answer(one, answers, stops, digs));
     return answers;
   }
 

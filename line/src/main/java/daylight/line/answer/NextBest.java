@@ -16,8 +16,8 @@ import java.util.Optional;
 /**
  * Which measurement that could still be made tells most about a figure for the minutes it takes.
  *
- * <p>Tried are a locate and a probe at even distances along the reach, and a level at each locate.
- * Minutes are common practice, no source: they order what to do and promise nothing.
+ * <p>Tried are a locate and a probe at even distances along every reach of the line, and a level at
+ * each locate. Minutes are common practice, no source: they order what to do and promise nothing.
  */
 public final class NextBest {
   private static final int PLACES = 16;
@@ -89,19 +89,31 @@ public final class NextBest {
     };
   }
 
+  /** The runs of the line that a reach belongs to, as far as they have a course. */
+  private static List<Run> runs(Line line, String reach) {
+    String name = line.findRun(reach).orElseThrow().reach().line();
+    return line.runs().stream()
+        .filter(run -> run.reach().line().equals(name) && !run.stations().isEmpty())
+        .toList();
+  }
+
   private static List<Extra> candidates(Line line, String reach, Kind kind) {
     List<Extra> extras = new ArrayList<>();
-    if (kind == Kind.LEVEL) {
-      line.locates().stream()
-          .map(LocateFit::place)
-          .filter(place -> place.reach().equals(reach))
-          .forEach(place -> extras.add(new Extra.Level(place)));
-      return extras;
-    }
-    Run run = line.findRun(reach).orElseThrow();
-    for (int i = 0; i <= PLACES; i++) {
-      Place place = run.at(Route.extent(run) * i / PLACES);
-      extras.add(kind == Kind.LOCATE ? new Extra.Locate(place) : new Extra.Probe(place));
+    List<Run> runs = runs(line, reach);
+    double whole = runs.stream().mapToDouble(Route::extent).sum();
+    for (Run run : runs) {
+      if (kind == Kind.LEVEL) {
+        line.locates().stream()
+            .map(LocateFit::place)
+            .filter(place -> place.reach().equals(run.reach().label()))
+            .forEach(place -> extras.add(new Extra.Level(place)));
+      } else {
+        int places = Math.max(1, (int) Math.rint(PLACES * Route.extent(run) / whole));
+        for (int i = 0; i <= places; i++) {
+          Place place = run.at(Route.extent(run) * i / places);
+          extras.add(kind == Kind.LOCATE ? new Extra.Locate(place) : new Extra.Probe(place));
+        }
+      }
     }
     return extras;
   }

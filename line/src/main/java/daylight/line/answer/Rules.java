@@ -1,6 +1,8 @@
 package daylight.line.answer;
 
 import daylight.line.book.Catalogue;
+import daylight.line.book.Priors;
+import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
 
 /**
@@ -9,8 +11,10 @@ import daylight.line.fall.FallRules;
  * @param catalogue the kinds of finding
  * @param fall the table of smallest slopes
  * @param limits our own thresholds
+ * @param priors by which the line was estimated: a dig is laid out as well as a tape is usually
+ *     laid
  */
-public record Rules(Catalogue catalogue, FallRules fall, Limits limits) {
+public record Rules(Catalogue catalogue, FallRules fall, Limits limits, Priors priors) {
   /**
    * Thresholds of the judgement that no published rule sets; common practice.
    *
@@ -19,7 +23,21 @@ public record Rules(Catalogue catalogue, FallRules fall, Limits limits) {
    * @param obstruction share of the bore from which a finding counts as an obstruction
    * @param trenchNotice depth from which a trench caution is given, metres
    * @param trenchProtect depth from which a protective system is called for, metres
+   * @param digMargin room to work on every side of where the pipe may be, metres
+   * @param nearMark how near to another service's mark one digs by hand alone, metres
    */
   public record Limits(
-      double seenShare, double obstruction, double trenchNotice, double trenchProtect) {}
+      double seenShare,
+      double obstruction,
+      double trenchNotice,
+      double trenchProtect,
+      double digMargin,
+      double nearMark) {
+    /** What a dig is laid out by. */
+    public DigLimits dig() {
+      return DigLimits.usual(trenchNotice, trenchProtect)
+          .withMargin(digMargin)
+          .withNearMark(nearMark);
+    }
+  }
 }

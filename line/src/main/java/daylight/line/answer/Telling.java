@@ -96,6 +96,23 @@ final class Telling {
     }
   }
 
+  /** What another room says is missing. */
+  void missing(Statement statement) {
+    if (!missing.contains(statement)) {
+      missing.add(statement);
+    }
+  }
+
+  /** What another room found; its figures are laid down as evidence. */
+  void contradicted(Statement doubt) {
+    for (Argument argument : doubt.arguments()) {
+      if (argument instanceof Argument.Length || argument instanceof Argument.Quantity) {
+        figure(FigureKey.CONTRADICTED, argument, null);
+      }
+    }
+    reasons.add(doubt);
+  }
+
   boolean misses() {
     return !missing.isEmpty();
   }

@@ -1,20 +1,62 @@
 package daylight.line.answer;
 
 import daylight.line.book.Catalogue;
+import daylight.line.book.FieldBook;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
-import daylight.line.course.Run;
+import daylight.line.dig.Dig;
+import daylight.line.dig.DigTarget;
+import daylight.line.dig.DigTicket;
+import daylight.line.dig.Digger;
+import daylight.line.dig.TapeTies;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What now? */
 final class WhatNow {
   private WhatNow() {}
 
-  static Answer answer(Case one, List<Answer> before, List<StopOrder> stops) {
+  /** What was seen that asks for work, the pipe itself first; water is judged by the fall. */
+  private static List<PlacedFinding> work(Case one) {
+    List<PlacedFinding> work = new ArrayList<>(one.findings(Catalogue.Bears.STRUCTURE));
+    work.addAll(
+        one.findings(Catalogue.Bears.OPERATION).stream()
+            .filter(placed -> !placed.finding().kind().endsWith("-water"))
+            .toList());
+    return work;
+  }
+
+  /** Where to dig for each of them; nowhere while the line has a stop order. */
+  static List<DigPlace> digs(Case one, List<StopOrder> stops) {
+    if (stops.stream().anyMatch(stop -> one.has(stop.finding().from().reach()))) {
+      return List.of();
+    }
+    FieldBook book = one.book();
+    @Nullable LocalDate visited = one.visit().date();
+    LocalDate day = visited == null ? LocalDate.MIN : visited;
+    DigTicket ticket = DigTicket.of(book, day);
+    return work(one).stream()
+        .map(
+            finding ->
+                new DigPlace(
+                    one.name(),
+                    finding,
+                    ticket,
+                    Digger.target(
+                        book,
+                        one.line(),
+                        one.rules().priors(),
+                        one.rules().limits().dig(),
+                        finding,
+                        day)))
+        .toList();
+  }
+
+  static Answer answer(Case one, List<Answer> before, List<StopOrder> stops, List<DigPlace> digs) {
     Telling tell = new Telling(Question.WHAT_NOW, one);
     if (!stops.isEmpty()) {
       tell.caution(Caution.GAS, Caution.ELECTRICITY, Caution.LOCAL_CODES);
@@ -25,11 +67,7 @@ final class WhatNow {
         }
       }
     }
-    List<PlacedFinding> work = new ArrayList<>(one.findings(Catalogue.Bears.STRUCTURE));
-    work.addAll(
-        one.findings(Catalogue.Bears.OPERATION).stream()
-            .filter(placed -> !placed.finding().kind().endsWith("-water"))
-            .toList());
+    List<PlacedFinding> work = work(one);
     if (work.isEmpty()) {
       boolean dry = before.stream().noneMatch(WhatNow::doesNotDrain);
       if (!dry) {
@@ -43,6 +81,9 @@ final class WhatNow {
     }
     tell.caution(Caution.NOTIFY_BEFORE_DIGGING, Caution.HAND_DIG, Caution.LOCAL_CODES);
     tell.cautionSewage();
+    if (digs.getFirst().dig() instanceof DigTarget target) {
+      spot(tell, target);
+    }
     for (PlacedFinding next : work.subList(1, work.size())) {
       tell.reason(
           AnswerKey.NOW_THEN,
@@ -50,23 +91,26 @@ final class WhatNow {
           tell.station(next.from()),
           tell.from(next.from()));
     }
-    return first(one, tell, work.getFirst());
+    return first(one, tell, work.getFirst(), digs.getFirst().dig());
   }
 
   private static boolean doesNotDrain(Answer answer) {
     return answer.question() == Question.DRAIN && answer.state() == State.NO;
   }
 
-  private static Answer first(Case one, Telling tell, PlacedFinding first) {
+  private static Answer first(Case one, Telling tell, PlacedFinding first, Dig dig) {
     Place place = first.from();
-    Optional<Measured> depth =
-        one.line()
-            .findRun(place.reach())
-            .filter(run -> !run.stations().isEmpty())
-            .map(Run::path)
-            .map(path -> path instanceof Run.Path.Found f ? f.nearest(place.distance()) : null)
-            .map(station -> station.depth());
-    if (depth.isEmpty()) {
+    Measured depth = null;
+    if (dig instanceof DigTarget target) {
+      depth = target.invert();
+      boolean walls =
+          target.trench() == DigTarget.Trench.WAY_OUT
+              || target.trench() == DigTarget.Trench.PROTECT;
+      if (walls) {
+        tell.caution(Caution.TRENCH);
+      }
+    }
+    if (depth == null) {
       return tell.answer(
           State.ANSWERED,
           Sureness.LIKELY,
@@ -76,9 +120,6 @@ final class WhatNow {
           tell.from(place));
     }
     tell.restsOn(one.line().whyDepth(place));
-    if (depth.get().upper95() >= one.rules().limits().trenchNotice()) {
-      tell.caution(Caution.TRENCH);
-    }
     return tell.answer(
         State.ANSWERED,
         Sureness.LIKELY,
@@ -86,6 +127,23 @@ final class WhatNow {
         tell.finding(first),
         tell.station(place),
         tell.from(place),
-        tell.figure(FigureKey.DEPTH, new Argument.UncertainLength(depth.get()), place));
+        tell.figure(FigureKey.DEPTH, new Argument.UncertainLength(depth), place));
+  }
+
+  /** The tapes that find it, so that nobody looks for faded paint. */
+  private static void spot(Telling tell, DigTarget target) {
+    TapeTies ties = target.ties();
+    if (ties != null) {
+      tell.reason(
+          AnswerKey.NOW_SPOT,
+          tape(tell, ties.first(), target.place()),
+          new Argument.Label(ties.first().landmark()),
+          tape(tell, ties.second(), target.place()),
+          new Argument.Label(ties.second().landmark()));
+    }
+  }
+
+  private static Argument tape(Telling tell, TapeTies.Tape tape, Place place) {
+    return tell.figure(FigureKey.TAPE, new Argument.UncertainLength(tape.length()), place);
   }
 }

@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Boundary;
 import daylight.line.book.Node;
 import daylight.line.book.Place;
+import daylight.line.course.CourseKey;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
@@ -11,10 +12,12 @@ import daylight.line.dig.Digger;
 import daylight.line.dig.Overlap;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import daylight.line.measure.Statement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Where does it run? */
@@ -34,6 +37,14 @@ final class Where {
   /** A chance of lying beyond a boundary from which it is told; common practice, no source. */
   private static final double WORTH_A_WORD = 0.05;
 
+  /** How sure a course can be at most that is contradicted so. */
+  private static final Map<CourseKey, Sureness> UNSURE =
+      Map.of(
+          CourseKey.CABLE_TOO_SHORT, Sureness.OPEN,
+          CourseKey.NOT_SETTLED, Sureness.OPEN,
+          CourseKey.CABLE_UNACCOUNTED, Sureness.LIKELY,
+          CourseKey.UNSEEN_BEND, Sureness.LIKELY);
+
   private final Case one;
   private final Telling tell;
 
@@ -50,14 +61,12 @@ final class Where {
     List<Station> stations = new ArrayList<>();
     for (Run run : one.runs()) {
       stations.addAll(run.stations());
-      if (run.path() instanceof Run.Path.NotFound) {
-        open(run);
-      }
     }
     if (stations.isEmpty()) {
-      tell.missing(AnswerKey.MISSING_LOCATES);
+      Unfound.missing(tell, one);
       return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.WHERE_NOT_FOUND);
     }
+    one.runs().stream().filter(run -> run.path() instanceof Run.Path.NotFound).forEach(this::open);
     tell.caution(
         Caution.NOTIFY_BEFORE_DIGGING,
         Caution.HAND_DIG,
@@ -82,7 +91,30 @@ final class Where {
     crossings();
     Sureness sure =
         halfWidth <= TIGHT ? Sureness.SURE : halfWidth <= LOOSE ? Sureness.LIKELY : Sureness.OPEN;
-    return headline(stations, sure, through);
+    return headline(stations, contradicted(sure), through);
+  }
+
+  /** What contradicts the course is told with it, and nothing is sure of it then. */
+  private Sureness contradicted(Sureness sure) {
+    Sureness least = sure;
+    for (Statement doubt : one.line().doubts()) {
+      if (doubt.key() instanceof CourseKey key && UNSURE.containsKey(key) && isOfThisLine(doubt)) {
+        tell.contradicted(doubt);
+        Sureness most = UNSURE.getOrDefault(key, least);
+        least = most.compareTo(least) > 0 ? most : least;
+      }
+    }
+    return least;
+  }
+
+  private boolean isOfThisLine(Statement doubt) {
+    return doubt.arguments().getFirst() instanceof Argument.Label(String label)
+        && (label.equals(one.name())
+            || one.runs().stream()
+                .anyMatch(run -> run.reach().from().equals(label) || run.reach().to().equals(label))
+            || one.line().locates().stream()
+                .anyMatch(
+                    fit -> fit.entry().label().equals(label) && one.has(fit.place().reach())));
   }
 
   private void open(Run run) {

@@ -1,6 +1,5 @@
 package daylight.line.dig;
 
-import daylight.line.book.Boundary;
 import daylight.line.book.Place;
 import daylight.line.course.Line;
 import daylight.line.course.Run;
@@ -15,22 +14,21 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 
 /**
- * Where the estimated course crosses a line on the ground.
+ * Where the estimated course crosses a line on the ground: a boundary, or marks of another service.
  *
- * @param boundary that line
  * @param place in the pipe
  * @param along the distance of that place from the upstream node, with its uncertainty
  */
-public record Crossing(Boundary boundary, Place place, Measured along) {
+public record Crossing(Place place, Measured along) {
   /** Two crossings nearer to each other than this are one, metres. */
   private static final double SAME_WITHIN = 1e-6;
 
   /** A crossing flatter than this says little of where it is: the sine of six degrees. */
   private static final double FLATTEST = 0.1;
 
-  /** The crossings of a run, upstream first; none where a point of the boundary has no place. */
-  static List<Crossing> of(Line line, Run run, Boundary boundary) {
-    List<PlanPoint> points = Grounds.points(line, boundary.points());
+  /** The crossings of a run, upstream first; none where one of the points has no place. */
+  static List<Crossing> of(Line line, Run run, List<String> labels) {
+    List<PlanPoint> points = Grounds.points(line, labels);
     List<Crossing> crossings = new ArrayList<>();
     List<Station> stations = run.stations();
     for (int i = 1; i < stations.size(); i++) {
@@ -38,7 +36,7 @@ public record Crossing(Boundary boundary, Place place, Measured along) {
         Crossing at =
             crossing(
                 line,
-                boundary,
+                labels,
                 stations.get(i - 1),
                 stations.get(i),
                 points.get(j - 1),
@@ -58,11 +56,11 @@ public record Crossing(Boundary boundary, Place place, Measured along) {
   }
 
   /**
-   * Square to the boundary the spot is uncertain by s against the nearest of its landmarks; along
-   * the pipe that is s over the sine of the angle between them.
+   * Square to that line the spot is uncertain by s against the nearest of its points; along the
+   * pipe that is s over the sine of the angle between them.
    */
   private static @Nullable Crossing crossing(
-      Line line, Boundary boundary, Station a, Station b, PlanPoint p, PlanPoint q) {
+      Line line, List<String> labels, Station a, Station b, PlanPoint p, PlanPoint q) {
     LineSegment pipe = new LineSegment(coordinate(a.spot()), coordinate(b.spot()));
     Coordinate hit = pipe.intersection(new LineSegment(coordinate(p), coordinate(q)));
     if (hit == null) {
@@ -72,13 +70,13 @@ public record Crossing(Boundary boundary, Place place, Measured along) {
     double from = a.place().distance();
     Place place = new Place(a.place().reach(), from + share * (b.place().distance() - from));
     PlanPoint spot = new PlanPoint(hit.getX(), hit.getY());
-    String nearest = Grounds.nearest(line, boundary.points(), spot);
+    String nearest = Grounds.nearest(line, labels, spot);
     Covariance2 c = line.relative(place, nearest).orElse(a.spread());
     double bearing = p.bearingTo(q);
     double square = Math.sqrt(Vector.of(bearing + Math.PI / 2).variance(c));
     double sine = Math.abs(StrictMath.sin(a.spot().bearingTo(b.spot()) - bearing));
     double sd = Math.max(square / Math.max(FLATTEST, sine), SAME_WITHIN);
-    return new Crossing(boundary, place, new Measured(place.distance(), sd));
+    return new Crossing(place, new Measured(place.distance(), sd));
   }
 
   private static Coordinate coordinate(PlanPoint point) {

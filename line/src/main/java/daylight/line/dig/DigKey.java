@@ -17,6 +17,8 @@ public enum DigKey implements Key {
   NO_DEPTH,
   /** The bore is not written down, so the top of the pipe is not known apart from its bottom. */
   NO_BORE,
+  /** The pipe is of iron there, through which a depth read by a receiver is not to be relied on. */
+  IRON,
   /** The tape from {0} is longer than {1}. */
   LONG_TAPE,
   /** It runs on for {0} from there. */

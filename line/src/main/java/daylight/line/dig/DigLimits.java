@@ -57,6 +57,11 @@ public record DigLimits(
     return new DigLimits(other, wayOut, protect, bedding, longestTape, nearMark, clearance);
   }
 
+  /** The same with another distance to marks, in metres. */
+  public DigLimits withNearMark(double other) {
+    return new DigLimits(margin, wayOut, protect, bedding, longestTape, other, clearance);
+  }
+
   /** The same with another clearance, in metres. */
   public DigLimits withClearance(double other) {
     return new DigLimits(margin, wayOut, protect, bedding, longestTape, nearMark, other);

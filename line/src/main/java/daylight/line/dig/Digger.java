@@ -173,6 +173,14 @@ public final class Digger {
     } else if (crown == null) {
       told.add(Statement.of(DigKey.NO_BORE));
     }
+    boolean iron =
+        book.site()
+            .findReach(here.place().reach())
+            .filter(reach -> Ferrous.at(line, reach, here.place()))
+            .isPresent();
+    if (iron && here.depth() != null) {
+      told.add(Statement.of(DigKey.IRON));
+    }
     told.addAll(Grounds.open(line, book.site()));
     return told;
   }
@@ -200,7 +208,7 @@ public final class Digger {
 
   /** Where the estimated course of a run crosses a boundary, upstream first. */
   public static List<Crossing> crossings(Line line, Run run, Boundary boundary) {
-    return Crossing.of(line, run, boundary);
+    return Crossing.of(line, run, boundary.points());
   }
 
   /**
@@ -209,5 +217,10 @@ public final class Digger {
    */
   public static Optional<Overlap> overlap(Line line, Run run, Boundary boundary) {
     return Overlap.of(line, run, boundary);
+  }
+
+  /** Every mark of another service on record, of all visits, and how it lies to the line. */
+  public static List<ServiceFound> services(FieldBook book, Line line) {
+    return ServiceFound.of(book, line);
   }
 }

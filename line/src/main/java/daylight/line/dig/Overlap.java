@@ -23,7 +23,9 @@ public record Overlap(Boundary boundary, Place place, boolean left, double beyon
   static Optional<Overlap> of(Line line, Run run, Boundary boundary) {
     List<PlanPoint> points = Grounds.points(line, boundary.points());
     List<Station> stations = run.stations();
-    if (points.size() < 2 || stations.isEmpty() || !Crossing.of(line, run, boundary).isEmpty()) {
+    if (points.size() < 2
+        || stations.isEmpty()
+        || !Crossing.of(line, run, boundary.points()).isEmpty()) {
       return Optional.empty();
     }
     Overlap worst = null;

@@ -74,9 +74,21 @@ final class Choices {
     origin.ifPresent(o -> loci.add(new Locus.Line(o, 0)));
     return Locus.meetings(loci).stream()
         .filter(at -> origin.isEmpty() || at.y() > origin.get().y())
-        .filter(at -> scene.known().values().stream().noneMatch(k -> k.distanceTo(at) < 1e-6))
+        .filter(at -> own.stream().noneMatch(tie -> lost(tie, point, at, scene)))
         .sorted(Comparator.comparingDouble(PlanPoint::x).thenComparingDouble(PlanPoint::y))
         .toList();
+  }
+
+  /**
+   * Whether a tie has no direction at a place: a tape, bearing or angle to a point right there. Two
+   * points may well lie at one place otherwise, as a locate right over its access point does.
+   */
+  private static boolean lost(Sighting tie, String point, PlanPoint at, Scene scene) {
+    return !(tie instanceof Sighting.AlongOut)
+        && tie.points().stream()
+            .filter(other -> !other.equals(point))
+            .flatMap(other -> scene.position(other).stream())
+            .anyMatch(known -> known.distanceTo(at) < 1e-6);
   }
 
   /** One position, improved by the ties of the point. */

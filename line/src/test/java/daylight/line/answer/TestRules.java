@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Catalogue.Bears;
 import daylight.line.book.Catalogue.Hazard;
+import daylight.line.course.TestPriors;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
@@ -14,7 +15,11 @@ final class TestRules {
   private TestRules() {}
 
   static Rules rules() {
-    return new Rules(catalogue(), eighth(), new Rules.Limits(0.95, 0.05, 1.2192, 1.524));
+    return new Rules(
+        catalogue(),
+        eighth(),
+        new Rules.Limits(0.95, 0.05, 1.2192, 1.524, 0.3, 0.6096),
+        TestPriors.shipped());
   }
 
   static Catalogue catalogue() {

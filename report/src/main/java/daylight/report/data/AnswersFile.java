@@ -9,11 +9,15 @@ import daylight.line.answer.Evidence;
 import daylight.line.answer.StopOrder;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Run;
+import daylight.line.course.Station;
+import daylight.line.dig.Digger;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
+import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
@@ -60,7 +64,16 @@ public final class AnswersFile {
     answers.fall().stretches().forEach(stretch -> stretches.add(stretch(stretch)));
     ArrayNode water = fall.putArray("water");
     answers.fall().water().forEach(seen -> water.add(water(seen)));
+    ArrayNode digs = root.putArray("digs");
+    answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
+    ArrayNode findings = root.putArray("findings");
+    Captions.findings(subject).forEach(placed -> findings.add(finding(placed)));
+    ArrayNode services = root.putArray("services");
+    Digger.services(subject.book(), subject.line())
+        .forEach(
+            one -> ServiceJson.fill(services.addObject().put("label", one.mark().label()), one));
     statements(root.putArray("doubts"), subject.line().doubts());
+    statements(root.putArray("unchecked"), subject.line().unchecked().stream().toList());
     ArrayNode complaints = root.putArray("complaints");
     subject.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
     return root;
@@ -72,6 +85,27 @@ public final class AnswersFile {
     json.put("finding", placed.finding().label()).put("kind", placed.finding().kind());
     Json.place(json, "at", placed.from());
     return json.put("sentence", words.finding(placed)).put("order", words.word("report.stop.do"));
+  }
+
+  /** Where something is, and which way the pipe runs there, clockwise from grid north. */
+  private ObjectNode finding(PlacedFinding placed) {
+    ObjectNode json = Json.object();
+    json.put("finding", placed.finding().label()).put("kind", placed.finding().kind());
+    Json.place(json, "from", placed.from());
+    Json.place(json, "to", placed.to());
+    json.put("distanceSd", Json.number(placed.sd()));
+    subject
+        .line()
+        .findRun(placed.from().reach())
+        .ifPresent(
+            run -> {
+              if (run.path() instanceof Run.Path.Found found) {
+                Station at = found.nearest(placed.from().distance());
+                Json.bearing(json, "heading", at.bearing(), at.bearingSd());
+                Json.measured(json, "depth", at.depth());
+              }
+            });
+    return json.put("sentence", words.finding(placed));
   }
 
   private ObjectNode line(Answers.LineAnswers line) {

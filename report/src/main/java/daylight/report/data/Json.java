@@ -46,6 +46,17 @@ final class Json {
     }
   }
 
+  /** A bearing within a full turn, clockwise from grid north, and its standard uncertainty. */
+  static void bearing(ObjectNode into, String key, double bearing, double sd) {
+    measured(into, key, new Measured(turned(bearing), sd));
+  }
+
+  /** A bearing within a full turn. */
+  static double turned(double bearing) {
+    double full = 2 * Math.PI;
+    return bearing - full * Math.floor(bearing / full);
+  }
+
   static void place(ObjectNode into, String key, @Nullable Place place) {
     if (place == null) {
       into.putNull(key);

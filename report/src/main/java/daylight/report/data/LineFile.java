@@ -7,6 +7,8 @@ import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
+import daylight.line.dig.Digger;
+import daylight.line.dig.ServiceFound;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.ErrorEllipse;
@@ -73,6 +75,7 @@ public final class LineFile {
             });
     Captions.findings(subject).forEach(this::finding);
     subject.line().locates().forEach(this::locate);
+    Digger.services(subject.book(), subject.line()).forEach(this::service);
     landmarks();
     return root;
   }
@@ -88,6 +91,12 @@ public final class LineFile {
     Json.measured(properties, "length", run.length());
     ArrayNode across = properties.putArray("acrossSd");
     run.stations().forEach(station -> across.add(Json.number(station.across(), METRE_DECIMALS)));
+    ArrayNode heading = properties.putArray("heading");
+    ArrayNode headingSd = properties.putArray("headingSd");
+    for (Station station : run.stations()) {
+      heading.add(Json.number(Json.turned(station.bearing()), METRE_DECIMALS));
+      headingSd.add(Json.number(station.bearingSd(), METRE_DECIMALS));
+    }
     ArrayNode invert = properties.putArray("invert");
     ArrayNode invertSd = properties.putArray("invertSd");
     for (Station station : run.stations()) {
@@ -115,6 +124,7 @@ public final class LineFile {
 
   private void position(ObjectNode properties, Station station) {
     spread(properties, station.spread());
+    Json.bearing(properties, "heading", station.bearing(), station.bearingSd());
     Json.measured(properties, "invert", station.invert());
     Json.measured(properties, "depth", station.depth());
   }
@@ -143,7 +153,18 @@ public final class LineFile {
     Json.place(properties, "place", fit.place());
     Json.measured(properties, "depth", fit.depth());
     properties.put("off", Json.number(fit.off()));
+    properties.put("spotChecked", fit.spotShows() != null);
+    properties.put("depthChecked", fit.depthShows() != null);
     spreadOf(properties, fit.entry().label());
+  }
+
+  /** A service whose marks have no place is told all the same, as a feature without one. */
+  private void service(ServiceFound found) {
+    ObjectNode properties =
+        feature("service", found.mark().label(), found.points(), found.points().size() > 1);
+    ServiceJson.fill(properties, found);
+    properties.putNull("depth");
+    properties.put("caution", subject.words().word("report.services.depth"));
   }
 
   private void landmarks() {
@@ -183,7 +204,7 @@ public final class LineFile {
     ObjectNode feature = features.addObject();
     feature.put("type", "Feature").put("id", role + "/" + label);
     SiteTie tied = tie;
-    if (tied == null) {
+    if (tied == null || path.isEmpty()) {
       feature.putNull("geometry");
     } else {
       ObjectNode geometry = feature.putObject("geometry");

@@ -5,11 +5,13 @@ import daylight.line.book.Node;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Route;
+import daylight.line.dig.ServiceFound;
 import daylight.line.measure.Argument;
 import daylight.report.words.Words;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Short texts and choices that drawings, page and files share. */
@@ -75,5 +77,12 @@ public final class Captions {
     return along.isPresent()
         ? words.length(along.getAsDouble())
         : place.reach() + " " + words.length(place.distance());
+  }
+
+  /** A mark of another service by its word and its label, where the label says more. */
+  public static String service(Subject subject, ServiceFound found) {
+    String word = subject.words().name(found.mark().service());
+    String label = found.mark().label();
+    return label.toLowerCase(Locale.ROOT).contains(word) ? label : word + " " + label;
   }
 }

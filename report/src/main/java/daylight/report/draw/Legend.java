@@ -2,6 +2,7 @@ package daylight.report.draw;
 
 import daylight.line.book.Landmark;
 import daylight.line.book.Node;
+import daylight.line.book.Papers;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ final class Legend {
   private final Set<Entry> entries = EnumSet.noneOf(Entry.class);
   private final Set<Node.Kind> nodes = EnumSet.noneOf(Node.Kind.class);
   private final Set<Landmark.Kind> landmarks = EnumSet.noneOf(Landmark.Kind.class);
+  private final Set<Papers.Service> services = EnumSet.noneOf(Papers.Service.class);
   private final Set<String> symbols = new TreeSet<>();
 
   /** What is neither a node, a landmark nor a finding. */
@@ -67,6 +69,10 @@ final class Legend {
     landmarks.add(kind == Landmark.Kind.TREE ? kind : Landmark.Kind.OTHER);
   }
 
+  void use(Papers.Service service) {
+    services.add(service);
+  }
+
   void use(String symbol) {
     symbols.add(symbol);
   }
@@ -75,6 +81,10 @@ final class Legend {
     List<Sheet.Sign> signs = new ArrayList<>();
     if (symbols.contains("stop")) {
       signs.add(finding("stop"));
+    }
+    for (Papers.Service service : services) {
+      String key = "draw.legend.service." + service.name().toLowerCase(java.util.Locale.ROOT);
+      signs.add(new Sheet.Sign(ServiceInk.sign(service), words.word(key)));
     }
     for (Entry entry : entries) {
       String key = "draw.legend." + entry.name().toLowerCase(java.util.Locale.ROOT);

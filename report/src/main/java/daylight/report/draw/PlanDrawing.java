@@ -31,6 +31,7 @@ public final class PlanDrawing {
   private final PlanFrame frame;
   private final Labeller labeller;
   private final Marks marks;
+  private final PlanServices services;
   private final PlanCourse course;
   private final Legend legend;
   private final Route route;
@@ -49,7 +50,10 @@ public final class PlanDrawing {
     this.points = shownPoints(subject);
     Box body = sheet.body();
     Box box = new Box(body.x(), body.y(), body.width(), body.height() - FOOT_ROOM);
-    this.frame = PlanFrame.of(extent(subject, points), box, words.shown());
+    this.services = new PlanServices(subject);
+    List<PlanPoint> extent = extent(subject, points);
+    extent.addAll(services.points());
+    this.frame = PlanFrame.of(extent, box, words.shown());
     this.labeller = new Labeller(box);
     this.marks = new Marks(labeller);
     this.legend = new Legend(words);
@@ -63,6 +67,7 @@ public final class PlanDrawing {
 
   private Tag draw() {
     boundaries();
+    services.draw(sheet, frame, labeller, legend);
     ellipses();
     course.draw();
     signs();
@@ -213,6 +218,7 @@ public final class PlanDrawing {
         finding(placed);
       }
     }
+    services.labels(frame, marks);
     course
         .nodes()
         .forEach(
@@ -263,6 +269,7 @@ public final class PlanDrawing {
   private void side() {
     sheet.sideHeading(words.word("draw.legend"));
     sheet.side(legend.signs());
+    services.notes(sheet);
     sheet.key(words, marks);
     if (!points.isEmpty()) {
       sheet.sideHeading(words.word("draw.landmarks"));

@@ -98,6 +98,8 @@ public final class ProfileDrawing {
       new ProfilePipe(subject, route, profile, sheet, frame, labeller, legend).draw();
       readings();
     }
+    new ProfileServices(subject, route, legend)
+        .draw(sheet, frame, this::ground, plot.bottom(), labeller, marks);
     nodes();
     labels();
     sheet.add(marks.settled());

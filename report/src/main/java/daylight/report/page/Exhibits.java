@@ -1,5 +1,6 @@
 package daylight.report.page;
 
+import daylight.line.dig.Digger;
 import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
@@ -15,6 +16,7 @@ final class Exhibits {
   static final String PLAN = "plan";
   static final String PROFILE = "profile";
   static final String STRIP = "strip";
+  static final String SERVICES = "services";
   static final String FINDINGS = "findings";
   static final String LOCATES = "locates";
   static final String FALL = "fall";
@@ -29,6 +31,7 @@ final class Exhibits {
     words = subject.words();
     stills = subject.shots().stills();
     stills.forEach(still -> figures.add(id(still)));
+    number(SERVICES, Digger.services(subject.book(), subject.line()));
     number(FINDINGS, Captions.findings(subject));
     number(LOCATES, subject.line().locates());
     number(FALL, subject.answers().fall().stretches());

@@ -30,6 +30,8 @@ public final class OwnersReport {
       List.of(
           "complaint",
           "answers",
+          Exhibits.SERVICES,
+          "digs",
           Exhibits.PLAN,
           Exhibits.PROFILE,
           Exhibits.STRIP,
@@ -76,6 +78,8 @@ public final class OwnersReport {
     List<Tag> sections = new ArrayList<>();
     sections.add(opening());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
+    sections.add(new ServiceTable(subject).section(exhibits));
+    sections.add(new DigCards(subject).section());
     sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
     sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
@@ -211,7 +215,11 @@ public final class OwnersReport {
 
   private Tag doubts() {
     return Html.section("doubts", words.word("report.doubts"))
-        .add(said(subject.line().doubts(), "report.doubts.none"));
+        .add(said(subject.line().doubts(), "report.doubts.none"))
+        .addAll(
+            subject.line().unchecked().stream()
+                .map(unchecked -> Tag.of("p", words.say(unchecked)))
+                .toList());
   }
 
   private Tag book() {

@@ -56,11 +56,15 @@ final class Typed {
 
   /** Any reaches and passes, as rows of the file. */
   static Subject book(String reaches, String passes) {
-    String text =
+    return of(
         HEAD
             + reaches
             + "visits:\n  - label: V1\n    kit: {}\n"
-            + (passes.isEmpty() ? "" : "    passes:\n" + passes);
+            + (passes.isEmpty() ? "" : "    passes:\n" + passes));
+  }
+
+  /** A whole file. */
+  static Subject of(String text) {
     ReadBook read =
         FieldBookReader.read(
             "typed.yaml", text.getBytes(StandardCharsets.UTF_8), null, Bundled.catalogue());
@@ -68,7 +72,12 @@ final class Typed {
       throw new AssertionError(read.complaints() + "\n" + text);
     }
     FieldBook book = Objects.requireNonNull(read.book());
-    Rules rules = new Rules(Bundled.catalogue(), Bundled.fallRules("ipc-704.1"), Bundled.limits());
+    Rules rules =
+        new Rules(
+            Bundled.catalogue(),
+            Bundled.fallRules("ipc-704.1"),
+            Bundled.limits(),
+            Bundled.priors());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,

@@ -38,6 +38,8 @@ class OwnersReportTest {
         .containsExactly(
             "complaint",
             "answers",
+            "services",
+            "digs",
             "plan",
             "profile",
             "strip",

@@ -1,0 +1,15 @@
+package daylight.line.answer;
+
+import daylight.line.course.PlacedFinding;
+import daylight.line.dig.Dig;
+import daylight.line.dig.DigTicket;
+
+/**
+ * A place where the ground may have to be opened.
+ *
+ * @param line the label of the line
+ * @param finding what one would dig for
+ * @param ticket how the notice stood on the day of the visit; where no day is known, on any
+ * @param dig the spot, or why it cannot be said
+ */
+public record DigPlace(String line, PlacedFinding finding, DigTicket ticket, Dig dig) {}
