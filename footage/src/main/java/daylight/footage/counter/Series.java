@@ -1,0 +1,102 @@
+package daylight.footage.counter;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One figure of one line over all frames.
+ *
+ * @param steps per frame, in units of the last place; {@link #NONE} where it was not read
+ * @param line per frame, which text; negative where not read
+ * @param shown per text, the figure as it stands there
+ * @param places decimals, or {@link Said#INCHES}
+ * @param unit what most often follows
+ */
+record Series(long[] steps, int[] line, String[] shown, int places, String unit) {
+  static final long NONE = Long.MIN_VALUE;
+
+  /** The figure at that place from the left, as far as it is read. */
+  static Series of(Scroll scroll, char[] names, int place) {
+    int distinct = scroll.distinct();
+    Said[] all = new Said[distinct];
+    int[] times = new int[distinct];
+    for (int frame = 0; frame < scroll.frames(); frame++) {
+      if (scroll.at(frame) >= 0) {
+        times[scroll.at(frame)]++;
+      }
+    }
+    Map<Integer, Integer> places = new HashMap<>();
+    Map<String, Integer> units = new HashMap<>();
+    for (int i = 0; i < distinct; i++) {
+      List<Said> said = Said.in(scroll.text(i, names));
+      if (said.size() > place) {
+        all[i] = said.get(place);
+        places.merge(all[i].places(), times[i], Integer::sum);
+        units.merge(all[i].unit(), times[i], Integer::sum);
+      }
+    }
+    int usual = most(places, 0);
+    String unit = most(units, "");
+    long[] steps = new long[scroll.frames()];
+    Arrays.fill(steps, NONE);
+    for (int frame = 0; frame < steps.length; frame++) {
+      int line = scroll.at(frame);
+      if (line >= 0 && all[line] != null && all[line].places() == usual) {
+        steps[frame] = all[line].steps();
+      }
+    }
+    String[] shown = new String[distinct];
+    int[] lines = new int[steps.length];
+    for (int i = 0; i < distinct; i++) {
+      shown[i] = all[i] == null ? "" : all[i].shown();
+    }
+    for (int frame = 0; frame < steps.length; frame++) {
+      lines[frame] = steps[frame] == NONE ? -1 : scroll.at(frame);
+    }
+    return new Series(steps, lines, shown, usual, unit);
+  }
+
+  private static <T> T most(Map<T, Integer> counts, T otherwise) {
+    return counts.entrySet().stream()
+        .max(Map.Entry.<T, Integer>comparingByValue().thenComparing(e -> e.getKey().toString()))
+        .map(Map.Entry::getKey)
+        .orElse(otherwise);
+  }
+
+  /** Share of the frames on which it was read. */
+  double share() {
+    return (double) Arrays.stream(steps).filter(step -> step != NONE).count() / steps.length;
+  }
+
+  /** Metres a step; empty units are guessed from the decimals (common practice, no source). */
+  double metresPerStep() {
+    if (places == Said.INCHES) {
+      return 0.0254;
+    }
+    String plain = unit.strip();
+    double metres = plain.isEmpty() ? places >= 2 ? 1 : 0.3048 : metric() ? 1 : 0.3048;
+    return metres / StrictMath.pow(10, places);
+  }
+
+  /** Whether the unit says a length. */
+  boolean hasLength() {
+    String plain = unit.strip();
+    return places == Said.INCHES
+        || metric()
+        || plain.equalsIgnoreCase("ft")
+        || plain.equalsIgnoreCase("f")
+        || plain.equals("'");
+  }
+
+  private boolean metric() {
+    return unit.strip().equalsIgnoreCase("m");
+  }
+
+  /** Whether what follows the figure says that it is something else. */
+  boolean foreign() {
+    String plain = unit.strip();
+    return !plain.isEmpty() && !hasLength();
+  }
+}
