@@ -113,14 +113,19 @@ public final class CounterReader {
     boolean illegible = false;
     for (Scroll scroll : scrolls) {
       for (int place = 0; place < MOST_FIGURES; place++) {
-        Series series = Series.of(scroll, scroll.names(), place);
+        Series first = Series.of(scroll, scroll.names(), place);
+        if (first.share() == 0) {
+          break;
+        }
+        char[] names = Mended.names(scroll, place);
+        Series series = Series.of(scroll, names, place);
         Judge.Kind kind = Judge.kind(series, seconds);
         if (Boolean.getBoolean("counter.debug")) {
           if (place == 0) {
             System.err.println(scroll.strip() + " " + scroll.distinct());
             for (int i = 0; i < scroll.frames(); i += Math.max(1, scroll.frames() / 12)) {
               System.err.println(
-                  "   " + (scroll.at(i) < 0 ? "-" : scroll.text(scroll.at(i), scroll.names())));
+                  "   " + (scroll.at(i) < 0 ? "-" : scroll.text(scroll.at(i), names)));
             }
           }
           System.err.println(

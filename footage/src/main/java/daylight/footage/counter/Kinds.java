@@ -16,6 +16,7 @@ final class Kinds {
   private final List<Integer> counts = new ArrayList<>();
   private final List<float[]> opinions = new ArrayList<>();
   private float near;
+  private int named;
 
   Kinds(Letters letters) {
     this.letters = letters;
@@ -23,6 +24,14 @@ final class Kinds {
 
   int size() {
     return means.size();
+  }
+
+  /** From now on the kinds there are keep their names, each as it looks on the average. */
+  void settle() {
+    for (int i = 0; i < means.size(); i++) {
+      opinions.set(i, letters.opinion(means.get(i)));
+    }
+    named = means.size();
   }
 
   int count(int kind) {
@@ -73,7 +82,7 @@ final class Kinds {
     }
     int count = counts.get(kind) + 1;
     counts.set(kind, count);
-    if (Integer.bitCount(count) == 1) {
+    if (kind >= named && Integer.bitCount(count) == 1) {
       opinions.set(kind, letters.opinion(mean));
     }
   }

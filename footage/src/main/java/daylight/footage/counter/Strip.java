@@ -34,6 +34,7 @@ final class Strip {
   private final Ink ink;
   private final Cut cut;
   private final Kinds kinds;
+  private final Cells cells;
   private Spacing spacing = Spacing.NONE;
   private double belief;
 
@@ -50,6 +51,7 @@ final class Strip {
     ink = new Ink(window.width(), window.height());
     cut = new Cut(window.width(), window.height());
     kinds = new Kinds(letters);
+    cells = new Cells(kinds, window.width(), top, bottom);
   }
 
   Window window() {
@@ -132,6 +134,7 @@ final class Strip {
       cuts.add(boxes);
       labels.add(boxes.stream().mapToInt(this::kind).toArray());
     }
+    kinds.settle();
     double sum = 0;
     double all = 0;
     for (int[] line : labels) {
@@ -149,6 +152,20 @@ final class Strip {
     }
     belief = all == 0 ? 0 : sum / all;
     spacing = Spacing.of(cuts, labels, kinds, bottom - top);
+    for (int n = 0; n < frames.size(); n++) {
+      int[] line = spaced(cuts.get(n), labels.get(n));
+      if (clean(line)) {
+        cells.place(line, cuts.get(n));
+      }
+    }
+    for (int n = 0; n < frames.size(); n++) {
+      int[] line = spaced(cuts.get(n), labels.get(n));
+      if (clean(line)) {
+        crop(frames.get(n), pictureWidth);
+        cells.look(line, ink.strokes());
+      }
+    }
+    cells.settle();
   }
 
   private void crop(byte[] frame, int pictureWidth) {
@@ -176,16 +193,37 @@ final class Strip {
     luma.copy(window.left(), window.top(), window.width(), window.height(), pixels);
     ink.find(pixels, strokeReach, dark, least);
     List<Cut.Box> boxes = boxes();
+    int[] labels = boxes.stream().mapToInt(this::kind).toArray();
+    int[] line = spaced(boxes, labels);
+    if (clean(line) && cells.knows(line)) {
+      return line;
+    }
+    int[] again = cells.read(ink.strokes());
+    return again.length > 0 ? again : line;
+  }
+
+  private int[] spaced(List<Cut.Box> boxes, int[] labels) {
     int[] line = new int[2 * boxes.size()];
     int length = 0;
     for (int i = 0; i < boxes.size(); i++) {
-      int kind = kind(boxes.get(i));
-      if (i > 0 && spacing.apart(boxes.get(i - 1), line[length - 1], boxes.get(i), kind, kinds)) {
+      if (i > 0
+          && spacing.apart(boxes.get(i - 1), labels[i - 1], boxes.get(i), labels[i], kinds)) {
         line[length++] = SPACE;
       }
-      line[length++] = kind;
+      line[length++] = labels[i];
     }
     return Arrays.copyOf(line, length);
+  }
+
+  private boolean clean(int[] line) {
+    boolean digits = false;
+    for (int kind : line) {
+      if (kind == STRANGE) {
+        return false;
+      }
+      digits |= kind >= 0 && Character.isDigit(kinds.letter(kind));
+    }
+    return digits;
   }
 
   /** How ink stands out in a window over many frames. */
