@@ -14,7 +14,7 @@ import java.util.Map;
  */
 final class Cells {
   private static final float ALIKE = 0.72f;
-  private static final float CLEARLY = 0.05f;
+  private static final float CLEARLY = 0.08f;
   private static final int MOST_LAYOUTS = 8;
   private static final int LEAST_SEEN = 2;
 

@@ -19,6 +19,9 @@ public final class CounterReader {
   private static final double LEAST_BELIEF = 0.35;
   private static final double LEAST_SHARE = 0.2;
 
+  /** The same for a figure without a unit. */
+  private static final double LEAST_BARE_SHARE = 0.6;
+
   /** So long a gap is bridged where the reading hardly changed, seconds. */
   private static final double BRIDGE_SECONDS = 3;
 
@@ -47,18 +50,17 @@ public final class CounterReader {
 
   private Found read(@Nullable Window given) throws IOException {
     List<Window> windows = survey();
+    if (frames.isEmpty()) {
+      return new Found.None(Found.Why.NO_LETTERS);
+    }
     if (given != null) {
-      windows = List.of(given);
+      windows = inside(given);
     }
     List<Strip> strips = new ArrayList<>();
     for (Window window : windows) {
       strips.addAll(Strip.in(window, frames, width, letters));
     }
     frames.clear();
-    if (Boolean.getBoolean("counter.debug")) {
-      windows.forEach(w -> System.err.println("window " + w));
-      strips.forEach(s -> System.err.println("strip " + s));
-    }
     strips.removeIf(strip -> strip.belief() < LEAST_BELIEF);
     strips.sort(Comparator.comparingDouble(Strip::belief).reversed());
     if (strips.isEmpty()) {
@@ -77,6 +79,13 @@ public final class CounterReader {
             watch,
             luma -> scrolls.forEach(s -> s.add(luma.number(), s.strip().read(luma))));
     return whole ? judged(scrolls) : new Found.Stopped();
+  }
+
+  private List<Window> inside(Window given) {
+    int height = frames.getFirst().length / width;
+    return given.left() >= width || given.top() >= height
+        ? List.of()
+        : List.of(given.grown(0, 0, width, height));
   }
 
   private List<Window> survey() throws IOException {
@@ -120,29 +129,8 @@ public final class CounterReader {
         char[] names = Mended.names(scroll, place);
         Series series = Series.of(scroll, names, place);
         Judge.Kind kind = Judge.kind(series, seconds);
-        if (Boolean.getBoolean("counter.debug")) {
-          if (place == 0) {
-            System.err.println(scroll.strip() + " " + scroll.distinct());
-            for (int i = 0; i < scroll.frames(); i += Math.max(1, scroll.frames() / 12)) {
-              System.err.println(
-                  "   " + (scroll.at(i) < 0 ? "-" : scroll.text(scroll.at(i), names)));
-            }
-          }
-          System.err.println(
-              "  fig "
-                  + place
-                  + " "
-                  + kind
-                  + " share "
-                  + series.share()
-                  + " places "
-                  + series.places()
-                  + " unit '"
-                  + series.unit()
-                  + "'");
-        }
-        if (kind == Judge.Kind.DISTANCE) {
-          if (series.share() >= LEAST_SHARE) {
+        if (kind == Judge.Kind.DISTANCE && series.likeDistance()) {
+          if (series.share() >= (series.hasLength() ? LEAST_SHARE : LEAST_BARE_SHARE)) {
             candidates.add(new Candidate(scroll, series));
           } else {
             illegible = true;

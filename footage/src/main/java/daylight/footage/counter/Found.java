@@ -23,6 +23,11 @@ public sealed interface Found {
       leaps = List.copyOf(leaps);
     }
 
+    /** Whether the figure stands there without a unit, so that its unit is a guess. */
+    public boolean bare() {
+      return readings.stream().noneMatch(one -> one.shown().contains("'")) && unit.isEmpty();
+    }
+
     /** As a track of the medium of that label. */
     public Track track(String media) {
       List<Track.Sample> samples = new ArrayList<>();

@@ -8,6 +8,7 @@ final class Kinds {
   private static final int MOST = 160;
   private static final float SAME = 0.95f;
   private static final float LIKE = 0.75f;
+  private static final int OFTEN = 8;
   private static final int SETTLED = 400;
 
   private final Letters letters;
@@ -32,6 +33,11 @@ final class Kinds {
       opinions.set(i, letters.opinion(means.get(i)));
     }
     named = means.size();
+  }
+
+  /** Whether a kind was there from the beginning or was seen often enough since. */
+  boolean settled(int kind) {
+    return kind < named || counts.get(kind) >= OFTEN;
   }
 
   int count(int kind) {

@@ -49,6 +49,32 @@ record Said(long steps, int places, String shown, String unit) {
     return found;
   }
 
+  /** Digits before the point, or of the feet. */
+  int wholeDigits() {
+    int digits = 0;
+    for (char one : shown.toCharArray()) {
+      if (Character.isDigit(one)) {
+        digits++;
+      } else if (one != '+' && one != '-') {
+        break;
+      }
+    }
+    return digits;
+  }
+
+  /** Whether it begins with a zero that could be left out. */
+  boolean filled() {
+    int first = shown.startsWith("+") || shown.startsWith("-") ? 1 : 0;
+    return shown.charAt(first) == '0' && wholeDigits() > 1;
+  }
+
+  /** Whether it is written as where zeros fill up to so many digits. */
+  boolean fits(int zeros) {
+    int digits = wholeDigits();
+    boolean whole = places != INCHES || shown.endsWith("\"");
+    return whole && (digits == zeros || digits > zeros && !filled());
+  }
+
   private static long signed(String sign, long steps) {
     return sign.equals("-") ? -steps : steps;
   }

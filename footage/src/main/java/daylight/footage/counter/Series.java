@@ -3,7 +3,9 @@ package daylight.footage.counter;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * One figure of one line over all frames.
@@ -16,6 +18,10 @@ import java.util.Map;
  */
 record Series(long[] steps, int[] line, String[] shown, int places, String unit) {
   static final long NONE = Long.MIN_VALUE;
+
+  private static final Set<String> LENGTHS = Set.of("ft", "m");
+  private static final double LEAST_UNIT = 0.08;
+  private static final double LEAST_FILLED = 0.1;
 
   /** The figure at that place from the left, as far as it is read. */
   static Series of(Scroll scroll, char[] names, int place) {
@@ -38,12 +44,13 @@ record Series(long[] steps, int[] line, String[] shown, int places, String unit)
       }
     }
     int usual = most(places, 0);
-    String unit = most(units, "");
+    String unit = unit(units);
+    int zeros = zeros(all, times, usual);
     long[] steps = new long[scroll.frames()];
     Arrays.fill(steps, NONE);
     for (int frame = 0; frame < steps.length; frame++) {
       int line = scroll.at(frame);
-      if (line >= 0 && all[line] != null && all[line].places() == usual) {
+      if (line >= 0 && all[line] != null && all[line].places() == usual && all[line].fits(zeros)) {
         steps[frame] = all[line].steps();
       }
     }
@@ -58,6 +65,36 @@ record Series(long[] steps, int[] line, String[] shown, int places, String unit)
     return new Series(steps, lines, shown, usual, unit);
   }
 
+  /** A length where one is seen at all: other letters are what noise makes of it. */
+  private static String unit(Map<String, Integer> units) {
+    Map<String, Integer> lengths = new HashMap<>();
+    int all = 0;
+    for (Map.Entry<String, Integer> one : units.entrySet()) {
+      all += one.getValue();
+      if (LENGTHS.contains(one.getKey().strip().toLowerCase(Locale.ROOT))) {
+        lengths.put(one.getKey(), one.getValue());
+      }
+    }
+    String unit = most(lengths, "");
+    return lengths.getOrDefault(unit, 0) > LEAST_UNIT * all ? unit : most(units, "");
+  }
+
+  /** How many whole digits zeros fill up to; 1 where none do. */
+  private static int zeros(Said[] all, int[] times, int places) {
+    Map<Integer, Integer> filled = new HashMap<>();
+    int frames = 0;
+    for (int i = 0; i < all.length; i++) {
+      if (all[i] != null && all[i].places() == places) {
+        frames += times[i];
+        if (all[i].filled()) {
+          filled.merge(all[i].wholeDigits(), times[i], Integer::sum);
+        }
+      }
+    }
+    int digits = most(filled, 1);
+    return filled.getOrDefault(digits, 0) > LEAST_FILLED * frames ? digits : 1;
+  }
+
   private static <T> T most(Map<T, Integer> counts, T otherwise) {
     return counts.entrySet().stream()
         .max(Map.Entry.<T, Integer>comparingByValue().thenComparing(e -> e.getKey().toString()))
@@ -68,6 +105,15 @@ record Series(long[] steps, int[] line, String[] shown, int places, String unit)
   /** Share of the frames on which it was read. */
   double share() {
     return (double) Arrays.stream(steps).filter(step -> step != NONE).count() / steps.length;
+  }
+
+  /** Whether it is written as distances are: with a unit, decimals or several digits. */
+  boolean likeDistance() {
+    int digits = 0;
+    for (String one : shown) {
+      digits = Math.max(digits, (int) one.chars().filter(Character::isDigit).count());
+    }
+    return hasLength() || places > 0 && digits > 2 || digits > 3;
   }
 
   /** Metres a step; empty units are guessed from the decimals (common practice, no source). */
@@ -83,11 +129,7 @@ record Series(long[] steps, int[] line, String[] shown, int places, String unit)
   /** Whether the unit says a length. */
   boolean hasLength() {
     String plain = unit.strip();
-    return places == Said.INCHES
-        || metric()
-        || plain.equalsIgnoreCase("ft")
-        || plain.equalsIgnoreCase("f")
-        || plain.equals("'");
+    return places == Said.INCHES || metric() || plain.equalsIgnoreCase("ft");
   }
 
   private boolean metric() {

@@ -206,8 +206,7 @@ final class Strip {
     int[] line = new int[2 * boxes.size()];
     int length = 0;
     for (int i = 0; i < boxes.size(); i++) {
-      if (i > 0
-          && spacing.apart(boxes.get(i - 1), labels[i - 1], boxes.get(i), labels[i], kinds)) {
+      if (i > 0 && spacing.apart(boxes.get(i - 1), labels[i - 1], boxes.get(i), labels[i], kinds)) {
         line[length++] = SPACE;
       }
       line[length++] = labels[i];
@@ -218,7 +217,7 @@ final class Strip {
   private boolean clean(int[] line) {
     boolean digits = false;
     for (int kind : line) {
-      if (kind == STRANGE) {
+      if (kind == STRANGE || kind >= 0 && !kinds.settled(kind)) {
         return false;
       }
       digits |= kind >= 0 && Character.isDigit(kinds.letter(kind));

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 
 /** Films a clip with its truth, and scores what is read against it. */
 final class Clip {
@@ -26,46 +27,38 @@ final class Clip {
     };
   }
 
-  /** Reads files that have their truth beside them (name.txt: a line a frame) and prints scores. */
+  /** Text, a tab, contrast to noise: a line a frame. */
+  static List<Truth> truth(List<String> lines) {
+    return lines.stream()
+        .map(line -> line.split("\t", -1))
+        .map(parts -> new Truth(parts[0], Double.parseDouble(parts[1])))
+        .toList();
+  }
+
+  /** Reads films that have their truth beside them and prints how well. */
   public static void main(String[] words) throws Exception {
     for (String word : words) {
       Path file = Path.of(word);
-      List<String> truth =
-          Files.readAllLines(Path.of(word + ".txt")).stream()
-              .map(l -> l.split("\t", -1)[0])
-              .toList();
+      List<Truth> truth = truth(Files.readAllLines(Path.of(word + ".txt")));
       long begun = System.nanoTime();
       Found found = read(file);
       double took = (System.nanoTime() - begun) / 1e9;
-      if (!(found instanceof Found.Counter counter)) {
-        System.out.printf("%-34s %s %.1f s%n", file.getFileName(), found, took);
-        continue;
+      if (found instanceof Found.Counter counter) {
+        Score score = Score.of(counter, truth);
+        System.out.printf(
+            Locale.ROOT,
+            "%-20s read %.2f %% wrong %.2f %% legible %d of %d, set anew %s, %.1f s%s%n",
+            file.getFileName(),
+            100 * score.read(),
+            100 * score.wrong(),
+            score.legible(),
+            truth.size(),
+            counter.leaps(),
+            took,
+            score.sample());
+      } else {
+        System.out.printf(Locale.ROOT, "%-20s %s %.1f s%n", file.getFileName(), found, took);
       }
-      int legible = 0;
-      int exact = 0;
-      int wrong = 0;
-      String sample = "";
-      for (int i = 0; i < Math.min(truth.size(), counter.readings().size()); i++) {
-        Reading reading = counter.readings().get(i);
-        String text = truth.get(i);
-        boolean read = reading.state() == daylight.line.counter.Track.State.READ;
-        legible += text.isEmpty() ? 0 : 1;
-        exact += read && reading.shown().equals(text) ? 1 : 0;
-        if (read && !reading.shown().equals(text)) {
-          wrong++;
-          sample =
-              sample.length() < 60 ? sample + " " + i + ":" + text + "|" + reading.shown() : sample;
-        }
-      }
-      System.out.printf(
-          "%-34s exact %.2f %% wrong %.2f %% of %d leaps %s %.1f s %s%n",
-          file.getFileName(),
-          100.0 * exact / legible,
-          100.0 * wrong / legible,
-          legible,
-          counter.leaps(),
-          took,
-          sample);
     }
   }
 }

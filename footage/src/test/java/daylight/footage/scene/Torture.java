@@ -49,8 +49,18 @@ public final class Torture {
     }
   }
 
+  /** The same for a clip by its name, in one of our own faces. */
+  public static Path film(String name, Path folder) throws Exception {
+    Clip clip =
+        TortureClips.all().stream()
+            .filter(one -> one.name().equals(name))
+            .findFirst()
+            .orElseThrow();
+    return film(clip, folder, folder);
+  }
+
   /** Writes a clip and, beside it, a line a frame: the text shown, a tab, contrast to noise. */
-  public static Path film(Clip clip, Path folder, Path faces) throws Exception {
+  static Path film(Clip clip, Path folder, Path faces) throws Exception {
     Path file = folder.resolve(clip.name() + "." + clip.make().extension());
     Motions motions = new Motions(clip.way());
     Scene scene = scene(clip, motions);
