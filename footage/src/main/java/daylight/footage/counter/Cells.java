@@ -15,6 +15,8 @@ import java.util.Map;
 final class Cells {
   private static final float ALIKE = 0.72f;
   private static final float CLEARLY = 0.08f;
+  private static final float VERY = 0.9f;
+  private static final float BARELY = 0.035f;
   private static final int MOST_LAYOUTS = 8;
   private static final int LEAST_SEEN = 2;
 
@@ -169,7 +171,7 @@ final class Cells {
           }
         }
         Arrays.sort(byName);
-        if (near < ALIKE || byName[9] - byName[8] < CLEARLY) {
+        if (near < ALIKE || byName[9] - byName[8] < (near > VERY ? BARELY : CLEARLY)) {
           return -1;
         }
         line[at] = kind;

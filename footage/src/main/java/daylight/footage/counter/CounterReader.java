@@ -91,11 +91,10 @@ public final class CounterReader {
   private List<Window> survey() throws IOException {
     List<Survey> one = new ArrayList<>();
     int most =
-        (int)
-            Math.clamp(
-                MOST_BYTES / ((long) footage.recording().width() * footage.recording().height()),
-                8,
-                MOST_LOOKS);
+        Math.clamp(
+            MOST_BYTES / ((long) footage.recording().width() * footage.recording().height()),
+            8,
+            MOST_LOOKS);
     List<Integer> points = footage.waypoints(most);
     footage.glance(
         points.stream().mapToInt(Integer::intValue),
@@ -155,12 +154,12 @@ public final class CounterReader {
     for (int k = 0; k < kept.size(); k++) {
       Path.Stay stay = kept.get(k);
       for (int i = stay.first(); i <= stay.last(); i++) {
-        boolean read = series.steps()[i] == stay.steps();
+        boolean read = series.at(i) == stay.steps();
         readings[i] =
             new Reading(
                 seconds[i],
                 stay.steps() * perStep,
-                read ? series.shown()[series.line()[i]] + series.unit() : "",
+                read ? series.shown(i) + series.unit() : "",
                 read ? State.READ : State.BRIDGED);
       }
       if (k > 0) {

@@ -24,21 +24,21 @@ final class Judge {
   private Judge() {}
 
   static Kind kind(Series series, double[] seconds) {
-    long[] steps = series.steps();
+    int count = series.frames();
     int turns = 0;
     int ones = 0;
     int frames = 0;
     int everyFrame = 0;
     int byLeaps = 0;
-    double[] turned = new double[steps.length];
+    double[] turned = new double[count];
     int before = -1;
     double fastest = 2.5 / series.metresPerStep();
-    for (int i = 0; i < steps.length; i++) {
-      if (steps[i] == Series.NONE) {
+    for (int i = 0; i < count; i++) {
+      if (series.at(i) == Series.NONE) {
         continue;
       }
       if (before >= 0) {
-        long by = steps[i] - steps[before];
+        long by = series.at(i) - series.at(before);
         frames++;
         if (by != 0) {
           everyFrame += by == i - before ? 1 : 0;

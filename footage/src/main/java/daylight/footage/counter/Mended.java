@@ -79,7 +79,8 @@ final class Mended {
 
   private static List<Character> others(float[] opinion, char name) {
     List<Character> others = new ArrayList<>();
-    for (char digit : DIGITS.toCharArray()) {
+    for (int i = 0; i < DIGITS.length(); i++) {
+      char digit = DIGITS.charAt(i);
       if (digit != name) {
         others.add(digit);
       }
@@ -91,19 +92,19 @@ final class Mended {
   /** How roughly the figure goes, in squared steps. */
   private static double cost(Scroll scroll, char[] names, int place) {
     int frames = Math.min(MOST_FRAMES, scroll.frames());
-    long[] steps = Series.of(scroll, names, place).steps();
+    Series series = Series.of(scroll, names, place);
     double cost = 0;
     long before = Series.NONE;
     for (int i = 0; i < frames; i++) {
-      if (steps[i] == Series.NONE) {
+      if (series.at(i) == Series.NONE) {
         cost += scroll.at(i) < 0 ? 0 : UNREAD;
         continue;
       }
       if (before != Series.NONE) {
-        long by = Math.min(Math.abs(steps[i] - before), ROUGHEST);
+        long by = Math.min(Math.abs(series.at(i) - before), ROUGHEST);
         cost += Math.min(by * by, ROUGHEST);
       }
-      before = steps[i];
+      before = series.at(i);
     }
     return cost;
   }

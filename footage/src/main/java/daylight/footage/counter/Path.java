@@ -18,6 +18,12 @@ final class Path {
   private static final double DEAREST_STAY = 10;
   private static final int LOOK_BACK = 60;
 
+  /** So many frames are brief. */
+  private static final int BRIEF = 3;
+
+  /** So many steps beyond both neighbours are a spike. */
+  private static final long SPIKE = 2;
+
   /** A stretch of frames with one reading. */
   record Stay(long steps, int first, int last, int count) {}
 
@@ -64,7 +70,32 @@ final class Path {
     for (int i = last; i >= 0; i = from[i]) {
       kept.addFirst(stays.get(i));
     }
-    return kept;
+    return unspiked(kept, series.metresPerStep(), seconds);
+  }
+
+  /** Without brief readings that go there and back: a cable cannot turn round twice so quickly. */
+  private static List<Stay> unspiked(List<Stay> kept, double metresPerStep, double[] seconds) {
+    List<Stay> left = new ArrayList<>(kept);
+    while (true) {
+      int worst = -1;
+      long most = SPIKE - 1;
+      for (int i = 1; i < left.size() - 1; i++) {
+        Stay a = left.get(i - 1);
+        Stay stay = left.get(i);
+        Stay b = left.get(i + 1);
+        long above = stay.steps() - Math.max(a.steps(), b.steps());
+        long over = Math.max(above, Math.min(a.steps(), b.steps()) - stay.steps());
+        boolean brief = stay.count() <= BRIEF && !leaps(a, b, metresPerStep, seconds);
+        if (brief && over > most) {
+          most = over;
+          worst = i;
+        }
+      }
+      if (worst < 0) {
+        return left;
+      }
+      left.remove(worst);
+    }
   }
 
   /** Whether from one stay to the next no cable can have run as the counter says. */
@@ -79,16 +110,15 @@ final class Path {
 
   private static List<Stay> stays(Series series) {
     List<Stay> stays = new ArrayList<>();
-    long[] steps = series.steps();
-    for (int i = 0; i < steps.length; i++) {
-      if (steps[i] == Series.NONE) {
+    for (int i = 0; i < series.frames(); i++) {
+      if (series.at(i) == Series.NONE) {
         continue;
       }
-      if (!stays.isEmpty() && stays.getLast().steps() == steps[i]) {
+      if (!stays.isEmpty() && stays.getLast().steps() == series.at(i)) {
         Stay last = stays.removeLast();
-        stays.add(new Stay(steps[i], last.first(), i, last.count() + 1));
+        stays.add(new Stay(series.at(i), last.first(), i, last.count() + 1));
       } else {
-        stays.add(new Stay(steps[i], i, i, 1));
+        stays.add(new Stay(series.at(i), i, i, 1));
       }
     }
     return stays;

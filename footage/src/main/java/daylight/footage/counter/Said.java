@@ -52,7 +52,8 @@ record Said(long steps, int places, String shown, String unit) {
   /** Digits before the point, or of the feet. */
   int wholeDigits() {
     int digits = 0;
-    for (char one : shown.toCharArray()) {
+    for (int i = 0; i < shown.length(); i++) {
+      char one = shown.charAt(i);
       if (Character.isDigit(one)) {
         digits++;
       } else if (one != '+' && one != '-') {
@@ -72,7 +73,7 @@ record Said(long steps, int places, String shown, String unit) {
   boolean fits(int zeros) {
     int digits = wholeDigits();
     boolean whole = places != INCHES || shown.endsWith("\"");
-    return whole && (digits == zeros || digits > zeros && !filled());
+    return whole && (digits == zeros || (digits > zeros && !filled()));
   }
 
   private static long signed(String sign, long steps) {

@@ -7,21 +7,61 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/**
- * One figure of one line over all frames.
- *
- * @param steps per frame, in units of the last place; {@link #NONE} where it was not read
- * @param line per frame, which text; negative where not read
- * @param shown per text, the figure as it stands there
- * @param places decimals, or {@link Said#INCHES}
- * @param unit what most often follows
- */
-record Series(long[] steps, int[] line, String[] shown, int places, String unit) {
+/** One figure of one line over all frames. */
+final class Series {
   static final long NONE = Long.MIN_VALUE;
 
   private static final Set<String> LENGTHS = Set.of("ft", "m");
+  private static final double FOOT = 0.3048;
+  private static final double INCH = 0.0254;
   private static final double LEAST_UNIT = 0.08;
   private static final double LEAST_FILLED = 0.1;
+
+  private final long[] steps;
+  private final int[] line;
+  private final String[] shown;
+  private final int places;
+  private final String unit;
+
+  /**
+   * A figure.
+   *
+   * @param steps per frame, in units of the last place; {@link #NONE} where it was not read
+   * @param line per frame, which text; negative where not read
+   * @param shown per text, the figure as it stands there
+   * @param places decimals, or {@link Said#INCHES}
+   * @param unit what most often follows
+   */
+  Series(long[] steps, int[] line, String[] shown, int places, String unit) {
+    this.steps = steps;
+    this.line = line;
+    this.shown = shown;
+    this.places = places;
+    this.unit = unit;
+  }
+
+  /** How many frames. */
+  int frames() {
+    return steps.length;
+  }
+
+  /** The figure on a frame in units of its last place, or {@link #NONE}. */
+  long at(int frame) {
+    return steps[frame];
+  }
+
+  /** The figure as it stands on a frame on which it was read, without its unit. */
+  String shown(int frame) {
+    return shown[line[frame]];
+  }
+
+  int places() {
+    return places;
+  }
+
+  String unit() {
+    return unit;
+  }
 
   /** The figure at that place from the left, as far as it is read. */
   static Series of(Scroll scroll, char[] names, int place) {
@@ -113,17 +153,17 @@ record Series(long[] steps, int[] line, String[] shown, int places, String unit)
     for (String one : shown) {
       digits = Math.max(digits, (int) one.chars().filter(Character::isDigit).count());
     }
-    return hasLength() || places > 0 && digits > 2 || digits > 3;
+    return hasLength() || (places > 0 && digits > 2) || digits > 3;
   }
 
   /** Metres a step; empty units are guessed from the decimals (common practice, no source). */
   double metresPerStep() {
     if (places == Said.INCHES) {
-      return 0.0254;
+      return INCH;
     }
     String plain = unit.strip();
-    double metres = plain.isEmpty() ? places >= 2 ? 1 : 0.3048 : metric() ? 1 : 0.3048;
-    return metres / StrictMath.pow(10, places);
+    boolean metres = plain.isEmpty() ? places >= 2 : metric();
+    return (metres ? 1 : FOOT) / StrictMath.pow(10, places);
   }
 
   /** Whether the unit says a length. */

@@ -64,7 +64,7 @@ record Spacing(double pitch, double gap, boolean cells, double tall) {
   }
 
   private static boolean wide(char letter) {
-    return letter == '0' || letter >= '2' && letter <= '9';
+    return letter == '0' || (letter >= '2' && letter <= '9');
   }
 
   boolean apart(Cut.Box a, int kindA, Cut.Box b, int kindB, Kinds kinds) {

@@ -20,6 +20,7 @@ final class Strip {
   private static final int WEAKEST = 10;
   private static final double STROKE = 0.13;
   private static final int MOST_REACH = 3;
+  private static final float NEAR = 0.86f;
   private static final double DIMMEST = 0.8;
 
   private final Window window;
@@ -193,9 +194,14 @@ final class Strip {
     luma.copy(window.left(), window.top(), window.width(), window.height(), pixels);
     ink.find(pixels, strokeReach, dark, least);
     List<Cut.Box> boxes = boxes();
-    int[] labels = boxes.stream().mapToInt(this::kind).toArray();
+    int[] labels = new int[boxes.size()];
+    boolean near = true;
+    for (int i = 0; i < labels.length; i++) {
+      labels[i] = kind(boxes.get(i));
+      near &= kinds.near() >= NEAR;
+    }
     int[] line = spaced(boxes, labels);
-    if (clean(line) && cells.knows(line)) {
+    if (near && clean(line) && cells.knows(line)) {
       return line;
     }
     int[] again = cells.read(ink.strokes());
@@ -217,7 +223,7 @@ final class Strip {
   private boolean clean(int[] line) {
     boolean digits = false;
     for (int kind : line) {
-      if (kind == STRANGE || kind >= 0 && !kinds.settled(kind)) {
+      if (kind == STRANGE || (kind >= 0 && !kinds.settled(kind))) {
         return false;
       }
       digits |= kind >= 0 && Character.isDigit(kinds.letter(kind));

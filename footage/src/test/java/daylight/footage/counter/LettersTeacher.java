@@ -286,7 +286,7 @@ public final class LettersTeacher {
       for (float[][] layer : List.of(first, second)) {
         for (float[] row : layer) {
           for (float weight : row) {
-            out.writeShort((int) Math.clamp(Math.round(weight * 1024), -32768, 32767));
+            out.writeShort(Math.clamp(Math.round(weight * 1024), -32768, 32767));
           }
         }
       }
