@@ -75,7 +75,7 @@ final class OwnFaces {
             double[] e = ends[bar];
             boolean lying = e[1] == e[3];
             double along = lying ? px : py;
-            double from = (lying ? e[0] : e[1]) + gap - (lying ? 0 : 0);
+            double from = (lying ? e[0] : e[1]) + gap;
             double to = (lying ? e[2] : e[3]) - gap;
             double beyond = Math.max(0, Math.max(from - along, along - to));
             double off = Math.abs(lying ? py - e[1] : px - e[0]);

@@ -37,7 +37,7 @@ public final class Torture {
       double grain,
       CounterFormat format,
       Look look,
-      double[][] way,
+      Motions way,
       List<String> tricks) {}
 
   /** Folder to write to, folder of typefaces, names of clips (none for all). */
@@ -62,7 +62,7 @@ public final class Torture {
   /** Writes a clip and, beside it, a line a frame: the text shown, a tab, contrast to noise. */
   static Path film(Clip clip, Path folder, Path faces) throws Exception {
     Path file = folder.resolve(clip.name() + "." + clip.make().extension());
-    Motions motions = new Motions(clip.way());
+    Motions motions = clip.way();
     Scene scene = scene(clip, motions);
     Raster raster = scene.raster();
     Font font = font(clip.look(), faces);
@@ -172,8 +172,9 @@ public final class Torture {
     double r = clip.height() * 0.17;
     int[] pixels = raster.pixels();
     for (int i = 0; i < pixels.length; i++) {
+      int row = i / clip.width();
       double dx = i % clip.width() - cx;
-      double dy = i / clip.width() - cy;
+      double dy = row - cy;
       double share = Math.exp(-(dx * dx + dy * dy) / (r * r)) * 0.85;
       pixels[i] = Packed.mix(pixels[i], 0xF4F0E0, (int) (256 * share));
     }
@@ -262,7 +263,7 @@ public final class Torture {
       int alpha = drawn[i] >>> 24;
       if (alpha > 0) {
         pixels[i] =
-            Packed.mix(pixels[i], drawn[i] & 0xFFFFFF, (int) (alpha * 256 / 255 * look.ink()));
+            Packed.mix(pixels[i], drawn[i] & 0xFFFFFF, (int) (alpha * look.ink() * 256 / 255));
       }
     }
   }

@@ -13,15 +13,16 @@ import java.util.List;
 /** The clips that the reader of counters is tried on. */
 final class TortureClips {
   /** Rest, push, rest, push. */
-  private static final double[][] PUSH = {{0, 0}, {1, 0}, {6, 2.1}, {7.5, 2.1}, {12, 4.4}};
+  private static final Motions PUSH =
+      new Motions(new double[][] {{0, 0}, {1, 0}, {6, 2.1}, {7.5, 2.1}, {12, 4.4}});
 
   /** Out and back again. */
-  private static final double[][] BACK = {{0, 2.6}, {4, 4.1}, {5, 4.1}, {9, 2.8}, {12, 3.5}};
+  private static final Motions BACK =
+      new Motions(new double[][] {{0, 2.6}, {4, 4.1}, {5, 4.1}, {9, 2.8}, {12, 3.5}});
 
   /** Zeroed on the way. */
-  private static final double[][] ZEROED = {
-    {0, 5.2}, {4, 6.9}, {5.5, 6.9}, {5.5, 0}, {6.5, 0}, {12, 2.6}
-  };
+  private static final Motions ZEROED =
+      new Motions(new double[][] {{0, 5.2}, {4, 6.9}, {5.5, 6.9}, {5.5, 0}, {6.5, 0}, {12, 2.6}});
 
   private static final CounterFormat FT = CounterFormat.feet(1, 1, " ft");
   private static final CounterFormat FT3 = CounterFormat.feet(1, 3, " FT");
@@ -34,18 +35,12 @@ final class TortureClips {
   private TortureClips() {}
 
   private static Clip small(
-      String name, Make make, CounterFormat format, Look look, double[][] way, String... tricks) {
+      String name, Make make, CounterFormat format, Look look, Motions way, String... tricks) {
     return new Clip(name, make, 640, 480, 25, 3, format, look, way, List.of(tricks));
   }
 
   private static Clip sized(
-      String name,
-      int w,
-      int h,
-      CounterFormat format,
-      Look look,
-      double[][] way,
-      String... tricks) {
+      String name, int w, int h, CounterFormat format, Look look, Motions way, String... tricks) {
     return new Clip(name, H264_MP4, w, h, 25, 3, format, look, way, List.of(tricks));
   }
 
