@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +26,7 @@ class CounterReaderTest {
   @TempDir private Path folder = Path.of("");
 
   @ParameterizedTest
-  @ValueSource(strings = {"matrix-ft", "segments-ft3", "plain-m2"})
+  @ValueSource(strings = {"matrix-ft", "segments-ft3"})
   void everyLegibleFrameIsRead(String name) throws Exception {
     Path film = Torture.film(name, folder);
     Found found = Clip.read(film);
@@ -34,6 +35,13 @@ class CounterReaderTest {
     Score score = Score.of((Found.Counter) found, truth(film));
     assertThat(score.read()).isGreaterThanOrEqualTo(READ);
     assertThat(score.wrong()).isLessThanOrEqualTo(WRONG);
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @ValueSource(strings = {"plain-m2", "bold-yellow", "faint", "leaning-ft", "thin-m1"})
+  void everyLegibleFrameOfTheOthersIsRead(String name) throws Exception {
+    everyLegibleFrameIsRead(name);
   }
 
   @Test
