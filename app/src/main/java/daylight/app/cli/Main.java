@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       Answer.class,
       Leaving.class,
       Still.class,
+      ReadCounter.class,
       Open.class,
       Figure.class,
       CommandLine.HelpCommand.class

@@ -49,6 +49,10 @@ final class StillConsole {
     return console.progress().begin(step, String.valueOf(video.getFileName()));
   }
 
+  CounterConsole counter(ReadCounter.Form form) {
+    return new CounterConsole(out, err, form);
+  }
+
   int misunderstood(String wrong) {
     return console.misunderstood(wrong);
   }

@@ -10,8 +10,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.PrimitiveIterator;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 
 /**
@@ -106,6 +108,44 @@ public final class Footage implements AutoCloseable {
     } catch (CancellationException e) {
       return false;
     }
+  }
+
+  /**
+   * The brightness of several frames in one go, by rising number, each once; all of them cost one
+   * decoding. A frame that is damaged beyond decoding is passed over.
+   *
+   * @param numbers rising
+   * @return whether all were handed over; false if the watch stopped it
+   */
+  public boolean glance(IntStream numbers, int count, Watch watch, Consumer<Luma> taker)
+      throws IOException {
+    Progress progress = new Progress(watch);
+    int done = 0;
+    try (Luma.Glass glass = new Luma.Glass()) {
+      for (PrimitiveIterator.OfInt each = numbers.iterator(); each.hasNext(); ) {
+        int number = each.nextInt();
+        requireFrame(number);
+        Optional<AVFrame> shown = reel.wind(number, progress, done++, count);
+        if (shown.isPresent() && reel.number() == number) {
+          taker.accept(glass.look(number, shown.get()));
+        }
+      }
+      return true;
+    } catch (CancellationException e) {
+      return false;
+    }
+  }
+
+  /** Frames spread over the recording that are quickly reached, at most so many, rising. */
+  public List<Integer> waypoints(int most) {
+    int frames = times().count();
+    List<Integer> keys =
+        reel.index().keys().stream().map(Key::frame).filter(n -> n < frames).toList();
+    int enough = most / 3;
+    List<Integer> from = keys.size() >= enough ? keys : IntStream.range(0, frames).boxed().toList();
+    return IntStream.range(0, Math.min(most, from.size()))
+        .mapToObj(i -> from.get((int) ((long) i * from.size() / Math.min(most, from.size()))))
+        .toList();
   }
 
   /**

@@ -1,0 +1,138 @@
+package daylight.app.cli;
+
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.footage.counter.Found;
+import daylight.footage.counter.Reading;
+import daylight.line.counter.Track.State;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** What {@code counter} says: sentences, one row a frame, or one JSON object. */
+final class CounterConsole {
+  private static final JsonMapper MAPPER = new JsonMapper();
+
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final ReadCounter.Form form;
+
+  CounterConsole(PrintWriter out, PrintWriter err, ReadCounter.Form form) {
+    this.out = out;
+    this.err = err;
+    this.form = form;
+  }
+
+  int none(Path video, Found.Why why) {
+    String sentence =
+        video
+            + ": no counter: "
+            + switch (why) {
+              case NO_LETTERS ->
+                  "no letters are burned into the picture that could be told from it";
+              case NO_DISTANCE -> "no figure in the picture changes as a distance does";
+              case NOT_LEGIBLE -> "a figure may be a distance but is too seldom legible";
+            };
+    if (form == ReadCounter.Form.JSON) {
+      out.println(
+          reply("no-counter")
+              .put("reason", why.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+              .put("sentence", sentence)
+              .toPrettyString());
+    } else {
+      err.println(sentence);
+    }
+    return ExitCode.SOMETHING_OPEN;
+  }
+
+  int told(Path video, Found.Counter counter) {
+    switch (form) {
+      case CSV -> rows(counter);
+      case JSON -> out.println(object(counter).toPrettyString());
+      case SENTENCES -> sentences(video, counter);
+    }
+    return ExitCode.DONE;
+  }
+
+  private void rows(Found.Counter counter) {
+    out.println("time_s,distance_m,shown,state");
+    for (Reading one : counter.readings()) {
+      out.println(
+          String.format(
+              Locale.ROOT,
+              "%.6f,%s,%s,%s",
+              one.seconds(),
+              one.state() == State.UNKNOWN ? "" : String.format(Locale.ROOT, "%.4f", one.metres()),
+              quoted(one.shown()),
+              state(one)));
+    }
+  }
+
+  private static String quoted(String text) {
+    return text.contains("\"") || text.contains(",")
+        ? "\"" + text.replace("\"", "\"\"") + "\""
+        : text;
+  }
+
+  private static String state(Reading one) {
+    return one.state().name().toLowerCase(Locale.ROOT);
+  }
+
+  private static ObjectNode object(Found.Counter counter) {
+    ObjectNode reply = reply("counter");
+    reply
+        .putObject("region")
+        .put("x", counter.window().left())
+        .put("y", counter.window().top())
+        .put("width", counter.window().width())
+        .put("height", counter.window().height());
+    reply.put("unit", counter.unit()).put("metres-per-step", counter.metresPerStep());
+    ArrayNode leaps = reply.putArray("set-anew-at-frames");
+    counter.leaps().forEach(leaps::add);
+    ArrayNode frames = reply.putArray("frames");
+    for (Reading one : counter.readings()) {
+      ObjectNode row = frames.addObject().put("time_s", one.seconds());
+      if (one.state() != State.UNKNOWN) {
+        row.put("distance_m", one.metres());
+      }
+      row.put("shown", one.shown()).put("state", state(one));
+    }
+    return reply;
+  }
+
+  private void sentences(Path video, Found.Counter counter) {
+    long read = counter.readings().stream().filter(one -> one.state() == State.READ).count();
+    long bridged = counter.readings().stream().filter(one -> one.state() == State.BRIDGED).count();
+    int all = counter.readings().size();
+    out.println(
+        String.format(
+            Locale.ROOT,
+            "%s: the counter stands at %d,%d, %d × %d pixels; of %d frames %d were read, %d bridged"
+                + " and %d are not known.",
+            video,
+            counter.window().left(),
+            counter.window().top(),
+            counter.window().width(),
+            counter.window().height(),
+            all,
+            read,
+            bridged,
+            all - read - bridged));
+    if (counter.bare()) {
+      out.println("It shows no unit; the distances rest on a guess of it.");
+    }
+    for (int frame : counter.leaps()) {
+      Reading after = counter.readings().get(frame);
+      out.println("Set anew at " + StillConsole.clock(after.seconds()) + " to " + after.shown());
+    }
+  }
+
+  private static ObjectNode reply(String outcome) {
+    return MAPPER
+        .createObjectNode()
+        .put("schema", "daylight-reply")
+        .put("version", 1)
+        .put("outcome", outcome);
+  }
+}

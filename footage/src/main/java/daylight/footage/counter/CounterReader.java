@@ -1,0 +1,193 @@
+package daylight.footage.counter;
+
+import daylight.footage.Watch;
+import daylight.footage.codec.Footage;
+import daylight.line.counter.Track.State;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** The door: finds the burned-in counter of a recording and reads it on every frame. */
+public final class CounterReader {
+  private static final int MOST_LOOKS = 90;
+  private static final long MOST_BYTES = 150_000_000;
+  private static final int MOST_LINES = 8;
+  private static final double LEAST_BELIEF = 0.35;
+  private static final double LEAST_SHARE = 0.2;
+
+  /** The same for a figure without a unit. */
+  private static final double LEAST_BARE_SHARE = 0.6;
+
+  /** So long a gap is bridged where the reading hardly changed, seconds. */
+  private static final double BRIDGE_SECONDS = 3;
+
+  private static final int MOST_FIGURES = 4;
+
+  private final Footage footage;
+  private final Watch watch;
+  private final Letters letters = Letters.taught();
+  private final List<byte[]> frames = new ArrayList<>();
+  private int width;
+
+  private CounterReader(Footage footage, Watch watch) {
+    this.footage = footage;
+    this.watch = watch;
+  }
+
+  /**
+   * Reads the counter of a recording.
+   *
+   * @param window where it is known to stand; null to look for it
+   */
+  public static Found read(Footage footage, @Nullable Window window, Watch watch)
+      throws IOException {
+    return new CounterReader(footage, watch).read(window);
+  }
+
+  private Found read(@Nullable Window given) throws IOException {
+    List<Window> windows = survey();
+    if (frames.isEmpty()) {
+      return new Found.None(Found.Why.NO_LETTERS);
+    }
+    if (given != null) {
+      windows = inside(given);
+    }
+    List<Strip> strips = new ArrayList<>();
+    for (Window window : windows) {
+      strips.addAll(Strip.in(window, frames, width, letters));
+    }
+    frames.clear();
+    strips.removeIf(strip -> strip.belief() < LEAST_BELIEF);
+    strips.sort(Comparator.comparingDouble(Strip::belief).reversed());
+    if (strips.isEmpty()) {
+      return new Found.None(Found.Why.NO_LETTERS);
+    }
+    List<Scroll> scrolls =
+        strips.stream()
+            .limit(MOST_LINES)
+            .map(strip -> new Scroll(strip, footage.times().count()))
+            .toList();
+    int count = footage.times().count();
+    boolean whole =
+        footage.glance(
+            IntStream.range(0, count),
+            count,
+            watch,
+            luma -> scrolls.forEach(s -> s.add(luma.number(), s.strip().read(luma))));
+    return whole ? judged(scrolls) : new Found.Stopped();
+  }
+
+  private List<Window> inside(Window given) {
+    int height = frames.getFirst().length / width;
+    return given.left() >= width || given.top() >= height
+        ? List.of()
+        : List.of(given.grown(0, 0, width, height));
+  }
+
+  private List<Window> survey() throws IOException {
+    List<Survey> one = new ArrayList<>();
+    int most =
+        Math.clamp(
+            MOST_BYTES / ((long) footage.recording().width() * footage.recording().height()),
+            8,
+            MOST_LOOKS);
+    List<Integer> points = footage.waypoints(most);
+    footage.glance(
+        points.stream().mapToInt(Integer::intValue),
+        points.size(),
+        Watch.NOBODY,
+        luma -> {
+          if (one.isEmpty()) {
+            one.add(new Survey(luma.width(), luma.height()));
+            width = luma.width();
+          }
+          one.getFirst().take(luma).ifPresent(frames::add);
+        });
+    return one.isEmpty() ? List.of() : one.getFirst().lines();
+  }
+
+  private record Candidate(Scroll scroll, Series series) {}
+
+  private Found judged(List<Scroll> scrolls) {
+    double[] seconds = new double[footage.times().count()];
+    for (int i = 0; i < seconds.length; i++) {
+      seconds[i] = footage.times().secondsOf(i);
+    }
+    List<Candidate> candidates = new ArrayList<>();
+    boolean illegible = false;
+    for (Scroll scroll : scrolls) {
+      for (int place = 0; place < MOST_FIGURES; place++) {
+        Series first = Series.of(scroll, scroll.names(), place);
+        if (first.share() == 0) {
+          break;
+        }
+        char[] names = Mended.names(scroll, place);
+        Series series = Series.of(scroll, names, place);
+        Judge.Kind kind = Judge.kind(series, seconds);
+        if (kind == Judge.Kind.DISTANCE && series.likeDistance()) {
+          if (series.share() >= (series.hasLength() ? LEAST_SHARE : LEAST_BARE_SHARE)) {
+            candidates.add(new Candidate(scroll, series));
+          } else {
+            illegible = true;
+          }
+        }
+      }
+    }
+    Optional<Candidate> best =
+        candidates.stream().max(Comparator.comparingDouble(one -> Judge.weight(one.series())));
+    if (best.isEmpty()) {
+      return new Found.None(illegible ? Found.Why.NOT_LEGIBLE : Found.Why.NO_DISTANCE);
+    }
+    return told(best.get(), seconds);
+  }
+
+  private static Found told(Candidate best, double[] seconds) {
+    Series series = best.series();
+    double perStep = series.metresPerStep();
+    List<Path.Stay> kept = Path.through(series, seconds);
+    Reading[] readings = new Reading[seconds.length];
+    List<Integer> leaps = new ArrayList<>();
+    for (int k = 0; k < kept.size(); k++) {
+      Path.Stay stay = kept.get(k);
+      for (int i = stay.first(); i <= stay.last(); i++) {
+        boolean read = series.at(i) == stay.steps();
+        readings[i] =
+            new Reading(
+                seconds[i],
+                stay.steps() * perStep,
+                read ? series.shown(i) + series.unit() : "",
+                read ? State.READ : State.BRIDGED);
+      }
+      if (k > 0) {
+        Path.Stay before = kept.get(k - 1);
+        boolean leap = Path.leaps(before, stay, perStep, seconds);
+        if (leap) {
+          leaps.add(stay.first());
+        }
+        between(before, stay, leap, perStep, seconds, readings);
+      }
+    }
+    for (int i = 0; i < readings.length; i++) {
+      if (readings[i] == null) {
+        readings[i] = new Reading(seconds[i], 0, "", State.UNKNOWN);
+      }
+    }
+    return new Found.Counter(
+        best.scroll().strip().window(), series.unit().strip(), perStep, List.of(readings), leaps);
+  }
+
+  private static void between(
+      Path.Stay a, Path.Stay b, boolean leap, double perStep, double[] seconds, Reading[] into) {
+    double lasts = seconds[b.first()] - seconds[a.last()];
+    boolean bridged = !leap && (lasts <= BRIDGE_SECONDS || a.steps() == b.steps());
+    for (int i = a.last() + 1; i < b.first(); i++) {
+      double share = (seconds[i] - seconds[a.last()]) / lasts;
+      double metres = (a.steps() + share * (b.steps() - a.steps())) * perStep;
+      into[i] = new Reading(seconds[i], metres, "", bridged ? State.BRIDGED : State.UNKNOWN);
+    }
+  }
+}

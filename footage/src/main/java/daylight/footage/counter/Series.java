@@ -1,0 +1,184 @@
+package daylight.footage.counter;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** One figure of one line over all frames. */
+final class Series {
+  static final long NONE = Long.MIN_VALUE;
+
+  private static final Set<String> LENGTHS = Set.of("ft", "m");
+  private static final double FOOT = 0.3048;
+  private static final double INCH = 0.0254;
+  private static final double LEAST_UNIT = 0.08;
+  private static final double LEAST_FILLED = 0.1;
+
+  private final long[] steps;
+  private final int[] line;
+  private final String[] shown;
+  private final int places;
+  private final String unit;
+
+  /**
+   * A figure.
+   *
+   * @param steps per frame, in units of the last place; {@link #NONE} where it was not read
+   * @param line per frame, which text; negative where not read
+   * @param shown per text, the figure as it stands there
+   * @param places decimals, or {@link Said#INCHES}
+   * @param unit what most often follows
+   */
+  Series(long[] steps, int[] line, String[] shown, int places, String unit) {
+    this.steps = steps;
+    this.line = line;
+    this.shown = shown;
+    this.places = places;
+    this.unit = unit;
+  }
+
+  /** How many frames. */
+  int frames() {
+    return steps.length;
+  }
+
+  /** The figure on a frame in units of its last place, or {@link #NONE}. */
+  long at(int frame) {
+    return steps[frame];
+  }
+
+  /** The figure as it stands on a frame on which it was read, without its unit. */
+  String shown(int frame) {
+    return shown[line[frame]];
+  }
+
+  int places() {
+    return places;
+  }
+
+  String unit() {
+    return unit;
+  }
+
+  /** The figure at that place from the left, as far as it is read. */
+  static Series of(Scroll scroll, char[] names, int place) {
+    int distinct = scroll.distinct();
+    Said[] all = new Said[distinct];
+    int[] times = new int[distinct];
+    for (int frame = 0; frame < scroll.frames(); frame++) {
+      if (scroll.at(frame) >= 0) {
+        times[scroll.at(frame)]++;
+      }
+    }
+    Map<Integer, Integer> places = new HashMap<>();
+    Map<String, Integer> units = new HashMap<>();
+    for (int i = 0; i < distinct; i++) {
+      List<Said> said = Said.in(scroll.text(i, names));
+      if (said.size() > place) {
+        all[i] = said.get(place);
+        places.merge(all[i].places(), times[i], Integer::sum);
+        units.merge(all[i].unit(), times[i], Integer::sum);
+      }
+    }
+    int usual = most(places, 0);
+    String unit = unit(units);
+    int zeros = zeros(all, times, usual);
+    long[] steps = new long[scroll.frames()];
+    Arrays.fill(steps, NONE);
+    for (int frame = 0; frame < steps.length; frame++) {
+      int line = scroll.at(frame);
+      if (line >= 0 && all[line] != null && all[line].places() == usual && all[line].fits(zeros)) {
+        steps[frame] = all[line].steps();
+      }
+    }
+    String[] shown = new String[distinct];
+    int[] lines = new int[steps.length];
+    for (int i = 0; i < distinct; i++) {
+      shown[i] = all[i] == null ? "" : all[i].shown();
+    }
+    for (int frame = 0; frame < steps.length; frame++) {
+      lines[frame] = steps[frame] == NONE ? -1 : scroll.at(frame);
+    }
+    return new Series(steps, lines, shown, usual, unit);
+  }
+
+  /** A length where one is seen at all: other letters are what noise makes of it. */
+  private static String unit(Map<String, Integer> units) {
+    Map<String, Integer> lengths = new HashMap<>();
+    int all = 0;
+    for (Map.Entry<String, Integer> one : units.entrySet()) {
+      all += one.getValue();
+      if (LENGTHS.contains(one.getKey().strip().toLowerCase(Locale.ROOT))) {
+        lengths.put(one.getKey(), one.getValue());
+      }
+    }
+    String unit = most(lengths, "");
+    return lengths.getOrDefault(unit, 0) > LEAST_UNIT * all ? unit : most(units, "");
+  }
+
+  /** How many whole digits zeros fill up to; 1 where none do. */
+  private static int zeros(Said[] all, int[] times, int places) {
+    Map<Integer, Integer> filled = new HashMap<>();
+    int frames = 0;
+    for (int i = 0; i < all.length; i++) {
+      if (all[i] != null && all[i].places() == places) {
+        frames += times[i];
+        if (all[i].filled()) {
+          filled.merge(all[i].wholeDigits(), times[i], Integer::sum);
+        }
+      }
+    }
+    int digits = most(filled, 1);
+    return filled.getOrDefault(digits, 0) > LEAST_FILLED * frames ? digits : 1;
+  }
+
+  private static <T> T most(Map<T, Integer> counts, T otherwise) {
+    return counts.entrySet().stream()
+        .max(Map.Entry.<T, Integer>comparingByValue().thenComparing(e -> e.getKey().toString()))
+        .map(Map.Entry::getKey)
+        .orElse(otherwise);
+  }
+
+  /** Share of the frames on which it was read. */
+  double share() {
+    return (double) Arrays.stream(steps).filter(step -> step != NONE).count() / steps.length;
+  }
+
+  /** Whether it is written as distances are: with a unit, decimals or several digits. */
+  boolean likeDistance() {
+    int digits = 0;
+    for (String one : shown) {
+      digits = Math.max(digits, (int) one.chars().filter(Character::isDigit).count());
+    }
+    return hasLength() || (places > 0 && digits > 2) || digits > 3;
+  }
+
+  /** Metres a step; empty units are guessed from the decimals (common practice, no source). */
+  double metresPerStep() {
+    if (places == Said.INCHES) {
+      return INCH;
+    }
+    String plain = unit.strip();
+    boolean metres = plain.isEmpty() ? places >= 2 : metric();
+    return (metres ? 1 : FOOT) / StrictMath.pow(10, places);
+  }
+
+  /** Whether the unit says a length. */
+  boolean hasLength() {
+    String plain = unit.strip();
+    return places == Said.INCHES || metric() || plain.equalsIgnoreCase("ft");
+  }
+
+  private boolean metric() {
+    return unit.strip().equalsIgnoreCase("m");
+  }
+
+  /** Whether what follows the figure says that it is something else. */
+  boolean foreign() {
+    String plain = unit.strip();
+    return !plain.isEmpty() && !hasLength();
+  }
+}

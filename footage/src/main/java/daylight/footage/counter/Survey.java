@@ -1,0 +1,163 @@
+package daylight.footage.counter;
+
+import daylight.footage.codec.Luma;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds where letters are burned in: their edges stay where they are while the picture moves behind
+ * them, so that over frames far apart the picture's edges cancel out and theirs do not.
+ */
+final class Survey {
+  /** An edge's mean steepness, levels a pixel, from which it may be a letter's. */
+  private static final float STEEP = 5;
+
+  /** How much of an edge's steepness must be left in the mean. */
+  private static final float STEADY = 0.33f;
+
+  private static final int BLOCK = 4;
+  private static final int FEWEST_IN_BLOCK = 2;
+  private static final int REACH = 3;
+  private static final int SHORTEST = 7;
+  private static final double TALLEST = 1.0 / 5;
+
+  /** So many heights apart are still one line. */
+  private static final double WORD_GAP = 1.5;
+
+  private final int width;
+  private final int height;
+  private final float[] across;
+  private final float[] down;
+  private final float[] any;
+  private int frames;
+
+  Survey(int width, int height) {
+    this.width = width;
+    this.height = height;
+    across = new float[width * height];
+    down = new float[width * height];
+    any = new float[width * height];
+  }
+
+  /** Takes a frame and gives its brightness; nothing for one of another size. */
+  Optional<byte[]> take(Luma luma) {
+    if (luma.width() != width || luma.height() != height) {
+      return Optional.empty();
+    }
+    byte[] pixels = new byte[width * height];
+    luma.copy(0, 0, width, height, pixels);
+    frames++;
+    for (int y = 1; y < height - 1; y++) {
+      int row = y * width;
+      for (int i = row + 1; i < row + width - 1; i++) {
+        int gx = (pixels[i + 1] & 255) - (pixels[i - 1] & 255);
+        int gy = (pixels[i + width] & 255) - (pixels[i - width] & 255);
+        across[i] += gx;
+        down[i] += gy;
+        any[i] += Math.abs(gx) + Math.abs(gy);
+      }
+    }
+    return Optional.of(pixels);
+  }
+
+  /** Where lines of letters seem to be, from the top down. */
+  List<Window> lines() {
+    int columns = (width + BLOCK - 1) / BLOCK;
+    int rows = (height + BLOCK - 1) / BLOCK;
+    int[] count = new int[columns * rows];
+    for (int y = 1; y < height - 1; y++) {
+      for (int x = 1; x < width - 1; x++) {
+        int i = y * width + x;
+        float steady = Math.abs(across[i]) + Math.abs(down[i]);
+        if (steady >= 2 * STEEP * frames && steady >= STEADY * any[i]) {
+          count[y / BLOCK * columns + x / BLOCK]++;
+        }
+      }
+    }
+    List<Window> pieces = pieces(count, columns, rows);
+    return merged(pieces);
+  }
+
+  private List<Window> pieces(int[] count, int columns, int rows) {
+    List<Window> pieces = new ArrayList<>();
+    boolean[] seen = new boolean[count.length];
+    Deque<Integer> open = new ArrayDeque<>();
+    for (int start = 0; start < count.length; start++) {
+      if (seen[start] || count[start] < FEWEST_IN_BLOCK) {
+        continue;
+      }
+      int left = columns;
+      int right = 0;
+      int top = rows;
+      int bottom = 0;
+      seen[start] = true;
+      open.add(start);
+      while (!open.isEmpty()) {
+        int at = open.remove();
+        int x = at % columns;
+        int y = at / columns;
+        left = Math.min(left, x);
+        right = Math.max(right, x);
+        top = Math.min(top, y);
+        bottom = Math.max(bottom, y);
+        for (int dy = -1; dy <= 1; dy++) {
+          for (int dx = -REACH; dx <= REACH; dx++) {
+            int nx = x + dx;
+            int ny = y + dy;
+            if (nx < 0 || ny < 0 || nx >= columns || ny >= rows) {
+              continue;
+            }
+            int next = ny * columns + nx;
+            if (!seen[next] && count[next] >= FEWEST_IN_BLOCK) {
+              seen[next] = true;
+              open.add(next);
+            }
+          }
+        }
+      }
+      Window piece =
+          new Window(
+              left * BLOCK, top * BLOCK, (right - left + 1) * BLOCK, (bottom - top + 1) * BLOCK);
+      if (piece.height() <= height * TALLEST + 2 * BLOCK) {
+        pieces.add(piece);
+      }
+    }
+    return pieces;
+  }
+
+  private List<Window> merged(List<Window> pieces) {
+    List<Window> lines = new ArrayList<>(pieces);
+    boolean again = true;
+    while (again) {
+      again = false;
+      for (int i = 0; i < lines.size() && !again; i++) {
+        for (int j = i + 1; j < lines.size() && !again; j++) {
+          if (oneLine(lines.get(i), lines.get(j))) {
+            Window both = lines.get(i).with(lines.get(j));
+            lines.remove(j);
+            lines.set(i, both);
+            again = true;
+          }
+        }
+      }
+    }
+    return lines.stream()
+        .filter(one -> one.height() >= SHORTEST && one.width() >= one.height())
+        .map(one -> one.grown(one.height(), BLOCK, width, height))
+        .sorted(Comparator.comparingInt(Window::top).thenComparingInt(Window::left))
+        .toList();
+  }
+
+  private static boolean oneLine(Window a, Window b) {
+    int overlap = Math.min(a.bottom(), b.bottom()) - Math.max(a.top(), b.top());
+    int gap = Math.max(a.left(), b.left()) - Math.min(a.right(), b.right());
+    int tall = Math.max(a.height(), b.height());
+    return overlap >= 0.6 * Math.min(a.height(), b.height())
+        && gap <= WORD_GAP * tall
+        && Math.max(a.bottom(), b.bottom()) - Math.min(a.top(), b.top()) <= 1.4 * tall;
+  }
+}
