@@ -51,7 +51,7 @@ record DemoTruth(
             new Seen("F5", "R2", 24.95),
             new Seen("F6", "R2", 26.25),
             new Seen("F7", "R3", 6.00)),
-        "roof drain: where=answered/sure 84 ft 2.0..2.6 deep | "
+        "roof drain: where=answered/sure 84 ft 2.2..2.6 deep | "
             + "clear=no/sure 15 % | sound=no/sure 2 | "
             + "drain=no/sure drain_water_stands | now=now_first_deep | doubts=none");
   }
@@ -77,7 +77,7 @@ record DemoTruth(
             new Seen("F7", "R2", 8.60),
             new Seen("F6", "R2", 13.60),
             new Seen("F5", "R2", 22.50)),
-        "house sewer: where=answered/sure 72 ft 1.2..6.0 deep | "
+        "house sewer: where=answered/sure 72 ft 1.2..6.2 deep | "
             + "clear=no/sure 40 % | sound=no/sure 1 | "
             + "drain=no/sure drain_water_stands | now=now_first_deep | doubts=iron_pipe");
   }
