@@ -125,7 +125,7 @@ class BlundersInTheFieldTest {
         within(there, moved));
   }
 
-  /** Whether no place of a line has left the 95 % region that it had. */
+  /** Whether every place of a line is still where it was, as far as its own 95 % region says. */
   private static boolean within(Line there, Line moved) {
     List<Station> before = there.runs().getFirst().stations();
     Run.Path.Found after = (Run.Path.Found) moved.runs().getFirst().path();
@@ -135,7 +135,7 @@ class BlundersInTheFieldTest {
               Station now = after.nearest(station.place().distance());
               double e = now.spot().x() - station.spot().x();
               double n = now.spot().y() - station.spot().y();
-              return Calibration.squared(station.spread(), e, n) <= CHI_SQUARE_95;
+              return Calibration.squared(now.spread(), e, n) <= CHI_SQUARE_95;
             });
   }
 
