@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.footage.counter.Found;
 import daylight.footage.counter.Reading;
 import daylight.line.counter.Track.State;
+import daylight.line.measure.Argument;
+import daylight.report.words.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -16,24 +18,21 @@ final class CounterConsole {
 
   private final PrintWriter out;
   private final PrintWriter err;
+  private final Words words;
   private final ReadCounter.Form form;
 
-  CounterConsole(PrintWriter out, PrintWriter err, ReadCounter.Form form) {
+  CounterConsole(PrintWriter out, PrintWriter err, Words words, ReadCounter.Form form) {
     this.out = out;
     this.err = err;
+    this.words = words;
     this.form = form;
   }
 
   int none(Path video, Found.Why why) {
     String sentence =
-        video
-            + ": no counter: "
-            + switch (why) {
-              case NO_LETTERS ->
-                  "no letters are burned into the picture that could be told from it";
-              case NO_DISTANCE -> "no figure in the picture changes as a distance does";
-              case NOT_LEGIBLE -> "a figure may be a distance but is too seldom legible";
-            };
+        words.say(
+            "cli.counter.none." + why.name().toLowerCase(Locale.ROOT),
+            new Argument.Text(video.toString()));
     if (form == ReadCounter.Form.JSON) {
       out.println(
           reply("no-counter")
@@ -106,25 +105,27 @@ final class CounterConsole {
     long bridged = counter.readings().stream().filter(one -> one.state() == State.BRIDGED).count();
     int all = counter.readings().size();
     out.println(
-        String.format(
-            Locale.ROOT,
-            "%s: the counter stands at %d,%d, %d × %d pixels; of %d frames %d were read, %d bridged"
-                + " and %d are not known.",
-            video,
-            counter.window().left(),
-            counter.window().top(),
-            counter.window().width(),
-            counter.window().height(),
-            all,
-            read,
-            bridged,
-            all - read - bridged));
+        words.say(
+            "cli.counter.read",
+            new Argument.Text(video.toString()),
+            new Argument.Number(counter.window().left()),
+            new Argument.Number(counter.window().top()),
+            new Argument.Number(counter.window().width()),
+            new Argument.Number(counter.window().height()),
+            new Argument.Number(all),
+            new Argument.Number(read),
+            new Argument.Number(bridged),
+            new Argument.Number(all - read - bridged)));
     if (counter.bare()) {
-      out.println("It shows no unit; the distances rest on a guess of it.");
+      out.println(words.word("cli.counter.bare"));
     }
     for (int frame : counter.leaps()) {
       Reading after = counter.readings().get(frame);
-      out.println("Set anew at " + StillConsole.clock(after.seconds()) + " to " + after.shown());
+      out.println(
+          words.say(
+              "cli.counter.anew",
+              new Argument.Text(StillConsole.clock(after.seconds())),
+              new Argument.Text(after.shown())));
     }
   }
 

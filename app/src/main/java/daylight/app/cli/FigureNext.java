@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import daylight.app.Job;
 import daylight.line.answer.NextBest;
 import daylight.line.book.Place;
 import daylight.line.course.Line;
@@ -9,18 +8,12 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.report.Handout;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Which measurement to make next, before the van leaves. */
 @Command(
@@ -31,18 +24,13 @@ import picocli.CommandLine.Spec;
       "at a spot, or its fall between two. One of each kind is told, the one that tells most for its",
       "minutes first. Leaves with 1 where the figure is not known at all."
     })
-final class FigureNext implements Callable<Integer> {
+final class FigureNext extends BookFigure {
   /** What is to be known better. */
   enum About {
     depth,
     place,
     fall
   }
-
-  @Parameters(
-      paramLabel = "BOOK",
-      description = "A field book, or a folder that holds field-book.yaml.")
-  private Path book = Path.of("field-book.yaml");
 
   @Option(
       names = "--about",
@@ -51,47 +39,27 @@ final class FigureNext implements Callable<Integer> {
   private About about = About.depth;
 
   @Option(
-      names = "--at",
-      paramLabel = "PLACE",
-      required = true,
-      description = "The label of a finding or locate, or a place: REACH:DISTANCE, as R1:12.5 m.")
-  private String at = "";
-
-  @Option(
       names = "--to",
       paramLabel = "PLACE",
       description = "For a fall: where it ends, downstream.")
   private @Nullable String to;
 
-  @Mixin private FigureChoices choices = new FigureChoices();
-
-  @Spec private @Nullable CommandSpec spec;
-
   @Override
-  public Integer call() {
-    Given given = choices.given();
+  void read(Given given) {
     if (about == About.fall) {
       given.need("--to", to);
     }
-    if (!given.sound()) {
-      return choices.console(spec, given).misunderstood();
-    }
-    return switch (Job.answerWithoutFootage(book, choices.settings())) {
-      case Job.Outcome.Refused refused -> Console.of(spec, choices.json()).refused(refused);
-      case Job.Outcome.Answered(Handout handout) -> {
-        given.usually(handout.shown());
-        yield say(given, handout.line());
-      }
-    };
   }
 
-  private int say(Given given, Line line) {
-    Optional<Place> from = PlaceWritten.of(given, line, "--at", at).map(PlaceWritten::place);
+  @Override
+  @Nullable Figured figured(Given given, Handout handout) {
+    Line line = handout.line();
+    Optional<Place> from = at(given, line).map(PlaceWritten::place);
     String end = to;
     Optional<Place> until =
         end == null ? from : PlaceWritten.of(given, line, "--to", end).map(PlaceWritten::place);
     if (from.isEmpty() || until.isEmpty()) {
-      return choices.console(spec, given).misunderstood();
+      return null;
     }
     Wanted wanted =
         switch (about) {
@@ -102,8 +70,7 @@ final class FigureNext implements Callable<Integer> {
     Figured figured = new Figured("next");
     Optional<Measured> now = line.now(wanted);
     if (now.isEmpty()) {
-      figured.saying("not-known").contradicted();
-      return choices.console(spec, given).say(figured);
+      return figured.saying("not-known").contradicted();
     }
     figured.with(about.name(), told(now.get()));
     List<NextBest.Option> options = NextBest.of(line, wanted);
@@ -119,7 +86,7 @@ final class FigureNext implements Callable<Integer> {
     if (options.isEmpty()) {
       figured.saying("nothing-helps");
     }
-    return choices.console(spec, given).say(figured);
+    return figured;
   }
 
   /** A place has no size of its own: what counts is how far to either side it may be. */

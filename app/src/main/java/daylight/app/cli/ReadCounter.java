@@ -6,6 +6,7 @@ import daylight.footage.codec.Opening;
 import daylight.footage.counter.CounterReader;
 import daylight.footage.counter.Found;
 import daylight.footage.counter.Window;
+import daylight.line.measure.Argument;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -64,7 +65,8 @@ final class ReadCounter implements Callable<Integer> {
     if (region != null) {
       Matcher told = REGION.matcher(region.strip());
       if (!told.matches() || told.group(3).matches("0+") || told.group(4).matches("0+")) {
-        return console.misunderstood("--region: " + region + " is not X,Y,W,H in pixels");
+        return console.misunderstood(
+            console.say("cli.counter.region", new Argument.Text(region.strip())));
       }
       window = new Window(number(told, 1), number(told, 2), number(told, 3), number(told, 4));
     }
@@ -90,7 +92,7 @@ final class ReadCounter implements Callable<Integer> {
     if (window != null
         && (window.left() + window.width() > footage.recording().width()
             || window.top() + window.height() > footage.recording().height())) {
-      return console.misunderstood("--region: it does not lie in the picture");
+      return console.misunderstood(console.say("cli.counter.outside"));
     }
     CounterConsole said = console.counter(csv ? Form.CSV : json ? Form.JSON : Form.SENTENCES);
     return switch (CounterReader.read(

@@ -9,6 +9,7 @@ import daylight.footage.Recording;
 import daylight.footage.Remark;
 import daylight.footage.Watch;
 import daylight.footage.codec.Footage;
+import daylight.line.measure.Argument;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
 import daylight.report.words.Language;
@@ -50,7 +51,11 @@ final class StillConsole {
   }
 
   CounterConsole counter(ReadCounter.Form form) {
-    return new CounterConsole(out, err, form);
+    return new CounterConsole(out, err, words, form);
+  }
+
+  String say(String key, Argument... arguments) {
+    return words.say(key, arguments);
   }
 
   int misunderstood(String wrong) {

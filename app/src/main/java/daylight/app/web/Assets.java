@@ -11,6 +11,7 @@ import java.util.Optional;
 /** Style, modules and typeface of the pages: the same for every book, kept in the program. */
 final class Assets {
   private static final String OURS = "/daylight/app/web/";
+  private static final String PAGE = "/daylight/report/page/";
   private static final String TYPE = "/daylight/report/type/";
 
   private final Map<String, byte[]> byName = new LinkedHashMap<>();
@@ -19,6 +20,7 @@ final class Assets {
     for (String name : new String[] {"look.css", "places.js", "moments.js", "mark.svg"}) {
       byName.put(name, bytes(OURS + name));
     }
+    byName.put("digs.css", bytes(PAGE + "digs.css"));
     for (String name : new String[] {"DaylightSans-Regular.woff2", "DaylightSans-Bold.woff2"}) {
       byName.put(name, bytes(TYPE + name));
     }

@@ -48,6 +48,7 @@ final class Frame {
         .add(Tag.of("title", words.say("web.title", new Argument.Text(title))))
         .add(link("icon", "mark.svg"))
         .add(link("stylesheet", "look.css"))
+        .add(link("stylesheet", "digs.css"))
         .add(module("places.js"))
         .add(module("moments.js"));
   }

@@ -1,11 +1,18 @@
 package daylight.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import daylight.archive.FieldBookReader;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Papers;
+import daylight.line.book.Pass;
+import daylight.line.book.Visit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -14,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -112,6 +120,39 @@ class DemoTest {
     for (String property : PROPERTIES) {
       assertThat(Books.below(here.resolve(property + "/answered")).values())
           .noneMatch(text -> text.contains(folder.toString()));
+    }
+  }
+
+  /** At every moment that the book has typed, the counter is read as it was typed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"house-sewer", "shop-roof-drain", "wash-down-pit"})
+  void theCounterOfEveryFilmIsReadAsItsBookHasIt(String property) throws IOException {
+    Path written = here.resolve(property).resolve("field-book.yaml");
+    FieldBook book = FieldBookReader.read(written).book();
+    Visit visit = Objects.requireNonNull(book).visits().getLast();
+    for (Papers.Media medium : visit.papers().media()) {
+      List<Pass.Anchor> anchors =
+          visit.passes().stream()
+              .flatMap(pass -> pass.anchors().stream())
+              .filter(anchor -> anchor.media().equals(medium.label()))
+              .toList();
+      Said read = Said.by("counter", written.resolveSibling(medium.file()), "--csv");
+      assertThat(read.code()).isEqualTo(ExitCode.DONE);
+      List<String[]> rows = read.out().lines().skip(1).map(row -> row.split(",", -1)).toList();
+      assertThat(rows.stream().filter(row -> row[3].equals("read")).count())
+          .as(medium.file())
+          .isGreaterThan((long) (0.95 * rows.size()));
+      for (Pass.Anchor anchor : anchors) {
+        String[] row =
+            rows.stream()
+                .filter(one -> Double.parseDouble(one[0]) >= anchor.seconds() - 1e-6)
+                .findFirst()
+                .orElseThrow();
+        // Half of the coarsest last place there is, a tenth of a metre.
+        assertThat(Double.parseDouble(row[1]))
+            .as(medium.file() + " at " + anchor.seconds())
+            .isCloseTo(anchor.counter().value(), within(0.051));
+      }
     }
   }
 

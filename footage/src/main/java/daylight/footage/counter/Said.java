@@ -17,21 +17,26 @@ record Said(long steps, int places, String shown, String unit) {
   static final int INCHES = -1;
 
   private static final int PER_FOOT = 12;
+
+  /** A mark of feet or inches has a cell as wide as a digit's, and may seem to stand apart. */
   private static final Pattern FEET =
-      Pattern.compile("(?<![\\d.:/'-])([+-]?)(\\d{1,5})' ?(\\d{1,2})('{0,2})(?![\\d:/.])");
+      Pattern.compile(
+          "(?<![\\d.:/'-])([+-]?)(\\d{1,5}) ?'( ?)(\\d{1,2})(?: ?('{1,2}))?(?![\\d:/.])");
+
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<![\\d.:/'-])([+-]?)(\\d{1,6})(?:\\.(\\d{1,3}))?(?![\\d:/'.-])( ?[ftFTmM%?]{1,3})?");
+          "(?<![\\d.:/'-])([+-]?)(\\d{1,6})(?:\\.(\\d{1,3}))?(?![\\d:/.-]| ?')( ?[ftFTmM%?]{1,3})?");
 
   /** All there are in a line, from left to right. */
   static List<Said> in(String line) {
     List<Said> found = new ArrayList<>();
     Matcher feet = FEET.matcher(line);
     while (feet.find()) {
-      long inches = Long.parseLong(feet.group(3));
+      long inches = Long.parseLong(feet.group(4));
       if (inches < PER_FOOT) {
         long steps = Long.parseLong(feet.group(2)) * PER_FOOT + inches;
-        String shown = feet.group().replace("''", "\"");
+        String mark = feet.group(5) == null ? "" : feet.group(5).replace("''", "\"");
+        String shown = feet.group(1) + feet.group(2) + "'" + feet.group(3) + feet.group(4) + mark;
         found.add(new Said(signed(feet.group(1), steps), INCHES, shown, ""));
       }
     }

@@ -149,11 +149,27 @@ final class Series {
 
   /** Whether it is written as distances are: with a unit, decimals or several digits. */
   boolean likeDistance() {
-    int digits = 0;
-    for (String one : shown) {
-      digits = Math.max(digits, (int) one.chars().filter(Character::isDigit).count());
-    }
+    int digits = digits();
     return hasLength() || (places > 0 && digits > 2) || digits > 3;
+  }
+
+  /** The most digits that it has on more than a few frames: a rare text may be noise. */
+  private int digits() {
+    Map<Integer, Integer> frames = new HashMap<>();
+    int read = 0;
+    for (int frame = 0; frame < steps.length; frame++) {
+      if (steps[frame] != NONE) {
+        read++;
+        frames.merge(
+            (int) shown(frame).chars().filter(Character::isDigit).count(), 1, Integer::sum);
+      }
+    }
+    int enough = (int) (LEAST_FILLED * read);
+    return frames.entrySet().stream()
+        .filter(one -> one.getValue() > enough)
+        .mapToInt(Map.Entry::getKey)
+        .max()
+        .orElse(0);
   }
 
   /** Metres a step; empty units are guessed from the decimals (common practice, no source). */

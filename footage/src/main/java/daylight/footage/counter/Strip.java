@@ -170,14 +170,7 @@ final class Strip {
   }
 
   private void crop(byte[] frame, int pictureWidth) {
-    for (int y = 0; y < window.height(); y++) {
-      System.arraycopy(
-          frame,
-          (window.top() + y) * pictureWidth + window.left(),
-          pixels,
-          y * window.width(),
-          window.width());
-    }
+    window.copy(frame, pictureWidth, pixels);
     ink.find(pixels, strokeReach, dark, least);
   }
 
@@ -259,14 +252,7 @@ final class Strip {
       mean = new int[size];
       int[] light = new int[size];
       for (byte[] frame : frames) {
-        for (int y = 0; y < window.height(); y++) {
-          System.arraycopy(
-              frame,
-              (window.top() + y) * pictureWidth + window.left(),
-              pixels,
-              y * window.width(),
-              window.width());
-        }
+        window.copy(frame, pictureWidth, pixels);
         int[] strokes = ink.find(pixels, strokeReach, dark, 0);
         for (int i = 0; i < size; i++) {
           mean[i] += strokes[i];

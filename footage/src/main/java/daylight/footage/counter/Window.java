@@ -24,6 +24,13 @@ public record Window(int left, int top, int width, int height) {
     return top + height;
   }
 
+  /** Copies what a picture shows there, row by row. */
+  void copy(byte[] picture, int pictureWidth, byte[] into) {
+    for (int y = 0; y < height; y++) {
+      System.arraycopy(picture, (top + y) * pictureWidth + left, into, y * width, width);
+    }
+  }
+
   /** The same grown on every side, cut at the picture's edge. */
   Window grown(int across, int down, int pictureWidth, int pictureHeight) {
     int l = Math.max(0, left - across);

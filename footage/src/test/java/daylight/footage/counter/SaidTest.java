@@ -18,6 +18,9 @@ class SaidTest {
   void feetAndInchesAreInches() {
     assertThat(Said.in("12' 07''")).containsExactly(new Said(151, Said.INCHES, "12' 07\"", ""));
     assertThat(Said.in("12' 12''")).isEmpty();
+    // In letters of one width a mark seems to stand apart.
+    assertThat(Said.in("14 ' 04''")).containsExactly(new Said(172, Said.INCHES, "14' 04\"", ""));
+    assertThat(Said.in("14' 4 ''")).containsExactly(new Said(172, Said.INCHES, "14' 4\"", ""));
   }
 
   @Test

@@ -16,7 +16,7 @@ record Score(double read, double wrong, int legible, String sample) {
   private static final int LONGEST = 60;
 
   static Score of(Found.Counter counter, List<Clip.Truth> truth) {
-    int legible = 0;
+    int legible = (int) truth.stream().filter(one -> one.contrast() >= Torture.LEGIBLE).count();
     int exact = 0;
     int wrong = 0;
     StringBuilder sample = new StringBuilder();
@@ -25,7 +25,6 @@ record Score(double read, double wrong, int legible, String sample) {
       String text = truth.get(i).text();
       boolean seen = truth.get(i).contrast() >= Torture.LEGIBLE;
       boolean right = reading.shown().equals(text);
-      legible += seen ? 1 : 0;
       if (reading.state() == State.READ) {
         exact += right && seen ? 1 : 0;
         wrong += right ? 0 : 1;

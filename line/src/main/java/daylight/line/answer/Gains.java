@@ -22,13 +22,19 @@ import org.jspecify.annotations.Nullable;
  * most for its minutes.
  */
 final class Gains {
-  /** A measurement that leaves more than this of the doubt is not worth the van's waiting. */
+  /**
+   * A measurement that leaves more than this of the doubt is not worth the van's waiting; common
+   * practice, no source.
+   */
   private static final double WORTH_IT = 0.8;
 
   /** A depth known to this, metres, is known well enough to dig; common practice, no source. */
   private static final double DEEP_ENOUGH = 0.15;
 
-  /** A chance of being too flat between this and one less it leaves the question open. */
+  /**
+   * A chance of being too flat between this and one less it leaves the question open; common
+   * practice, no source.
+   */
   private static final double OPEN = 0.05;
 
   private final FieldBook book;
@@ -95,7 +101,7 @@ final class Gains {
 
   private Optional<Asks.Ask> dig(String name, Answers answers) {
     return answers.digs().stream()
-        .filter(dig -> dig.line().equals(name))
+        .filter(dig -> dig.line().equals(name) && !dig.cleaned())
         .map(DigPlace::dig)
         .findFirst()
         .filter(DigTarget.class::isInstance)

@@ -20,6 +20,7 @@ import java.util.Optional;
  * each locate. Minutes are common practice, no source: they order what to do and promise nothing.
  */
 public final class NextBest {
+  /** So many steps along a line are tried; between two of them little changes. */
   private static final int PLACES = 16;
 
   private NextBest() {}

@@ -18,14 +18,14 @@ import java.util.TreeSet;
  * @param from station of its upstream end, metres
  * @param to station of its downstream end, metres
  */
-record Sight(double from, double to, Seen seen) {
-  /** Stretches shorter than this are not worth telling, metres. */
+public record Sight(double from, double to, Seen seen) {
+  /** Stretches shorter than this are not worth telling, metres; common practice, no source. */
   private static final double WORTH_TELLING = 0.3;
 
   private static final String WATER = "standing-water";
 
   /** How well, the best first. */
-  enum Seen {
+  public enum Seen {
     CLEAR,
     POOR,
     BLIND,
@@ -44,10 +44,20 @@ record Sight(double from, double to, Seen seen) {
       passed(one, route, run, all);
       noted(one, route, run, all);
     }
-    TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, route.length()));
+    return along(all, route.length());
+  }
+
+  /**
+   * What is known of a whole length from sights that overlap and leave gaps: of several the best
+   * counts, and what is between them was not seen.
+   *
+   * @param length metres
+   */
+  public static List<Sight> along(List<Sight> all, double length) {
+    TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, length));
     for (Sight sight : all) {
-      cuts.add(Math.clamp(sight.from(), 0, route.length()));
-      cuts.add(Math.clamp(sight.to(), 0, route.length()));
+      cuts.add(Math.clamp(sight.from(), 0, length));
+      cuts.add(Math.clamp(sight.to(), 0, length));
     }
     List<Sight> merged = new ArrayList<>();
     double from = cuts.removeFirst();

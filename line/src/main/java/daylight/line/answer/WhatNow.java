@@ -14,10 +14,14 @@ import daylight.line.measure.Measured;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What now? */
 final class WhatNow {
+  /** What a jet or a cutter takes away; common practice, no source. */
+  private static final Set<String> CLEANED = Set.of("deposit-loose", "grease", "vermin");
+
   private WhatNow() {}
 
   /** What was seen that asks for work, the pipe itself first; water is judged by the fall. */
@@ -46,6 +50,7 @@ final class WhatNow {
                     one.name(),
                     finding,
                     ticket,
+                    CLEANED.contains(finding.finding().kind()),
                     Digger.target(
                         book,
                         one.line(),

@@ -11,34 +11,43 @@ import daylight.line.survey.PlanPoint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.hipparchus.special.Erf;
 
 /**
  * Cable against ground: between two neighbouring locates of one limb the cable must be as long as
  * the ground between them, once the bends that were seen are allowed for.
  */
 final class Reckoning {
-  /**
-   * An excess this many standard uncertainties large is told; common practice, one in 80 by chance.
-   */
-  private static final double TOLD = 2.5;
+  /** Chance that a sound line has any excess told of it; common practice, no source. */
+  private static final double FAMILY = 1 / 80.0;
 
   private final Solved line;
   private final List<CableGap> gaps = new ArrayList<>();
   private final List<Statement> doubts = new ArrayList<>();
+
+  /** By how much the cable between two neighbours is longer than the ground explains. */
+  private record Reckoned(Sighted a, Sighted b, Measured excess) {
+    /** The chance of as much either way if nothing is wrong. */
+    double chance() {
+      return Erf.erfc(Math.abs(excess.value()) / excess.sd() / Math.sqrt(2));
+    }
+  }
 
   private record Sighted(Mark mark, Walk.Reached at) {}
 
   Reckoning(Solved line) {
     this.line = line;
     Adjusted survey = line.model().survey();
+    List<Reckoned> all = new ArrayList<>();
     if (survey != null) {
       for (int limb = 0; limb < line.model().layout().tree().limbs().size(); limb++) {
         List<Sighted> sighted = sighted(limb);
         for (int i = 1; i < sighted.size(); i++) {
-          reckon(limb, sighted.get(i - 1), sighted.get(i), survey);
+          reckon(limb, sighted.get(i - 1), sighted.get(i), survey, all);
         }
       }
     }
+    all.stream().filter(one -> one.chance() * all.size() <= FAMILY).forEach(this::tell);
   }
 
   List<CableGap> gaps() {
@@ -79,7 +88,7 @@ final class Reckoning {
     return x;
   }
 
-  private void reckon(int limb, Sighted a, Sighted b, Adjusted survey) {
+  private void reckon(int limb, Sighted a, Sighted b, Adjusted survey, List<Reckoned> into) {
     PlanPoint p = survey.point(a.mark().label());
     PlanPoint q = survey.point(b.mark().label());
     double ground = p.distanceTo(q);
@@ -105,12 +114,17 @@ final class Reckoning {
             new Measured(cable, cableSd),
             new Measured(ground, groundSd),
             excessMeasured));
-    if (Math.abs(excess) > TOLD * excessMeasured.sd() && !told(a, b)) {
+    into.add(new Reckoned(a, b, excessMeasured));
+  }
+
+  private void tell(Reckoned one) {
+    double excess = one.excess().value();
+    if (!told(one.a(), one.b())) {
       doubts.add(
           Statement.of(
               excess > 0 ? CourseKey.CABLE_UNACCOUNTED : CourseKey.CABLE_TOO_SHORT,
-              new Argument.Label(a.mark().label()),
-              new Argument.Label(b.mark().label()),
+              new Argument.Label(one.a().mark().label()),
+              new Argument.Label(one.b().mark().label()),
               new Argument.Length(Math.abs(excess))));
     }
   }

@@ -56,6 +56,7 @@ final class Unlaid {
     Argument.Label other = new Argument.Label(b.mark().label());
     double ground = survey.point(one.label()).distanceTo(survey.point(other.label()));
     double cable = at(model, b, x) - at(model, a, x);
+    // Both coordinates together: which way the two lie apart is what is in doubt here.
     Covariance2 spots = survey.relativeCovariance(one.label(), other.label());
     double reading = model.priors().sd(Priors.Kind.COUNTER_READING, 0);
     double sd =

@@ -42,6 +42,16 @@ class DigsOfAnswersTest {
   }
 
   @Test
+  void nobodyDigsForWhatACleaningTakesAway() {
+    FieldBook greased =
+        book(push().seen("grease", 5, Map.of("share", 0.2)).seen("roots", 11, Map.of()));
+
+    assertThat(judge(greased).digs())
+        .extracting(dig -> dig.finding().finding().kind() + " " + dig.cleaned())
+        .containsExactlyInAnyOrder("grease true", "roots false");
+  }
+
+  @Test
   void whatNowTakesItsDepthAndItsTapesFromTheDig() {
     Answers answers = judge(CRACKED);
     DigTarget target = (DigTarget) answers.digs().getFirst().dig();

@@ -27,6 +27,7 @@ final class TestRules {
         List.of(
             kind("crack", Bears.STRUCTURE, Hazard.NONE, Map.of("width", Dimension.LENGTH)),
             kind("roots", Bears.OPERATION, Hazard.NONE, Map.of("share", Dimension.SHARE)),
+            kind("grease", Bears.OPERATION, Hazard.NONE, Map.of("share", Dimension.SHARE)),
             kind("foreign-cable", Bears.OPERATION, Hazard.STOP, Map.of()),
             kind("standing-water", Bears.OPERATION, Hazard.NONE, Map.of("depth", Dimension.LENGTH)),
             kind("junction", Bears.FEATURE, Hazard.NONE, Map.of())));

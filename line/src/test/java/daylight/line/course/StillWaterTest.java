@@ -10,6 +10,8 @@ import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.book.Where;
 import daylight.line.measure.Measured;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -120,6 +122,36 @@ class StillWaterTest {
 
     assertThat(Flat.line(book).whyFall(FROM, TO))
         .anyMatch(share -> share.source().equals("P1-F1") && !share.assumed());
+  }
+
+  /**
+   * Where the greatest depth lies nobody says; what the middle of a pool has of it is what pools on
+   * pipes that wander at random have, whichever pipe it is.
+   */
+  @ParameterizedTest
+  @EnumSource(names = {"FLEXIBLE", "LEVELLED"})
+  void theMiddleOfAPoolHasTheShareOfItsDepthThatIsSupposed(LineSort.Way way) {
+    LineSort sort = LineSort.of(0, 1, 1, LineSort.Way.LONG, way);
+    List<Double> shares = new ArrayList<>();
+    for (int seed = 1; seed <= 80; seed++) {
+      KnownProperty property = KnownProperty.of(Nature.SUPPOSED, sort, seed);
+      for (StandingWater.Pool pool : new StandingWater(property).pools()) {
+        double level = up(property, pool.to());
+        double middle = level - up(property, (pool.from() + pool.to()) / 2);
+        shares.add(middle / pool.deepest());
+      }
+    }
+    double mean = shares.stream().mapToDouble(share -> share).average().orElse(0);
+    double square =
+        shares.stream().mapToDouble(share -> (share - mean) * (share - mean)).average().orElse(0);
+
+    assertThat(shares).hasSizeGreaterThan(20);
+    assertThat(mean).isCloseTo(Pond.MIDDLE, within(0.06));
+    assertThat(Math.sqrt(square)).isCloseTo(Pond.MIDDLE_SD, within(0.05));
+  }
+
+  private static double up(KnownProperty property, double distance) {
+    return property.truth(new Tools.Spot(0, distance)).up();
   }
 
   /**

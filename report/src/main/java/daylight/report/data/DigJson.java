@@ -18,6 +18,7 @@ record DigJson(Subject subject) {
   ObjectNode of(DigPlace dig) {
     ObjectNode json = Json.object();
     json.put("line", dig.line()).put("finding", dig.finding().finding().label());
+    json.put("cleaned", dig.cleaned());
     Json.place(json, "at", dig.finding().from());
     switch (dig.dig()) {
       case DigTarget target -> target(json, target);

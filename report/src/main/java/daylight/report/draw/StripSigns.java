@@ -1,29 +1,31 @@
 package daylight.report.draw;
 
+import daylight.line.answer.Sight;
 import daylight.report.markup.Tag;
 
 /** The signs that only the strip uses, drawn about a point; each reads in black and white. */
 final class StripSigns {
   private StripSigns() {}
 
-  static Legend.Entry entry(StripSight.Seen seen) {
+  static Legend.Entry entry(Sight.Seen seen) {
     return switch (seen) {
       case CLEAR -> Legend.Entry.STRIP_CLEAR;
       case POOR -> Legend.Entry.STRIP_POOR;
-      case BLIND -> Legend.Entry.STRIP_BLIND;
+      case BLIND, UNDER_WATER -> Legend.Entry.STRIP_BLIND;
       case NOT_NOTED -> Legend.Entry.STRIP_NOT_NOTED;
       case NOT_SEEN -> Legend.Entry.STRIP_NOT_SEEN;
     };
   }
 
   /** The bar of the sight track: open, striped, filled, dashed, or a cross through nothing. */
-  static Tag sight(StripSight.Seen seen, Box row) {
+  static Tag sight(Sight.Seen seen, Box row) {
     Tag group = Tag.of("g");
     Tag outline = Pen.box(row, Ink.PAPER, Ink.DARK).with("stroke-width", 0.8);
     switch (seen) {
       case CLEAR -> group.add(outline);
       case POOR -> group.add(outline).add(strokes(row, 5));
-      case BLIND -> group.add(Pen.box(row, Ink.DARK, Ink.DARK).with("stroke-width", 0.8));
+      case BLIND, UNDER_WATER ->
+          group.add(Pen.box(row, Ink.DARK, Ink.DARK).with("stroke-width", 0.8));
       case NOT_NOTED -> group.add(outline.with("stroke-dasharray", "1 2"));
       case NOT_SEEN -> {
         group.add(outline.with("stroke-dasharray", "4 3"));
@@ -70,11 +72,11 @@ final class StripSigns {
       case STRIP_DOUBT ->
           sign.add(Pen.path("M-7 0H7M-7 -2V2M7 -2V2", Ink.DARK, 0.8))
               .add(Pen.circle(0, 0, 1.6, Ink.DARK, "none", 0));
-      case STRIP_CLEAR -> sight(StripSight.Seen.CLEAR, bar);
-      case STRIP_POOR -> sight(StripSight.Seen.POOR, bar);
-      case STRIP_BLIND -> sight(StripSight.Seen.BLIND, bar);
-      case STRIP_NOT_NOTED -> sight(StripSight.Seen.NOT_NOTED, bar);
-      case STRIP_NOT_SEEN -> sight(StripSight.Seen.NOT_SEEN, bar);
+      case STRIP_CLEAR -> sight(Sight.Seen.CLEAR, bar);
+      case STRIP_POOR -> sight(Sight.Seen.POOR, bar);
+      case STRIP_BLIND -> sight(Sight.Seen.BLIND, bar);
+      case STRIP_NOT_NOTED -> sight(Sight.Seen.NOT_NOTED, bar);
+      case STRIP_NOT_SEEN -> sight(Sight.Seen.NOT_SEEN, bar);
       case STRIP_PUSH ->
           sign.add(Pen.path("M-9 0H9", Ink.DARK, 1.1)).add(Pen.filled("M9 0l-5 -3v6z", Ink.DARK));
       case STRIP_STOPPED ->

@@ -1,5 +1,6 @@
 package daylight.report.draw;
 
+import daylight.line.answer.Sight;
 import daylight.line.book.Place;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedPass;
@@ -29,7 +30,7 @@ final class StripTracks {
     Words words = canvas.words();
     name(words.word("draw.strip.pipe"), rows.tracks());
     name(words.word("draw.strip.sight"), rows.sight());
-    StripSight.of(strip).stream().filter(s -> frame.meets(s.from(), s.to())).forEach(this::sight);
+    strip.sight().stream().filter(s -> frame.meets(s.from(), s.to())).forEach(this::sight);
     for (int i = 0; i < passes.size(); i++) {
       name(passes.get(i).pass(), rows.pass(i));
       new StripPush(canvas, strip, frame, rows.pass(i) + StripRows.TRACK / 2).draw(passes.get(i));
@@ -45,7 +46,7 @@ final class StripTracks {
     canvas.text(frame.left() - GUTTER - width, top + StripRows.TRACK / 2 + 2.6, cut, false);
   }
 
-  private void sight(StripSight sight) {
+  private void sight(Sight sight) {
     Box row = frame.row(sight.from(), sight.to(), rows.sight() + 2, StripRows.TRACK - 4);
     Place place = strip.route().place(Math.max(sight.from(), frame.cut().from()));
     Legend.Entry entry = StripSigns.entry(sight.seen());
@@ -54,7 +55,7 @@ final class StripTracks {
     String word =
         canvas.words().word("draw.strip.seen." + sight.seen().name().toLowerCase(Locale.ROOT));
     double width = Typeface.width(word, StripCanvas.TINY, false);
-    if (width + 8 <= row.width() && sight.seen() != StripSight.Seen.CLEAR) {
+    if (width + 8 <= row.width() && sight.seen() != Sight.Seen.CLEAR) {
       double x = row.middleX() - width / 2;
       canvas
           .sheet()

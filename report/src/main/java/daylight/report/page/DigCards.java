@@ -32,8 +32,7 @@ public final class DigCards {
   Tag section() {
     Tag section = Html.section("digs", words.word("report.digs"));
     // On paper a card keeps together and would leave the heading behind.
-    return (subject.answers().digs().isEmpty() ? section : section.with("class", "cards"))
-        .addAll(told("h3"));
+    return (digs().isEmpty() ? section : section.with("class", "cards")).addAll(told("h3"));
   }
 
   /**
@@ -42,7 +41,7 @@ public final class DigCards {
    * @param rank of the heading of a card, such as {@code h3}
    */
   public List<Tag> told(String rank) {
-    List<DigPlace> digs = subject.answers().digs();
+    List<DigPlace> digs = digs();
     List<Tag> told = new ArrayList<>();
     boolean stopped = !subject.answers().stops().isEmpty();
     if (digs.isEmpty()) {
@@ -55,6 +54,11 @@ public final class DigCards {
       told.add(Tag.of("p", words.say("report.digs.more", new Argument.Count(digs.size() - MOST))));
     }
     return told;
+  }
+
+  /** Nobody digs for what a cleaning takes away. */
+  private List<DigPlace> digs() {
+    return subject.answers().digs().stream().filter(dig -> !dig.cleaned()).toList();
   }
 
   private Tag card(DigPlace dig, String rank) {

@@ -101,7 +101,7 @@ public final class OwnersReport {
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
                 .add(Tag.of("title", title()))
-                .add(Tag.of("style", Typeface.rules() + style())))
+                .add(Tag.of("style", Typeface.rules() + style("report.css") + style("digs.css"))))
         .add(Tag.of("body").add(main));
   }
 
@@ -115,9 +115,9 @@ public final class OwnersReport {
     return words.say("report.title", new Argument.Text(subject.book().site().name()));
   }
 
-  private static String style() {
-    try (InputStream in = OwnersReport.class.getResourceAsStream("report.css")) {
-      return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+  private static String style(String name) {
+    try (InputStream in = OwnersReport.class.getResourceAsStream(name)) {
+      return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

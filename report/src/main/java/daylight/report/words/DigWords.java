@@ -43,7 +43,10 @@ public final class DigWords {
   /** Below this a chance is not worth a line of its own; common practice, no source. */
   private static final double WORTH_A_LINE = 0.005;
 
-  /** What is further off than so many times what is asked about is in nobody's way. */
+  /**
+   * What is further off than so many times what is asked about is in nobody's way; common practice,
+   * no source.
+   */
   private static final double FAR = 3;
 
   private final Line line;
