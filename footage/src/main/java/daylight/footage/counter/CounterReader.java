@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The door: finds the burned-in counter of a recording and reads it on every frame. */
 public final class CounterReader {
-  private static final int MOST_LOOKS = 90;
-  private static final long MOST_BYTES = 150_000_000;
+  private static final int MOST_LOOKS = 60;
+  private static final long MOST_BYTES = 100_000_000;
   private static final int MOST_LINES = 8;
   private static final double LEAST_BELIEF = 0.35;
   private static final double LEAST_SHARE = 0.2;
@@ -60,17 +60,19 @@ public final class CounterReader {
     for (Window window : windows) {
       strips.addAll(Strip.in(window, frames, width, letters));
     }
-    frames.clear();
     strips.removeIf(strip -> strip.belief() < LEAST_BELIEF);
     strips.sort(Comparator.comparingDouble(Strip::belief).reversed());
     if (strips.isEmpty()) {
       return new Found.None(Found.Why.NO_LETTERS);
     }
     List<Scroll> scrolls =
-        strips.stream()
+        alone(strips).stream()
+            .filter(Strip::changes)
             .limit(MOST_LINES)
+            .map(strip -> strip.narrowed(frames, width, letters))
             .map(strip -> new Scroll(strip, footage.times().count()))
             .toList();
+    frames.clear();
     int count = footage.times().count();
     boolean whole =
         footage.glance(
@@ -79,6 +81,17 @@ public final class CounterReader {
             watch,
             luma -> scrolls.forEach(s -> s.add(luma.number(), s.strip().read(luma))));
     return whole ? judged(scrolls) : new Found.Stopped();
+  }
+
+  /** Without what is only the outline of letters, or the ground between them, seen as letters. */
+  private static List<Strip> alone(List<Strip> byBelief) {
+    List<Strip> alone = new ArrayList<>();
+    for (Strip strip : byBelief) {
+      if (alone.stream().noneMatch(other -> other.window().covers(strip.window()))) {
+        alone.add(strip);
+      }
+    }
+    return alone;
   }
 
   private List<Window> inside(Window given) {
@@ -110,7 +123,7 @@ public final class CounterReader {
     return one.isEmpty() ? List.of() : one.getFirst().lines();
   }
 
-  private record Candidate(Scroll scroll, Series series) {}
+  private record Candidate(Scroll scroll, Series series, char[] names, int place) {}
 
   private Found judged(List<Scroll> scrolls) {
     double[] seconds = new double[footage.times().count()];
@@ -125,12 +138,12 @@ public final class CounterReader {
         if (first.share() == 0) {
           break;
         }
-        char[] names = Mended.names(scroll, place);
+        char[] names = Mended.names(scroll, place, seconds);
         Series series = Series.of(scroll, names, place);
         Judge.Kind kind = Judge.kind(series, seconds);
         if (kind == Judge.Kind.DISTANCE && series.likeDistance()) {
           if (series.share() >= (series.hasLength() ? LEAST_SHARE : LEAST_BARE_SHARE)) {
-            candidates.add(new Candidate(scroll, series));
+            candidates.add(new Candidate(scroll, series, names, place));
           } else {
             illegible = true;
           }
@@ -146,7 +159,10 @@ public final class CounterReader {
   }
 
   private static Found told(Candidate best, double[] seconds) {
-    Series series = best.series();
+    Series first = best.series();
+    SecondLook again =
+        new SecondLook(best.scroll(), first, best.names(), best.place(), seconds);
+    Series series = first.with(again.told(Path.through(first, seconds)));
     double perStep = series.metresPerStep();
     List<Path.Stay> kept = Path.through(series, seconds);
     Reading[] readings = new Reading[seconds.length];

@@ -22,17 +22,14 @@ final class Ink {
     strokes = new int[width * height];
   }
 
-  int width() {
-    return width;
-  }
-
-  int height() {
-    return height;
-  }
-
   /** How bright a pixel is, or how dark for dark strokes. */
   int light(int pixel) {
     return light[pixel];
+  }
+
+  /** How bright what is behind the strokes is there. */
+  int ground(int pixel) {
+    return turned[pixel];
   }
 
   /** The strokes found last: pixel (x, y) at {@code y * width + x}, from 0 to 255. */
@@ -54,46 +51,67 @@ final class Ink {
       light[i] = dark ? 255 - level : level;
     }
     // The least of the surroundings, then the greatest of that, rows first and columns after.
-    rows(light, low, reach, true);
-    columns(low, turned, reach, true);
-    rows(turned, low, reach, false);
-    columns(low, turned, reach, false);
+    System.arraycopy(light, 0, low, 0, light.length);
+    for (int by = 1; by <= reach; by++) {
+      lowerAcross(light, low, by);
+    }
+    System.arraycopy(low, 0, turned, 0, low.length);
+    for (int by = 1; by <= reach; by++) {
+      lower(low, turned, by * width);
+    }
+    System.arraycopy(turned, 0, low, 0, low.length);
+    for (int by = 1; by <= reach; by++) {
+      raiseAcross(turned, low, by);
+    }
+    System.arraycopy(low, 0, turned, 0, low.length);
+    for (int by = 1; by <= reach; by++) {
+      raise(low, turned, by * width);
+    }
     for (int i = 0; i < light.length; i++) {
       strokes[i] = light[i] < least ? 0 : light[i] - turned[i];
     }
     return strokes;
   }
 
-  private void rows(int[] from, int[] to, int reach, boolean least) {
-    for (int y = 0; y < height; y++) {
-      int row = y * width;
-      for (int x = 0; x < width; x++) {
-        int first = row + Math.max(0, x - reach);
-        int last = row + Math.min(width - 1, x + reach);
-        int best = from[first];
-        for (int i = first + 1; i <= last; i++) {
-          best = least ? Math.min(best, from[i]) : Math.max(best, from[i]);
-        }
-        to[row + x] = best;
+  // Plain loops over whole rows, so that the compiler may take several pixels at a time.
+
+  private void lowerAcross(int[] from, int[] to, int by) {
+    for (int row = 0; row < from.length; row += width) {
+      for (int i = row; i < row + width - by; i++) {
+        to[i] = Math.min(to[i], from[i + by]);
+      }
+      for (int i = row + by; i < row + width; i++) {
+        to[i] = Math.min(to[i], from[i - by]);
       }
     }
   }
 
-  private void columns(int[] from, int[] to, int reach, boolean least) {
-    for (int y = 0; y < height; y++) {
-      int first = Math.max(0, y - reach);
-      int last = Math.min(height - 1, y + reach);
-      int at = y * width;
-      System.arraycopy(from, first * width, to, at, width);
-      for (int row = first + 1; row <= last; row++) {
-        int other = row * width;
-        for (int x = 0; x < width; x++) {
-          int value = from[other + x];
-          if (least ? value < to[at + x] : value > to[at + x]) {
-            to[at + x] = value;
-          }
-        }
+  private void raiseAcross(int[] from, int[] to, int by) {
+    for (int row = 0; row < from.length; row += width) {
+      for (int i = row; i < row + width - by; i++) {
+        to[i] = Math.max(to[i], from[i + by]);
       }
+      for (int i = row + by; i < row + width; i++) {
+        to[i] = Math.max(to[i], from[i - by]);
+      }
+    }
+  }
+
+  private static void lower(int[] from, int[] to, int by) {
+    for (int i = 0; i < from.length - by; i++) {
+      to[i] = Math.min(to[i], from[i + by]);
+    }
+    for (int i = by; i < from.length; i++) {
+      to[i] = Math.min(to[i], from[i - by]);
+    }
+  }
+
+  private static void raise(int[] from, int[] to, int by) {
+    for (int i = 0; i < from.length - by; i++) {
+      to[i] = Math.max(to[i], from[i + by]);
+    }
+    for (int i = by; i < from.length; i++) {
+      to[i] = Math.max(to[i], from[i - by]);
     }
   }
 }

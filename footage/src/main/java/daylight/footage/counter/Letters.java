@@ -12,9 +12,9 @@ import java.io.UncheckedIOException;
  */
 final class Letters {
   /** What it tells apart; the last stands for everything else. */
-  static final String KINDS = "0123456789.:-+'/ftFTmM%?";
+  static final String KINDS = "0123456789.:-+'/ftFTmM%\"?";
 
-  static final int HIDDEN = 64;
+  static final int HIDDEN = 96;
 
   private static final String RESOURCE = "letters.bin";
 

@@ -2,110 +2,393 @@ package daylight.footage.counter;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Names of glyphs put right by the counter's own arithmetic. A counter turns its last place one by
- * one, so under the right names it goes smoothly; where another name for a shape makes it go
- * clearly more smoothly than the network's first opinion speaks against it, it gets that name.
+ * one, so that under the right names every reading lies between the one before and the one after.
+ * The names sought are those under which it goes most smoothly with the least said against them by
+ * the network: one shape is named anew, all shapes of two names change places, or a shape taken for
+ * something else is tried as a digit, as long as that is better.
  */
 final class Mended {
-  private static final int MOST_FRAMES = 1500;
-  private static final int MOST_KINDS = 40;
-  private static final int OTHER_NAMES = 4;
-  private static final int ROUNDS = 8;
-  private static final long ROUGHEST = 64;
+  private static final int MOST_STAYS = 900;
+  private static final int MOST_KINDS = 60;
+  private static final int ROUNDS = 40;
+  private static final int PROMOTIONS = 6;
+  private static final int FEWEST = 2;
+  private static final int DIGITS = 10;
+  private static final int PER_FOOT = 12;
 
-  /** What a frame that cannot be read costs, in squared steps. */
+  /** Readings further apart in time say nothing of one another, seconds. */
+  private static final double NEAR = 1;
+
+  /** So rough is as rough as can be. */
+  private static final double ROUGHEST = 9;
+
+  /** What a reading that cannot be understood costs. */
   private static final double UNREAD = 4;
 
-  private static final double DOUBT = 1.5;
-  private static final String DIGITS = "0123456789";
+  /** So far from the middle of its neighbours rounding brings a reading, steps. */
+  private static final double ROUNDING = 0.5;
 
-  private Mended() {}
+  private static final List<String> UNITS = List.of("ft", "FT", "m", "M", "ft.", "FT.");
+  private static final int LONGEST = 4;
+  private static final double USUAL = 0.3;
+  private static final double LEAST_UNIT = 0.01;
 
-  static char[] names(Scroll scroll, int place) {
-    char[] names = scroll.names();
-    Kinds kinds = scroll.strip().kinds();
-    List<Integer> doubtful = new ArrayList<>();
-    for (int i = 0; i < names.length; i++) {
-      if (kinds.count(i) >= 2) {
-        doubtful.add(i);
-      }
-    }
-    doubtful.sort(Comparator.comparingDouble(kind -> most(kinds.opinion(kind))));
-    if (doubtful.size() > MOST_KINDS) {
-      doubtful.subList(MOST_KINDS, doubtful.size()).clear();
-    }
-    double cost = cost(scroll, names, place);
-    for (int round = 0; round < ROUNDS; round++) {
-      int which = -1;
-      char better = '?';
-      double least = cost;
-      for (int kind : doubtful) {
-        char before = names[kind];
-        for (char other : others(kinds.opinion(kind), before)) {
-          names[kind] = other;
-          double now = cost(scroll, names, place) + against(kinds.opinion(kind), other);
-          if (now < least) {
-            least = now;
-            which = kind;
-            better = other;
-          }
+  private static final long SEED = 11;
+  private static final int STEPS = 3000;
+  private static final double WARM = 12;
+  private static final double COLD = 0.5;
+
+  /** A cost, for each shape, with which there is nothing to be mended. */
+  private static final double WELL = 0.2;
+
+  private static final double DOUBT = 1.3;
+  private static final double LEAST_SHARE = 1e-3;
+
+  private final Scroll scroll;
+  private final Kinds kinds;
+  private final int place;
+  private final double[] seconds;
+  private final char[] names;
+  private final List<Integer> often = new ArrayList<>();
+  private List<Stay> stays = List.of();
+  private int unread;
+
+  /** A stretch of frames with one text; how its digits are placed. */
+  private record Stay(double from, double to, Digits digits) {}
+
+  /** The digits of a text by their kinds, and how many of the last are inches. */
+  private record Digits(List<Integer> kinds, int inches, boolean negative) {
+    long value(char[] names) {
+      long value = 0;
+      long whole = 0;
+      int until = kinds.size() - inches;
+      for (int i = 0; i < kinds.size(); i++) {
+        if (i == until) {
+          whole = value;
+          value = 0;
         }
-        names[kind] = before;
+        value = value * 10 + names[kinds.get(i)] - '0';
       }
-      if (which < 0) {
-        break;
-      }
-      names[which] = better;
-      cost = cost(scroll, names, place);
+      long all = inches > 0 ? whole * PER_FOOT + value : value;
+      return negative ? -all : all;
     }
-    return names;
   }
 
-  private static double most(float[] opinion) {
-    double most = 0;
-    for (float one : opinion) {
-      most = Math.max(most, one);
-    }
-    return most;
-  }
-
-  private static double against(float[] opinion, char name) {
-    double share = opinion[Letters.KINDS.indexOf(name)];
-    return DOUBT * -StrictMath.log(Math.max(1e-6, share / most(opinion)));
-  }
-
-  private static List<Character> others(float[] opinion, char name) {
-    List<Character> others = new ArrayList<>();
-    for (int i = 0; i < DIGITS.length(); i++) {
-      char digit = DIGITS.charAt(i);
-      if (digit != name) {
-        others.add(digit);
+  private Mended(Scroll scroll, int place, double[] seconds) {
+    this.scroll = scroll;
+    kinds = scroll.strip().kinds();
+    this.place = place;
+    this.seconds = seconds;
+    names = scroll.names();
+    for (int i = 0; i < names.length; i++) {
+      if (kinds.count(i) >= FEWEST) {
+        often.add(i);
       }
     }
-    others.sort(Comparator.comparingDouble(c -> -opinion[Letters.KINDS.indexOf(c)]));
-    return others.subList(0, OTHER_NAMES);
+    often.sort(Comparator.comparingInt(kind -> -kinds.count(kind)));
+    if (often.size() > MOST_KINDS) {
+      often.subList(MOST_KINDS, often.size()).clear();
+    }
   }
 
-  /** How roughly the figure goes, in squared steps. */
-  private static double cost(Scroll scroll, char[] names, int place) {
-    int frames = Math.min(MOST_FRAMES, scroll.frames());
-    Series series = Series.of(scroll, names, place);
-    double cost = 0;
-    long before = Series.NONE;
-    for (int i = 0; i < frames; i++) {
-      if (series.at(i) == Series.NONE) {
-        cost += scroll.at(i) < 0 ? 0 : UNREAD;
+  /** The letter of each kind, so that the figure at that place goes like a counter. */
+  static char[] names(Scroll scroll, int place, double[] seconds) {
+    Mended mended = new Mended(scroll, place, seconds);
+    mended.understand();
+    mended.measure();
+    mended.smooth();
+    mended.shake();
+    for (int i = 0; i < PROMOTIONS && mended.promote(); i++) {
+      mended.smooth();
+    }
+    return mended.names;
+  }
+
+  /** Finds the digits of every stay under the names there are. */
+  private void understand() {
+    int distinct = scroll.distinct();
+    Said[] said = new Said[distinct];
+    int[] places = new int[8];
+    for (int i = 0; i < distinct; i++) {
+      List<Said> all = Said.in(scroll.text(i, names));
+      if (all.size() > place) {
+        said[i] = all.get(place);
+        places[said[i].places() + 1]++;
+      }
+    }
+    int usual = 0;
+    for (int i = 1; i < places.length; i++) {
+      usual = places[i] > places[usual] ? i : usual;
+    }
+    List<Stay> found = new ArrayList<>();
+    unread = 0;
+    int line = -1;
+    int begun = 0;
+    for (int frame = 0; frame <= scroll.frames() && found.size() < MOST_STAYS; frame++) {
+      int now = frame < scroll.frames() ? scroll.at(frame) : -1;
+      if (now == line && frame < scroll.frames()) {
         continue;
       }
-      if (before != Series.NONE) {
-        long by = Math.min(Math.abs(series.at(i) - before), ROUGHEST);
-        cost += Math.min(by * by, ROUGHEST);
+      if (line >= 0) {
+        Said one = said[line];
+        if (one != null && one.places() == usual - 1) {
+          found.add(new Stay(seconds[begun], seconds[frame - 1], digits(line, one)));
+        } else {
+          unread++;
+        }
       }
-      before = series.at(i);
+      line = now;
+      begun = frame;
+    }
+    stays = found;
+  }
+
+  private Digits digits(int line, Said said) {
+    int[] glyphs = scroll.line(line);
+    String text = scroll.text(line, names);
+    List<Integer> digits = new ArrayList<>();
+    int inches = 0;
+    for (int i = said.from(); i < said.to(); i++) {
+      if (Character.isDigit(text.charAt(i))) {
+        digits.add(glyphs[i]);
+        inches++;
+      } else if (text.charAt(i) == '\'') {
+        inches = 0;
+      }
+    }
+    boolean negative = said.from() > 0 && text.charAt(said.from() - 1) == '-';
+    return new Digits(List.copyOf(digits), said.places() == Said.INCHES ? inches : 0, negative);
+  }
+
+  /**
+   * What stands behind the figure on most frames is named as the unit it is likest to, as long as
+   * none of its shapes is also one of the figure's digits.
+   */
+  private void measure() {
+    Map<List<Integer>, Integer> tails = new HashMap<>();
+    Set<Integer> inFigure = new HashSet<>();
+    int all = 0;
+    for (int line = 0; line < scroll.distinct(); line++) {
+      List<Said> said = Said.in(scroll.text(line, names));
+      if (said.size() > place) {
+        Said one = said.get(place);
+        int[] glyphs = scroll.line(line);
+        for (int i = one.from(); i < one.to(); i++) {
+          inFigure.add(glyphs[i]);
+        }
+        int from = one.to();
+        from += from < glyphs.length && glyphs[from] == Strip.SPACE ? 1 : 0;
+        List<Integer> tail = new ArrayList<>();
+        for (int i = from; i < glyphs.length && glyphs[i] >= 0 && tail.size() < LONGEST; i++) {
+          tail.add(glyphs[i]);
+        }
+        tails.merge(tail, 1, Integer::sum);
+        all++;
+      }
+    }
+    for (Map.Entry<List<Integer>, Integer> tail : tails.entrySet()) {
+      if (tail.getValue() > USUAL * all && tail.getKey().stream().noneMatch(inFigure::contains)) {
+        name(tail.getKey());
+      }
+    }
+  }
+
+  private void name(List<Integer> tail) {
+    String best = "";
+    double most = tail.size() * StrictMath.log(LEAST_UNIT);
+    for (String unit : UNITS) {
+      if (unit.length() == tail.size()) {
+        double sum = 0;
+        for (int i = 0; i < tail.size(); i++) {
+          float share = kinds.opinion(tail.get(i))[Letters.KINDS.indexOf(unit.charAt(i))];
+          sum += StrictMath.log(Math.max(LEAST_SHARE, share));
+        }
+        if (sum > most) {
+          most = sum;
+          best = unit;
+        }
+      }
+    }
+    for (int i = 0; i < best.length(); i++) {
+      names[tail.get(i)] = best.charAt(i);
+    }
+  }
+
+  /**
+   * Leaves a hollow that is not the deepest: names change by chance, upward too, less and less
+   * (simulated annealing, with a seed of its own, so that the same recording gives the same names).
+   */
+  private void shake() {
+    List<Integer> digits = often.stream().filter(kind -> Character.isDigit(names[kind])).toList();
+    double now = cost();
+    if (digits.isEmpty() || now < WELL * often.size()) {
+      return;
+    }
+    char[] best = names.clone();
+    double least = now;
+    SplittableRandom chance = new SplittableRandom(SEED);
+    for (int step = 0; step < STEPS; step++) {
+      double warmth = WARM * StrictMath.pow(COLD / WARM, (double) step / STEPS);
+      char[] before = names.clone();
+      int kind = digits.get(chance.nextInt(digits.size()));
+      char other = (char) ('0' + chance.nextInt(DIGITS));
+      if (chance.nextInt(3) == 0) {
+        System.arraycopy(exchanged(names[kind], other), 0, names, 0, names.length);
+      } else {
+        names[kind] = other;
+      }
+      double then = cost();
+      if (then < now || chance.nextDouble() < StrictMath.exp((now - then) / warmth)) {
+        now = then;
+        if (then < least) {
+          least = then;
+          best = names.clone();
+        }
+      } else {
+        System.arraycopy(before, 0, names, 0, names.length);
+      }
+    }
+    System.arraycopy(best, 0, names, 0, names.length);
+    smooth();
+  }
+
+  /** Names digits anew as long as the figure goes more smoothly for it. */
+  private void smooth() {
+    double cost = cost();
+    for (int round = 0; round < ROUNDS; round++) {
+      char[] best = null;
+      double least = cost - 1e-6;
+      for (char[] other : others()) {
+        char[] before = names.clone();
+        System.arraycopy(other, 0, names, 0, names.length);
+        double now = cost();
+        System.arraycopy(before, 0, names, 0, names.length);
+        if (now < least) {
+          least = now;
+          best = other;
+        }
+      }
+      if (best == null) {
+        return;
+      }
+      System.arraycopy(best, 0, names, 0, names.length);
+      cost = least;
+    }
+  }
+
+  private List<char[]> others() {
+    List<char[]> others = new ArrayList<>();
+    for (int kind : often) {
+      if (Character.isDigit(names[kind])) {
+        for (char digit = '0'; digit <= '9'; digit++) {
+          if (digit != names[kind]) {
+            char[] other = names.clone();
+            other[kind] = digit;
+            others.add(other);
+          }
+        }
+      }
+    }
+    for (int a = 0; a < DIGITS; a++) {
+      for (int b = a + 1; b < DIGITS; b++) {
+        others.add(exchanged((char) ('0' + a), (char) ('0' + b)));
+      }
+    }
+    return others;
+  }
+
+  private char[] exchanged(char a, char b) {
+    char[] other = names.clone();
+    for (int i = 0; i < other.length; i++) {
+      other[i] = other[i] == a ? b : other[i] == b ? a : other[i];
+    }
+    return other;
+  }
+
+  /** Tries what was taken for something else as a digit; whether one is better so. */
+  private boolean promote() {
+    double least = cost() - 1e-6;
+    int which = -1;
+    char better = '?';
+    for (int kind : often) {
+      char before = names[kind];
+      if (Character.isDigit(before)) {
+        continue;
+      }
+      names[kind] = likeliestDigit(kind);
+      understand();
+      double now = cost();
+      if (now < least) {
+        least = now;
+        which = kind;
+        better = names[kind];
+      }
+      names[kind] = before;
+    }
+    if (which >= 0) {
+      names[which] = better;
+    }
+    understand();
+    return which >= 0;
+  }
+
+  private char likeliestDigit(int kind) {
+    float[] opinion = kinds.opinion(kind);
+    int best = 0;
+    for (int i = 1; i < DIGITS; i++) {
+      best = opinion[i] > opinion[best] ? i : best;
+    }
+    return Letters.KINDS.charAt(best);
+  }
+
+  private double cost() {
+    double cost = unread * UNREAD;
+    for (int kind : often) {
+      float[] opinion = kinds.opinion(kind);
+      float most = 0;
+      for (float one : opinion) {
+        most = Math.max(most, one);
+      }
+      double share = opinion[Letters.KINDS.indexOf(names[kind])] / most;
+      cost -= DOUBT * StrictMath.log(Math.max(LEAST_SHARE, share));
+    }
+    Stay before = null;
+    Stay here = null;
+    for (Stay next : stays) {
+      if (here != null) {
+        cost += rough(before, here, next);
+      }
+      before = here;
+      here = next;
     }
     return cost;
+  }
+
+  /** How far a reading lies from the line between its neighbours, beyond what rounding does. */
+  private double rough(@Nullable Stay before, Stay here, Stay next) {
+    if (next.from() - here.to() > NEAR) {
+      return 0;
+    }
+    long value = here.digits().value(names);
+    long after = next.digits().value(names);
+    if (before == null || here.from() - before.to() > NEAR) {
+      double off = Math.max(0, Math.abs(after - value) - 2.0);
+      return Math.min(ROUGHEST, off * off / 4);
+    }
+    long first = before.digits().value(names);
+    double middle = (here.from() + here.to()) / 2;
+    double share = (middle - before.to()) / Math.max(1e-9, next.from() - before.to());
+    double off = Math.max(0, Math.abs(value - first - share * (after - first)) - ROUNDING);
+    return Math.min(ROUGHEST, off * off);
   }
 }

@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
  * @param places decimals; {@link #INCHES} for feet and inches
  * @param shown the figure as it stands there, without its unit
  * @param unit what follows, with a space before it where there is one; empty for nothing
+ * @param from where its first digit stands in the line
+ * @param to behind its last
  */
-record Said(long steps, int places, String shown, String unit) {
+record Said(long steps, int places, String shown, String unit, int from, int to) {
   static final int INCHES = -1;
 
   private static final int PER_FOOT = 12;
@@ -21,11 +23,11 @@ record Said(long steps, int places, String shown, String unit) {
   /** A mark of feet or inches has a cell as wide as a digit's, and may seem to stand apart. */
   private static final Pattern FEET =
       Pattern.compile(
-          "(?<![\\d.:/'-])([+-]?)(\\d{1,5}) ?'( ?)(\\d{1,2})(?: ?('{1,2}))?(?![\\d:/.])");
+          "(?<![\\d.:/'-])([+-]?)(\\d{1,5}) ?'( ?)(\\d{1,2})(?: ?('{1,2}|\"))?(?![\\d:/.])");
 
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<![\\d.:/'-])([+-]?)(\\d{1,6})(?:\\.(\\d{1,3}))?(?![\\d:/.-]| ?')( ?[ftFTmM%?]{1,3})?");
+          "(?<![\\d.:/'-])(?<!\\d ?: )([+-]?)(\\d{1,6})(?:\\.(\\d{1,3}))?(?![\\d:/.-]| ?[:'])( ?[ftFTmM%?]{1,3})?");
 
   /** All there are in a line, from left to right. */
   static List<Said> in(String line) {
@@ -37,7 +39,9 @@ record Said(long steps, int places, String shown, String unit) {
         long steps = Long.parseLong(feet.group(2)) * PER_FOOT + inches;
         String mark = feet.group(5) == null ? "" : feet.group(5).replace("''", "\"");
         String shown = feet.group(1) + feet.group(2) + "'" + feet.group(3) + feet.group(4) + mark;
-        found.add(new Said(signed(feet.group(1), steps), INCHES, shown, ""));
+        found.add(
+            new Said(
+                signed(feet.group(1), steps), INCHES, shown, "", feet.start(2), feet.end(4)));
       }
     }
     if (!found.isEmpty()) {
@@ -49,7 +53,15 @@ record Said(long steps, int places, String shown, String unit) {
       String unit = number.group(4) == null ? "" : number.group(4);
       String shown = number.group().substring(0, number.group().length() - unit.length());
       long steps = Long.parseLong(number.group(2) + decimals);
-      found.add(new Said(signed(number.group(1), steps), decimals.length(), shown, unit));
+      int end = number.group(3) == null ? number.end(2) : number.end(3);
+      found.add(
+          new Said(
+              signed(number.group(1), steps),
+              decimals.length(),
+              shown,
+              unit,
+              number.start(2),
+              end));
     }
     return found;
   }

@@ -5,15 +5,21 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** What one line said on every frame, as kinds of glyphs; a few bytes a frame. */
 final class Scroll {
   private static final int NOTHING = -1;
 
+  /** So much is kept of frames to be looked at again, bytes. */
+  private static final long MOST_KEPT = 48_000_000;
+
   private final Strip strip;
   private final int[] said;
   private final List<int[]> lines = new ArrayList<>();
   private final Map<String, Integer> known = new HashMap<>();
+  private final Map<Integer, byte[]> kept = new HashMap<>();
+  private long bytes;
 
   Scroll(Strip strip, int frames) {
     this.strip = strip;
@@ -25,7 +31,18 @@ final class Scroll {
     return strip;
   }
 
+  /** Takes what a frame says; where that cannot be told or is odd, what it shows. */
   void add(int frame, int[] line) {
+    if (line.length == 0 || strip.rare()) {
+      byte[] seen = strip.seen();
+      bytes += seen.length;
+      if (bytes < MOST_KEPT) {
+        kept.put(frame, seen);
+      }
+    }
+    if (line.length == 0) {
+      return;
+    }
     char[] key = new char[line.length];
     for (int i = 0; i < line.length; i++) {
       key[i] = (char) (line[i] + 8);
@@ -37,6 +54,11 @@ final class Scroll {
               lines.add(line);
               return lines.size() - 1;
             });
+  }
+
+  /** What a frame shows that could not be read at once; null for one that could. */
+  byte @Nullable [] kept(int frame) {
+    return kept.get(frame);
   }
 
   int frames() {
@@ -51,6 +73,11 @@ final class Scroll {
   /** How many lines there are. */
   int distinct() {
     return lines.size();
+  }
+
+  /** A line as kinds. */
+  int[] line(int line) {
+    return lines.get(line);
   }
 
   /** The letters each kind is likeliest to be. */

@@ -12,31 +12,32 @@ final class Series {
   static final long NONE = Long.MIN_VALUE;
 
   private static final Set<String> LENGTHS = Set.of("ft", "m");
+  private static final String LENGTH_LETTERS = "ftFTmM";
   private static final double FOOT = 0.3048;
   private static final double INCH = 0.0254;
   private static final double LEAST_UNIT = 0.08;
   private static final double LEAST_FILLED = 0.1;
 
   private final long[] steps;
-  private final int[] line;
   private final String[] shown;
   private final int places;
+  private final int zeros;
   private final String unit;
 
   /**
    * A figure.
    *
    * @param steps per frame, in units of the last place; {@link #NONE} where it was not read
-   * @param line per frame, which text; negative where not read
-   * @param shown per text, the figure as it stands there
+   * @param shown per frame, the figure as it stands there; empty where not read
    * @param places decimals, or {@link Said#INCHES}
+   * @param zeros how many whole digits zeros fill up to; 1 where none do
    * @param unit what most often follows
    */
-  Series(long[] steps, int[] line, String[] shown, int places, String unit) {
+  Series(long[] steps, String[] shown, int places, int zeros, String unit) {
     this.steps = steps;
-    this.line = line;
     this.shown = shown;
     this.places = places;
+    this.zeros = zeros;
     this.unit = unit;
   }
 
@@ -52,7 +53,23 @@ final class Series {
 
   /** The figure as it stands on a frame on which it was read, without its unit. */
   String shown(int frame) {
-    return shown[line[frame]];
+    return shown[frame];
+  }
+
+  /** The same with what a second look told. */
+  Series with(List<SecondLook.Told> told) {
+    long[] all = steps.clone();
+    String[] texts = shown.clone();
+    for (SecondLook.Told one : told) {
+      all[one.frame()] = one.steps();
+      texts[one.frame()] = one.shown();
+    }
+    return new Series(all, texts, places, zeros, unit);
+  }
+
+  /** How many whole digits zeros fill up to; 1 where none do. */
+  int zeros() {
+    return zeros;
   }
 
   int places() {
@@ -87,22 +104,18 @@ final class Series {
     String unit = unit(units);
     int zeros = zeros(all, times, usual);
     long[] steps = new long[scroll.frames()];
+    String[] shown = new String[scroll.frames()];
     Arrays.fill(steps, NONE);
+    Arrays.fill(shown, "");
     for (int frame = 0; frame < steps.length; frame++) {
       int line = scroll.at(frame);
-      if (line >= 0 && all[line] != null && all[line].places() == usual && all[line].fits(zeros)) {
-        steps[frame] = all[line].steps();
+      Said said = line < 0 ? null : all[line];
+      if (said != null && said.places() == usual && said.fits(zeros)) {
+        steps[frame] = said.steps();
+        shown[frame] = said.shown();
       }
     }
-    String[] shown = new String[distinct];
-    int[] lines = new int[steps.length];
-    for (int i = 0; i < distinct; i++) {
-      shown[i] = all[i] == null ? "" : all[i].shown();
-    }
-    for (int frame = 0; frame < steps.length; frame++) {
-      lines[frame] = steps[frame] == NONE ? -1 : scroll.at(frame);
-    }
-    return new Series(steps, lines, shown, usual, unit);
+    return new Series(steps, shown, usual, zeros, unit);
   }
 
   /** A length where one is seen at all: other letters are what noise makes of it. */
@@ -195,6 +208,6 @@ final class Series {
   /** Whether what follows the figure says that it is something else. */
   boolean foreign() {
     String plain = unit.strip();
-    return !plain.isEmpty() && !hasLength();
+    return !plain.isEmpty() && plain.chars().noneMatch(one -> LENGTH_LETTERS.indexOf(one) >= 0);
   }
 }

@@ -17,7 +17,11 @@ record Spacing(double pitch, double gap, boolean cells, double tall) {
 
   private static final double CELL_LEFT_OUT = 1.6;
   private static final double WORD = 0.17;
-  private static final double BESIDE_NARROW = 0.4;
+  private static final double BESIDE_ONE = 0.4;
+
+  /** A point stands alone in a cell as wide as a digit's. */
+  private static final double BESIDE_POINT = 0.75;
+
   private static final double BETWEEN_DIGITS = 0.6;
 
   static Spacing of(List<List<Cut.Box>> cuts, List<int[]> labels, Kinds kinds, int tall) {
@@ -77,7 +81,8 @@ record Spacing(double pitch, double gap, boolean cells, double tall) {
     if (Character.isDigit(before) && Character.isDigit(after)) {
       return extra > BETWEEN_DIGITS * tall;
     }
-    boolean narrow = before == '1' || before == '.' || after == '.' || after == '1';
-    return extra > (narrow ? BESIDE_NARROW : WORD) * tall;
+    boolean point = before == '.' || after == '.';
+    boolean one = before == '1' || after == '1';
+    return extra > (point ? BESIDE_POINT : one ? BESIDE_ONE : WORD) * tall;
   }
 }

@@ -3,6 +3,7 @@ package daylight.footage.counter;
 import daylight.footage.codec.Luma;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,11 +18,22 @@ final class Strip {
   /** Stands for a glyph that is like none. */
   static final int STRANGE = -1;
 
-  private static final int WEAKEST = 10;
-  private static final double STROKE = 0.13;
   private static final int MOST_REACH = 3;
+  private static final int[] NOTHING = {};
   private static final float NEAR = 0.86f;
-  private static final double DIMMEST = 0.8;
+
+  /** With so much belief nothing better is looked for. */
+  private static final double SURE = 0.9;
+
+  /** So much more belief is clearly more. */
+  private static final double CLEARLY = 0.02;
+
+  /** Rows kept above and below a line, pixels. */
+  private static final int ROWS_AROUND = 4;
+
+  /** On fewer frames a figure may be still by chance. */
+  private static final int FEW = 12;
+
 
   private final Window window;
   private final boolean dark;
@@ -38,13 +50,18 @@ final class Strip {
   private final Cells cells;
   private Spacing spacing = Spacing.NONE;
   private double belief;
+  private int figureLeft;
+  private int figureRight;
+  private int wordBefore;
+  private boolean changes;
+  private boolean rare;
 
-  private Strip(Ground ground, int top, int bottom, int reach, Letters letters) {
-    window = ground.window;
-    dark = ground.dark;
-    strokeReach = ground.strokeReach;
-    threshold = ground.threshold;
-    least = ground.least;
+  private Strip(Sheets sheets, int top, int bottom, int reach, Letters letters) {
+    window = sheets.window();
+    dark = sheets.dark();
+    strokeReach = sheets.strokeReach();
+    threshold = sheets.threshold();
+    least = sheets.least();
     this.reach = reach;
     this.top = top;
     this.bottom = bottom;
@@ -52,7 +69,10 @@ final class Strip {
     ink = new Ink(window.width(), window.height());
     cut = new Cut(window.width(), window.height());
     kinds = new Kinds(letters);
-    cells = new Cells(kinds, window.width(), top, bottom);
+    cells =
+        new Cells(
+            kinds,
+            new Likeness(sheets.inked(), sheets.behind(), window.width(), top, bottom));
   }
 
   Window window() {
@@ -80,60 +100,94 @@ final class Strip {
     return belief;
   }
 
+  /** Whether it says different figures, so that one of them may be a counter's. */
+  boolean changes() {
+    return changes;
+  }
+
   /** The lines in a window, as they look best; none where nothing looks like letters. */
   static List<Strip> in(Window window, List<byte[]> frames, int pictureWidth, Letters letters) {
     List<Strip> found = new ArrayList<>();
     for (boolean dark : new boolean[] {false, true}) {
-      Ground ground = new Ground(window, dark, frames, pictureWidth);
-      for (int[] rows : ground.rows()) {
-        Optional<Strip> best = Optional.empty();
-        for (int reach = 1; reach <= MOST_REACH; reach++) {
-          Strip strip =
-              new Strip(ground, rows[0], rows[1], reach, letters)
-                  .settled(frames, pictureWidth, letters);
-          if (best.isEmpty() || strip.belief > best.get().belief + 0.02) {
-            best = Optional.of(strip);
-          }
-        }
-        best.ifPresent(found::add);
+      Sheets sheets = new Sheets(window, dark, frames, pictureWidth);
+      for (int[] rows : sheets.rows()) {
+        best(sheets, rows, letters).ifPresent(found::add);
+      }
+      if (found.stream().anyMatch(strip -> strip.belief > SURE)) {
+        break;
       }
     }
     return found;
   }
 
+  private static Optional<Strip> best(Sheets sheets, int[] rows, Letters letters) {
+    Optional<Strip> best = Optional.empty();
+    for (int reach = 1; reach <= MOST_REACH; reach++) {
+      Strip strip = new Strip(sheets, rows[0], rows[1], reach, letters).settled(sheets, letters);
+      if (best.isEmpty() || strip.belief > best.get().belief + CLEARLY) {
+        best = Optional.of(strip);
+      }
+      if (strip.belief > SURE) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The same line cut down to its figures and what follows each, which is quicker to read; itself
+   * where that is no better readable.
+   */
+  Strip narrowed(List<byte[]> frames, int pictureWidth, Letters letters) {
+    if (figureRight <= figureLeft) {
+      return this;
+    }
+    int tall = bottom - top;
+    int from = Math.max((wordBefore + figureLeft) / 2, figureLeft - 2 * tall);
+    int to = Math.min(window.width(), figureRight + tall);
+    int above = Math.max(0, top - ROWS_AROUND);
+    int below = Math.min(window.height(), bottom + ROWS_AROUND);
+    Window narrow =
+        new Window(window.left() + from, window.top() + above, to - from, below - above);
+    Sheets sheets = new Sheets(narrow, dark, frames, pictureWidth);
+    return sheets.rows().stream()
+        .flatMap(rows -> best(sheets, rows, letters).stream())
+        .filter(strip -> strip.belief >= belief - CLEARLY && strip.changes)
+        .max(Comparator.comparingDouble(strip -> strip.belief))
+        .orElse(this);
+  }
+
   /** Where digits begin and end is taken from the glyphs themselves. */
-  private Strip settled(List<byte[]> frames, int pictureWidth, Letters letters) {
+  private Strip settled(Sheets sheets, Letters letters) {
     List<Integer> tops = new ArrayList<>();
     List<Integer> bottoms = new ArrayList<>();
-    for (byte[] frame : frames) {
-      crop(frame, pictureWidth);
-      for (Cut.Box box : boxes()) {
+    for (int n = 0; n < sheets.count(); n++) {
+      for (Cut.Box box : boxes(sheets.ink(n))) {
         if (box.height() >= 0.7 * (bottom - top)) {
           tops.add(box.top());
           bottoms.add(box.bottom());
         }
       }
     }
-    if (tops.size() < frames.size() / 4) {
+    if (tops.size() < sheets.count() / 4) {
       return this;
     }
     tops.sort(null);
     bottoms.sort(null);
-    Ground same = new Ground(window, dark, strokeReach, threshold, least);
-    Strip strip =
-        new Strip(same, tops.get(tops.size() / 2), bottoms.get(bottoms.size() / 2), reach, letters);
-    strip.learn(frames, pictureWidth);
+    int first = tops.get(tops.size() / 2);
+    Strip strip = new Strip(sheets, first, bottoms.get(bottoms.size() / 2), reach, letters);
+    strip.learn(sheets);
     return strip;
   }
 
-  private void learn(List<byte[]> frames, int pictureWidth) {
+  private void learn(Sheets sheets) {
     List<List<Cut.Box>> cuts = new ArrayList<>();
     List<int[]> labels = new ArrayList<>();
-    for (byte[] frame : frames) {
-      crop(frame, pictureWidth);
-      List<Cut.Box> boxes = boxes();
+    for (int n = 0; n < sheets.count(); n++) {
+      int[] strokes = sheets.ink(n);
+      List<Cut.Box> boxes = boxes(strokes);
       cuts.add(boxes);
-      labels.add(boxes.stream().mapToInt(this::kind).toArray());
+      labels.add(boxes.stream().mapToInt(box -> kind(strokes, box)).toArray());
     }
     kinds.settle();
     double sum = 0;
@@ -153,52 +207,109 @@ final class Strip {
     }
     belief = all == 0 ? 0 : sum / all;
     spacing = Spacing.of(cuts, labels, kinds, bottom - top);
-    for (int n = 0; n < frames.size(); n++) {
+    List<List<String>> said = new ArrayList<>();
+    figureLeft = window.width();
+    wordBefore = 0;
+    for (int n = 0; n < sheets.count(); n++) {
       int[] line = spaced(cuts.get(n), labels.get(n));
       if (clean(line)) {
         cells.place(line, cuts.get(n));
+        span(line, cuts.get(n));
       }
+      said.add(Said.in(text(line)).stream().map(Said::shown).toList());
     }
-    for (int n = 0; n < frames.size(); n++) {
-      int[] line = spaced(cuts.get(n), labels.get(n));
-      if (clean(line)) {
-        crop(frames.get(n), pictureWidth);
-        cells.look(line, ink.strokes());
-      }
-    }
+    changes = sheets.count() < FEW || said.stream().distinct().count() > 1;
     cells.settle();
+    for (int n = 0; n < sheets.count(); n++) {
+      int[] line = spaced(cuts.get(n), labels.get(n));
+      if (clean(line) && cells.knows(line)) {
+        sheets.copy(n, pixels);
+        ink.find(pixels, strokeReach, dark, least);
+        cells.look(line, ink);
+      }
+    }
   }
 
-  private void crop(byte[] frame, int pictureWidth) {
-    window.copy(frame, pictureWidth, pixels);
-    ink.find(pixels, strokeReach, dark, least);
+  private String text(int[] line) {
+    StringBuilder text = new StringBuilder();
+    for (int kind : line) {
+      text.append(kind == SPACE ? ' ' : kind < 0 ? '?' : kinds.letter(kind));
+    }
+    return text.toString();
   }
 
-  private List<Cut.Box> boxes() {
-    return cut.glyphs(ink.strokes(), top, bottom, threshold, reach);
+  /** Takes in where words with digits stand and the word that follows each. */
+  private void span(int[] line, List<Cut.Box> boxes) {
+    int glyph = 0;
+    int begun = 0;
+    boolean digits = false;
+    boolean before = false;
+    for (int at = 0; at <= line.length; at++) {
+      if (at == line.length || line[at] == SPACE) {
+        if ((digits || before) && glyph > begun) {
+          figureLeft = Math.min(figureLeft, boxes.get(begun).left());
+          figureRight = Math.max(figureRight, boxes.get(glyph - 1).right());
+        } else if (glyph > begun && boxes.get(glyph - 1).right() <= figureLeft) {
+          wordBefore = Math.max(wordBefore, boxes.get(glyph - 1).right());
+        }
+        before = digits;
+        digits = false;
+        begun = glyph;
+      } else {
+        digits |= line[at] >= 0 && Character.isDigit(kinds.letter(line[at]));
+        glyph++;
+      }
+    }
   }
 
-  private int kind(Cut.Box box) {
-    return kinds.of(Shape.of(ink.strokes(), window.width(), box.left(), box.right(), top, bottom));
+  private List<Cut.Box> boxes(int[] strokes) {
+    return cut.glyphs(strokes, top, bottom, threshold, reach);
   }
 
-  /** The glyphs of a frame by their kinds, {@link #SPACE} between words. */
+  private int kind(int[] strokes, Cut.Box box) {
+    return kinds.of(Shape.of(strokes, window.width(), box.left(), box.right(), top, bottom));
+  }
+
+  /**
+   * The glyphs of a frame by their kinds, {@link #SPACE} between words; empty where they cannot be
+   * told one by one.
+   */
   int[] read(Luma luma) {
     luma.copy(window.left(), window.top(), window.width(), window.height(), pixels);
-    ink.find(pixels, strokeReach, dark, least);
-    List<Cut.Box> boxes = boxes();
+    int[] strokes = ink.find(pixels, strokeReach, dark, least);
+    List<Cut.Box> boxes = boxes(strokes);
     int[] labels = new int[boxes.size()];
     boolean near = true;
     for (int i = 0; i < labels.length; i++) {
-      labels[i] = kind(boxes.get(i));
+      labels[i] = kind(strokes, boxes.get(i));
       near &= kinds.near() >= NEAR;
     }
     int[] line = spaced(boxes, labels);
-    if (near && clean(line) && cells.knows(line)) {
-      return line;
+    if (near && clean(line)) {
+      cells.place(line, boxes);
+      rare = cells.rare(line);
+      if (cells.knows(line)) {
+        cells.look(line, ink);
+        return line;
+      }
     }
-    int[] again = cells.read(ink.strokes());
-    return again.length > 0 ? again : line;
+    return NOTHING;
+  }
+
+  /** Whether glyphs seldom stand as on the frame read last, so that one may be none. */
+  boolean rare() {
+    return rare;
+  }
+
+  /** What stood in the window on the frame read last, row by row. */
+  byte[] seen() {
+    return pixels.clone();
+  }
+
+  /** How well digits fit a frame that was seen before, as {@link Cells#fits} tells. */
+  List<double[]> fits(byte[] seen, int[] line, char[] names) {
+    ink.find(seen, strokeReach, dark, least);
+    return cells.fits(line, ink, names);
   }
 
   private int[] spaced(List<Cut.Box> boxes, int[] labels) {
@@ -222,94 +333,5 @@ final class Strip {
       digits |= kind >= 0 && Character.isDigit(kinds.letter(kind));
     }
     return digits;
-  }
-
-  /** How ink stands out in a window over many frames. */
-  private static final class Ground {
-    final Window window;
-    final boolean dark;
-    final int strokeReach;
-    final int threshold;
-    final int least;
-    private final int[] mean;
-
-    Ground(Window window, boolean dark, int strokeReach, int threshold, int least) {
-      this.window = window;
-      this.dark = dark;
-      this.strokeReach = strokeReach;
-      this.threshold = threshold;
-      this.least = least;
-      mean = new int[0];
-    }
-
-    Ground(Window window, boolean dark, List<byte[]> frames, int pictureWidth) {
-      this.window = window;
-      this.dark = dark;
-      strokeReach = (int) Math.max(1, Math.rint(STROKE * (window.height() - 8)));
-      int size = window.width() * window.height();
-      byte[] pixels = new byte[size];
-      Ink ink = new Ink(window.width(), window.height());
-      mean = new int[size];
-      int[] light = new int[size];
-      for (byte[] frame : frames) {
-        window.copy(frame, pictureWidth, pixels);
-        int[] strokes = ink.find(pixels, strokeReach, dark, 0);
-        for (int i = 0; i < size; i++) {
-          mean[i] += strokes[i];
-          light[i] += ink.light(i);
-        }
-      }
-      for (int i = 0; i < size; i++) {
-        mean[i] /= frames.size();
-      }
-      int level = level();
-      threshold = Math.max(WEAKEST, level / 2);
-      least = leastLight(light, frames.size(), level);
-    }
-
-    /** Ink is about as bright as where it always stands. */
-    private int leastLight(int[] light, int frames, int level) {
-      List<Integer> bright = new ArrayList<>();
-      for (int i = 0; i < light.length; i++) {
-        if (mean[i] >= level) {
-          bright.add(light[i] / frames);
-        }
-      }
-      bright.sort(null);
-      return bright.isEmpty() ? 0 : (int) (bright.get(bright.size() / 2) * DIMMEST);
-    }
-
-    /** How strong ink is where it always stands. */
-    private int level() {
-      int[] sorted = mean.clone();
-      Arrays.sort(sorted);
-      int most = sorted[sorted.length - 1];
-      int from = 0;
-      while (sorted[from] < most / 4) {
-        from++;
-      }
-      return sorted[from + (sorted.length - from) * 8 / 10];
-    }
-
-    /** Runs of rows with ink, each from and to. */
-    List<int[]> rows() {
-      List<int[]> rows = new ArrayList<>();
-      int begun = -1;
-      for (int y = 0; y <= window.height(); y++) {
-        int inked = 0;
-        for (int x = 0; y < window.height() && x < window.width(); x++) {
-          inked += mean[y * window.width() + x] > threshold / 2 ? 1 : 0;
-        }
-        if (inked >= 2 && begun < 0) {
-          begun = y;
-        } else if (inked < 2 && begun >= 0) {
-          if (y - begun >= 6) {
-            rows.add(new int[] {Math.max(0, begun - 1), Math.min(window.height(), y + 1)});
-          }
-          begun = -1;
-        }
-      }
-      return rows;
-    }
   }
 }

@@ -19,6 +19,9 @@ final class Survey {
   /** How much of an edge's steepness must be left in the mean. */
   private static final float STEADY = 0.33f;
 
+  /** In taller pictures every second row is enough. */
+  private static final int TALL = 800;
+
   private static final int BLOCK = 4;
   private static final int FEWEST_IN_BLOCK = 2;
   private static final int REACH = 3;
@@ -30,17 +33,21 @@ final class Survey {
 
   private final int width;
   private final int height;
-  private final float[] across;
-  private final float[] down;
-  private final float[] any;
+  private final int[] across;
+  private final int[] down;
+  private final int[] any;
+  private final byte[] pixels;
+  private final int step;
   private int frames;
 
   Survey(int width, int height) {
     this.width = width;
     this.height = height;
-    across = new float[width * height];
-    down = new float[width * height];
-    any = new float[width * height];
+    across = new int[width * height];
+    down = new int[width * height];
+    any = new int[width * height];
+    pixels = new byte[width * height];
+    step = height > TALL ? 2 : 1;
   }
 
   /** Takes a frame and gives its brightness; nothing for one of another size. */
@@ -48,20 +55,22 @@ final class Survey {
     if (luma.width() != width || luma.height() != height) {
       return Optional.empty();
     }
-    byte[] pixels = new byte[width * height];
     luma.copy(0, 0, width, height, pixels);
     frames++;
-    for (int y = 1; y < height - 1; y++) {
-      int row = y * width;
-      for (int i = row + 1; i < row + width - 1; i++) {
-        int gx = (pixels[i + 1] & 255) - (pixels[i - 1] & 255);
-        int gy = (pixels[i + width] & 255) - (pixels[i - width] & 255);
-        across[i] += gx;
-        down[i] += gy;
-        any[i] += Math.abs(gx) + Math.abs(gy);
-      }
+    for (int y = 1; y < height - 1; y += step) {
+      row(y * width);
     }
-    return Optional.of(pixels);
+    return Optional.of(pixels.clone());
+  }
+
+  private void row(int row) {
+    for (int i = row + 1; i < row + width - 1; i++) {
+      int gx = (pixels[i + 1] & 255) - (pixels[i - 1] & 255);
+      int gy = (pixels[i + width] & 255) - (pixels[i - width] & 255);
+      across[i] += gx;
+      down[i] += gy;
+      any[i] += Math.abs(gx) + Math.abs(gy);
+    }
   }
 
   /** Where lines of letters seem to be, from the top down. */
@@ -69,10 +78,10 @@ final class Survey {
     int columns = (width + BLOCK - 1) / BLOCK;
     int rows = (height + BLOCK - 1) / BLOCK;
     int[] count = new int[columns * rows];
-    for (int y = 1; y < height - 1; y++) {
+    for (int y = 1; y < height - 1; y += step) {
       for (int x = 1; x < width - 1; x++) {
         int i = y * width + x;
-        float steady = Math.abs(across[i]) + Math.abs(down[i]);
+        int steady = Math.abs(across[i]) + Math.abs(down[i]);
         if (steady >= 2 * STEEP * frames && steady >= STEADY * any[i]) {
           count[y / BLOCK * columns + x / BLOCK]++;
         }
@@ -84,10 +93,11 @@ final class Survey {
 
   private List<Window> pieces(int[] count, int columns, int rows) {
     List<Window> pieces = new ArrayList<>();
+    int fewest = Math.max(1, FEWEST_IN_BLOCK / step);
     boolean[] seen = new boolean[count.length];
     Deque<Integer> open = new ArrayDeque<>();
     for (int start = 0; start < count.length; start++) {
-      if (seen[start] || count[start] < FEWEST_IN_BLOCK) {
+      if (seen[start] || count[start] < fewest) {
         continue;
       }
       int left = columns;
@@ -112,7 +122,7 @@ final class Survey {
               continue;
             }
             int next = ny * columns + nx;
-            if (!seen[next] && count[next] >= FEWEST_IN_BLOCK) {
+            if (!seen[next] && count[next] >= fewest) {
               seen[next] = true;
               open.add(next);
             }

@@ -24,6 +24,13 @@ public record Window(int left, int top, int width, int height) {
     return top + height;
   }
 
+  /** Whether most of another's height and width is in this one. */
+  boolean covers(Window other) {
+    int down = Math.min(bottom(), other.bottom()) - Math.max(top, other.top);
+    int across = Math.min(right(), other.right()) - Math.max(left, other.left);
+    return 2 * down > other.height && 2 * across > other.width;
+  }
+
   /** Copies what a picture shows there, row by row. */
   void copy(byte[] picture, int pictureWidth, byte[] into) {
     for (int y = 0; y < height; y++) {

@@ -29,8 +29,8 @@ import java.util.zip.Inflater;
  */
 public final class LettersTeacher {
   private static final String OTHERS = "ACEGHJKNPRUVWXYabcdeghknpqrsuwxyz#=()";
-  private static final int ROUNDS = 14;
-  private static final int PER_ROUND = 60_000;
+  private static final int ROUNDS = 18;
+  private static final int PER_ROUND = 70_000;
 
   private final Random chance = new Random(5);
   private final List<Font> fonts = new ArrayList<>();
@@ -112,7 +112,7 @@ public final class LettersTeacher {
     List<float[]> shapes = new ArrayList<>();
     List<Integer> kinds = new ArrayList<>();
     for (int round = 0; round < ROUNDS; round++) {
-      if (round % 2 == 0) {
+      if (round % 3 == 0) {
         shapes.clear();
         kinds.clear();
         while (shapes.size() < PER_ROUND) {
@@ -125,7 +125,7 @@ public final class LettersTeacher {
           }
         }
       }
-      float rate = 0.05f * (float) StrictMath.pow(0.75, round);
+      float rate = 0.05f * (float) StrictMath.pow(0.8, round);
       int right = 0;
       for (int n = 0; n < PER_ROUND; n++) {
         int i = chance.nextInt(PER_ROUND);
@@ -181,7 +181,75 @@ public final class LettersTeacher {
         return new float[0];
       }
     }
-    return looked(sheet, tall, line);
+    return chance.nextInt(4) == 0 ? looked(sheet, tall, line) : filmed(sheet, tall, line);
+  }
+
+  /** As it is burned into a picture and told from it by its ink. */
+  private float[] filmed(BufferedImage sheet, int tall, double[] line) {
+    int width = sheet.getWidth();
+    int height = sheet.getHeight();
+    int[] letter = new int[width * height];
+    sheet.getRaster().getPixels(0, 0, width, height, letter);
+    double behind = 15 + 150 * chance.nextDouble();
+    double bright = behind + 40 + (255 - behind - 40) * chance.nextDouble();
+    double across = chance.nextGaussian() * 15 / width;
+    double down = chance.nextGaussian() * 15 / height;
+    int edge = chance.nextInt(5) < 3 ? 1 + chance.nextInt(1 + tall / 16) : 0;
+    int[] edged = edge == 0 ? letter : spread(letter, width, height, edge);
+    double[] picture = new double[letter.length];
+    for (int i = 0; i < picture.length; i++) {
+      double ground = behind + across * (i % width) + down * ((double) i / width);
+      double dark = ground + (8 - ground) * edged[i] / 255.0;
+      picture[i] = dark + (bright - dark) * letter[i] / 255.0;
+    }
+    int blurs = chance.nextInt(3);
+    int[] soft = new int[picture.length];
+    for (int i = 0; i < soft.length; i++) {
+      soft[i] = (int) picture[i];
+    }
+    for (int i = 0; i < blurs; i++) {
+      soft = blurred(soft, width, height);
+    }
+    double noise = 1 + 7 * chance.nextDouble();
+    byte[] pixels = new byte[soft.length];
+    for (int i = 0; i < pixels.length; i++) {
+      pixels[i] = (byte) Math.clamp(soft[i] + noise * chance.nextGaussian(), 0.0, 255.0);
+    }
+    int reach = (int) Math.max(1, Math.rint(0.13 * (tall + chance.nextInt(5))));
+    double least = bright - (0.3 + 0.25 * chance.nextDouble()) * (bright - behind);
+    int[] ink = new Ink(width, height).find(pixels, reach, false, (int) least);
+    double from = (bright - (edge > 0 ? 20 : behind)) * (0.3 + 0.25 * chance.nextDouble());
+    int left = width;
+    int right = 0;
+    for (int i = 0; i < ink.length; i++) {
+      if (ink[i] >= from && edged[i] > 60) {
+        left = Math.min(left, i % width);
+        right = Math.max(right, i % width + 1);
+      }
+    }
+    if (right <= left + 1) {
+      return new float[0];
+    }
+    double off = Math.max(0.4, tall * 0.03);
+    double top = line[0] + off * chance.nextGaussian();
+    double bottom = line[1] + off * chance.nextGaussian();
+    return Shape.of(ink, width, left, right, top, bottom);
+  }
+
+  private static int[] spread(int[] letter, int width, int height, int by) {
+    int[] across = letter.clone();
+    for (int i = by; i < letter.length - by; i++) {
+      for (int d = -by; d <= by; d++) {
+        across[i] = Math.max(across[i], letter[i + d]);
+      }
+    }
+    int[] spread = across.clone();
+    for (int i = by * width; i < letter.length - by * width; i++) {
+      for (int d = -by; d <= by; d++) {
+        spread[i] = Math.max(spread[i], across[i + d * width]);
+      }
+    }
+    return spread;
   }
 
   private boolean type(BufferedImage sheet, char letter, int tall, double[] line) {

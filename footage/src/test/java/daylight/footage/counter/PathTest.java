@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** Tenths of a metre at ten frames a second. */
 class PathTest {
   private static List<Long> kept(long... steps) {
-    Series series = new Series(steps, new int[steps.length], new String[0], 1, " m");
+    Series series = new Series(steps, new String[steps.length], 1, 1, " m");
     double[] seconds = IntStream.range(0, steps.length).mapToDouble(i -> i / 10.0).toArray();
     return Path.through(series, seconds).stream().map(Path.Stay::steps).toList();
   }

@@ -61,10 +61,20 @@ public final class Torture {
 
   /** Writes a clip and, beside it, a line a frame: the text shown, a tab, contrast to noise. */
   static Path film(Clip clip, Path folder, Path faces) throws Exception {
+    Scene scene = scene(clip, clip.way());
+    return film(clip, folder, faces, (n, raster) -> scene.paint(Math.min(n, scene.frames() - 1), raster));
+  }
+
+  /** What is behind the letters. */
+  interface Backdrop {
+    void paint(int frame, Raster raster);
+  }
+
+  /** The same before a backdrop of somebody's own. */
+  static Path film(Clip clip, Path folder, Path faces, Backdrop backdrop) throws Exception {
     Path file = folder.resolve(clip.name() + "." + clip.make().extension());
     Motions motions = clip.way();
-    Scene scene = scene(clip, motions);
-    Raster raster = scene.raster();
+    Raster raster = new Raster(clip.width(), clip.height());
     Font font = font(clip.look(), faces);
     List<String> truth = new ArrayList<>();
     int frames = (int) (motions.end() * clip.rate());
@@ -72,7 +82,7 @@ public final class Torture {
         Film.begin(file, clip.make(), clip.width(), clip.height(), Rate.of(clip.rate()))) {
       for (int n = 0; n < frames; n++) {
         double seconds = (double) n / clip.rate();
-        scene.paint(Math.min(n, scene.frames() - 1), raster);
+        backdrop.paint(n, raster);
         if (clip.tricks().contains("glare")) {
           glare(raster, clip, seconds);
         }
@@ -101,7 +111,7 @@ public final class Torture {
     return file;
   }
 
-  private static Scene scene(Clip clip, Motions motions) {
+  static Scene scene(Clip clip, Motions motions) {
     Script script =
         new Script(
             motions.camera(),
