@@ -117,15 +117,15 @@ final class Cells {
 
   /**
    * How well digits fit where those of lines like one stand: a row a glyph of the line that is a
-   * digit under the names given, in the order of {@link Likeness#digits}; empty where no line like
+   * digit under the names given, empty where no line like
    * it is known.
    */
-  List<double[]> fits(int[] line, Ink ink, char[] names) {
+  List<Fits> fits(int[] line, Ink ink, char[] names) {
     Layout layout = layouts.get(key(line));
     if (layout == null) {
       return List.of();
     }
-    List<double[]> rows = new ArrayList<>();
+    List<Fits> rows = new ArrayList<>();
     int glyph = 0;
     for (int kind : line) {
       if (kind == Strip.SPACE) {

@@ -1,6 +1,5 @@
 package daylight.footage.counter;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -11,9 +10,6 @@ import java.util.Map;
  * known of each shape, its mean and its spread, is learned from frames that could be cut.
  */
 final class Likeness {
-  /** Where the likelihood of nothing stands behind those of the digits. */
-  static final int NOTHING = 10;
-
   private static final int COLUMNS = 12;
   private static final int ROWS = 16;
   private static final int CELLS = COLUMNS * ROWS;
@@ -34,6 +30,7 @@ final class Likeness {
   private static final double CLEAR = 0.4;
 
   private static final double LEAST_CONTRAST = 4;
+  private static final double LEAST_WEIGHT = 1e-3;
 
   private final int inked;
   private final int behind;
@@ -85,48 +82,48 @@ final class Likeness {
     }
   }
 
-  /**
-   * The logarithm of how likely what stands in a cell is under each digit, and last under nothing
-   * being there; negative infinity for a digit never seen.
-   */
-  double[] digits(Ink ink, double middle, double wide, char[] names) {
+  /** How well what stands in a cell fits each digit under the names given. */
+  Fits digits(Ink ink, double middle, double wide, char[] names) {
     look(ink, middle, wide);
-    double[] all = new double[NOTHING + 1];
-    Arrays.fill(all, Double.NEGATIVE_INFINITY);
-    for (Map.Entry<Integer, Template> one : templates.entrySet()) {
-      int digit = names[one.getKey()] - '0';
-      if (digit >= 0 && digit <= 9) {
-        all[digit] = Math.max(all[digit], fits(one.getValue()));
-      }
-    }
-    all[NOTHING] = nothing();
-    return all;
+    Fits fits = new Fits(nothing());
+    templates.forEach(
+        (kind, template) -> {
+          int digit = names[kind] - '0';
+          if (digit >= 0 && digit <= 9) {
+            compare(template, digit, fits);
+          }
+        });
+    return fits;
   }
 
-  private double fits(Template template) {
-    double sum = 0;
+  private void compare(Template template, int digit, Fits into) {
+    double likelihood = 0;
+    double squares = 0;
     for (int i = 0; i < CELLS; i++) {
       double mean = template.sum[i] / template.count;
       double own =
           Math.max(0, template.squares[i] / template.count - mean * mean)
               + LEAST_SPREAD * LEAST_SPREAD;
-      sum += fit(share[i] - mean, own, weight[i]);
+      double variance = variance(own, weight[i]);
+      double square = (share[i] - mean) * (share[i] - mean) / variance;
+      likelihood -= (square + StrictMath.log(variance)) / 2;
+      squares += square;
     }
-    return sum / TOGETHER;
+    into.take(digit, likelihood / TOGETHER, squares / CELLS);
   }
 
   private double nothing() {
-    double sum = 0;
+    double likelihood = 0;
     for (int i = 0; i < CELLS; i++) {
-      sum += fit(share[i], LEAST_SPREAD * LEAST_SPREAD, weight[i]);
+      double variance = variance(LEAST_SPREAD * LEAST_SPREAD, weight[i]);
+      likelihood -= (share[i] * share[i] / variance + StrictMath.log(variance)) / 2;
     }
-    return sum / TOGETHER;
+    return likelihood / TOGETHER;
   }
 
-  private double fit(double off, double own, double weight) {
+  private double variance(double own, double weight) {
     double noise = NOISE / (inked - behind);
-    double variance = own + noise * noise / Math.max(1e-3, weight);
-    return -0.5 * (off * off / variance + StrictMath.log(variance));
+    return own + noise * noise / Math.max(LEAST_WEIGHT, weight);
   }
 
   /** Fills shares and weights for a cell; gives how much of the usual contrast it shows. */

@@ -21,6 +21,9 @@ final class SecondLook {
   /** So much likelier than any other, as a logarithm: about one in three thousand. */
   private static final double CLEARLY = 8;
 
+  /** So far off in its own spread no digit is the right one. */
+  private static final double WORST = 0.9;
+
   /** So much likelier than nothing, a digit. */
   private static final double THERE = 5;
 
@@ -137,7 +140,7 @@ final class SecondLook {
     double second = Double.NEGATIVE_INFINITY;
     Told told = null;
     for (Form form : forms) {
-      List<double[]> rows = scroll.strip().fits(seen, scroll.line(form.line()), names);
+      List<Fits> rows = scroll.strip().fits(seen, scroll.line(form.line()), names);
       if (rows.size() < form.skipped() + form.digits()) {
         continue;
       }
@@ -147,15 +150,17 @@ final class SecondLook {
           continue;
         }
         double fit = 0;
+        double misfit = 0;
         for (int i = 0; i < form.digits(); i++) {
-          double[] row = rows.get(form.skipped() + i);
-          fit += row[digits.charAt(i) - '0'] - row[Likeness.NOTHING];
+          Fits cell = rows.get(form.skipped() + i);
+          fit += cell.above(digits.charAt(i) - '0');
+          misfit = Math.max(misfit, cell.misfit(digits.charAt(i) - '0'));
         }
         if (fit > best) {
           second = best;
           best = fit;
           told =
-              fit > THERE * form.digits()
+              fit > THERE * form.digits() && misfit < WORST
                   ? new Told(frame, steps, shown(form.said().shown(), digits))
                   : null;
         } else {

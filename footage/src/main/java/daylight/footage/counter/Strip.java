@@ -307,7 +307,7 @@ final class Strip {
   }
 
   /** How well digits fit a frame that was seen before, as {@link Cells#fits} tells. */
-  List<double[]> fits(byte[] seen, int[] line, char[] names) {
+  List<Fits> fits(byte[] seen, int[] line, char[] names) {
     ink.find(seen, strokeReach, dark, least);
     return cells.fits(line, ink, names);
   }
