@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.footage.counter.Found;
@@ -14,35 +13,14 @@ import java.util.Locale;
 
 /** What {@code counter} says: sentences, one row a frame, or one JSON object. */
 final class CounterConsole {
-  private static final JsonMapper MAPPER = new JsonMapper();
-
   private final PrintWriter out;
-  private final PrintWriter err;
   private final Words words;
   private final ReadCounter.Form form;
 
-  CounterConsole(PrintWriter out, PrintWriter err, Words words, ReadCounter.Form form) {
+  CounterConsole(PrintWriter out, Words words, ReadCounter.Form form) {
     this.out = out;
-    this.err = err;
     this.words = words;
     this.form = form;
-  }
-
-  int none(Path video, Found.Why why) {
-    String sentence =
-        words.say(
-            "cli.counter.none." + why.name().toLowerCase(Locale.ROOT),
-            new Argument.Text(video.toString()));
-    if (form == ReadCounter.Form.JSON) {
-      out.println(
-          reply("no-counter")
-              .put("reason", why.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-              .put("sentence", sentence)
-              .toPrettyString());
-    } else {
-      err.println(sentence);
-    }
-    return ExitCode.SOMETHING_OPEN;
   }
 
   int told(Path video, Found.Counter counter) {
@@ -79,7 +57,7 @@ final class CounterConsole {
   }
 
   private static ObjectNode object(Found.Counter counter) {
-    ObjectNode reply = reply("counter");
+    ObjectNode reply = VideoConsole.reply("counter");
     reply
         .putObject("region")
         .put("x", counter.window().left())
@@ -124,16 +102,8 @@ final class CounterConsole {
       out.println(
           words.say(
               "cli.counter.anew",
-              new Argument.Text(StillConsole.clock(after.seconds())),
+              new Argument.Text(VideoConsole.clock(after.seconds())),
               new Argument.Text(after.shown())));
     }
-  }
-
-  private static ObjectNode reply(String outcome) {
-    return MAPPER
-        .createObjectNode()
-        .put("schema", "daylight-reply")
-        .put("version", 1)
-        .put("outcome", outcome);
   }
 }

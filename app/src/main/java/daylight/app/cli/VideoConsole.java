@@ -9,6 +9,7 @@ import daylight.footage.Recording;
 import daylight.footage.Remark;
 import daylight.footage.Watch;
 import daylight.footage.codec.Footage;
+import daylight.footage.counter.Found;
 import daylight.line.measure.Argument;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
@@ -22,8 +23,8 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** What {@code still} says, as sentences or as one JSON object. */
-final class StillConsole {
+/** What the commands about a recording say, as sentences or as one JSON object. */
+final class VideoConsole {
   private static final JsonMapper MAPPER = new JsonMapper();
 
   private final Words words = Words.of(Language.EN, Shown.METRES);
@@ -31,27 +32,76 @@ final class StillConsole {
   private final PrintWriter err;
   private final Console console;
   private final boolean json;
+  private @Nullable Halt halt;
 
-  private StillConsole(CommandSpec spec, boolean json) {
+  private VideoConsole(CommandSpec spec, boolean json) {
     this.out = spec.commandLine().getOut();
     this.err = spec.commandLine().getErr();
     this.console = Console.of(spec, json);
     this.json = json;
   }
 
-  static StillConsole of(@Nullable CommandSpec spec, boolean json) {
+  static VideoConsole of(@Nullable CommandSpec spec, boolean json) {
     if (spec == null) {
       throw new IllegalStateException("a command has its own description before it runs");
     }
-    return new StillConsole(spec, json);
+    return new VideoConsole(spec, json);
+  }
+
+  /** What is begun from now on ends when that is asked. */
+  void endBy(Halt ending) {
+    halt = ending;
   }
 
   Watch begin(Progress.Step step, Path video) {
-    return console.progress().begin(step, String.valueOf(video.getFileName()));
+    Watch watch = console.progress().begin(step, String.valueOf(video.getFileName()));
+    Halt ending = halt;
+    return ending == null ? watch : ending.over(watch);
+  }
+
+  boolean json() {
+    return json;
+  }
+
+  Words words() {
+    return words;
+  }
+
+  /** One line for people; another program gets an object. */
+  void line(String sentence) {
+    out.println(sentence);
+  }
+
+  int object(ObjectNode reply) {
+    out.println(reply.toPrettyString());
+    return ExitCode.DONE;
+  }
+
+  /** Something that is missing, though nothing is wrong with the recording. */
+  int open(String outcome, String reason, String sentence) {
+    if (json) {
+      object(reply(outcome).put("reason", reason).put("sentence", sentence));
+    } else {
+      err.println(sentence);
+    }
+    return ExitCode.SOMETHING_OPEN;
+  }
+
+  int noCounter(Path video, Found.Why why) {
+    String reason = why.name().toLowerCase(Locale.ROOT);
+    return open(
+        "no-counter",
+        reason.replace('_', '-'),
+        words.say("cli.counter.none." + reason, new Argument.Text(video.toString())));
+  }
+
+  int stopped() {
+    err.println(words.word("cli.stopped"));
+    return ExitCode.NOT_WRITTEN;
   }
 
   CounterConsole counter(ReadCounter.Form form) {
-    return new CounterConsole(out, err, words, form);
+    return new CounterConsole(out, words, form);
   }
 
   String say(String key, Argument... arguments) {
@@ -109,7 +159,9 @@ final class StillConsole {
             recording.sound() ? ", with sound" : ""));
     footage.notes().forEach(note -> out.println(sentence(video, note)));
     for (Still.Taken one : taken) {
-      out.println(folder.resolve(one.file()) + "  " + clock(one.seconds()));
+      String line = folder.resolve(one.file()) + "  " + clock(one.seconds());
+      StillAt at = one.at();
+      out.println(at == null ? line : line + "  " + at.sentence(words));
     }
     return ExitCode.DONE;
   }
@@ -129,16 +181,20 @@ final class StillConsole {
         .put("interlaced", recording.interlaced());
     ArrayNode stills = reply.putArray("stills");
     for (Still.Taken one : taken) {
-      stills
-          .addObject()
-          .put("file", folder.resolve(one.file()).toString())
-          .put("frame", one.frame())
-          .put("seconds", one.seconds());
+      ObjectNode still =
+          stills
+              .addObject()
+              .put("file", folder.resolve(one.file()).toString())
+              .put("frame", one.frame())
+              .put("seconds", one.seconds());
+      if (one.at() != null) {
+        one.at().json(still);
+      }
     }
     return reply;
   }
 
-  private static ObjectNode reply(String outcome) {
+  static ObjectNode reply(String outcome) {
     ObjectNode reply = MAPPER.createObjectNode();
     return reply.put("schema", "daylight-reply").put("version", 1).put("outcome", outcome);
   }
