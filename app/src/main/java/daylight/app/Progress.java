@@ -25,6 +25,8 @@ public interface Progress {
     READING,
     /** The counter in the footage {0} is being read on every frame. */
     COUNTING,
+    /** A copy of the footage {0} is being written. */
+    COPYING,
     /** Pictures of what was found are being taken from the footage {0}. */
     PICTURES;
 

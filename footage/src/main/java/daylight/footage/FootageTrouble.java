@@ -22,6 +22,8 @@ public enum FootageTrouble implements ComplaintCode {
   UNSUPPORTED,
   /** Pictures larger than are read: width, height, the largest side read. */
   TOO_LARGE,
+  /** Pictures or sound that an MP4 file cannot take as they are: what they are. */
+  NOT_FOR_MP4,
   /** Stops before the end it announces: seconds there, seconds announced. */
   TRUNCATED_TAIL(Gravity.NOTE),
   /** The name ends as for another container: the ending, the container. */

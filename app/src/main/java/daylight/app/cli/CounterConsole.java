@@ -6,6 +6,7 @@ import daylight.footage.counter.Found;
 import daylight.footage.counter.Reading;
 import daylight.line.counter.Track.State;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Shown;
 import daylight.report.words.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -30,6 +31,13 @@ final class CounterConsole {
       case SENTENCES -> sentences(video, counter);
     }
     return ExitCode.DONE;
+  }
+
+  /** The units that a counter shows. */
+  static Shown shown(Found.Counter counter) {
+    boolean metres = counter.unit().toLowerCase(Locale.ROOT).startsWith("m");
+    boolean inches = counter.readings().stream().anyMatch(one -> one.shown().contains("'"));
+    return metres ? Shown.METRES : inches ? Shown.FEET_INCHES : Shown.DECIMAL_FEET;
   }
 
   private void rows(Found.Counter counter) {

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       Leaving.class,
       Still.class,
       ReadCounter.class,
+      Chapters.class,
       Open.class,
       Figure.class,
       CommandLine.HelpCommand.class

@@ -138,8 +138,7 @@ final class Still implements Callable<Integer> {
       if (sought instanceof Sought.At at) {
         wanted.put(
             at.sample(),
-            new StillAt(
-                distance, given.shown(), which, at, counter.readings().get(at.sample())));
+            new StillAt(distance, given.shown(), which, at, counter.readings().get(at.sample())));
       } else {
         missing.add(
             StillAt.missing(

@@ -27,8 +27,7 @@ record StillAt(String written, Shown shown, Sought.Which which, Sought.At at, Re
 
   /** Looks for distances in a counter that was read. */
   static Passages passages(Found.Counter counter) {
-    return new Passages(
-        counter.track(""), Set.copyOf(counter.leaps()), counter.metresPerStep());
+    return new Passages(counter.track(""), Set.copyOf(counter.leaps()), counter.metresPerStep());
   }
 
   /** The distance, in its units. */

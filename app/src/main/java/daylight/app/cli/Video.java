@@ -74,8 +74,18 @@ final class Video {
     }
   }
 
-  /** Reads the counter of the recording. */
+  /** Reads the counter of the recording; without one the command ends. */
   int counter(Footage footage, VideoConsole console, Work<Found.Counter> work) throws IOException {
+    return counter(footage, console, work, none -> console.noCounter(file, none.why()));
+  }
+
+  /** The same where something can be done without a counter, too. */
+  int counter(
+      Footage footage,
+      VideoConsole console,
+      Work<Found.Counter> work,
+      Work<Found.None> otherwise)
+      throws IOException {
     Window window = null;
     if (region != null) {
       Matcher told = REGION.matcher(region.strip());
@@ -92,7 +102,7 @@ final class Video {
     return switch (CounterReader.read(
         footage, window, console.begin(Progress.Step.COUNTING, file))) {
       case Found.Counter counter -> work.with(counter);
-      case Found.None(var why) -> console.noCounter(file, why);
+      case Found.None none -> otherwise.with(none);
       case Found.Stopped() -> console.stopped();
     };
   }

@@ -8,9 +8,11 @@ import daylight.archive.ResultFolder;
 import daylight.footage.Recording;
 import daylight.footage.Remark;
 import daylight.footage.Watch;
+import daylight.footage.Writ;
 import daylight.footage.codec.Footage;
 import daylight.footage.counter.Found;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Complaint;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
 import daylight.report.words.Language;
@@ -114,6 +116,26 @@ final class VideoConsole {
 
   int notWritten(Path folder, ResultFolder.Outcome.Refused refused) {
     return console.notWritten(folder, refused);
+  }
+
+  /** A copy that was stopped or refused. */
+  int notWritten(Path video, Writ writ) {
+    return switch (writ) {
+      case Writ.Refused(var why) -> refused(video, why);
+      case Writ.Stopped() -> stopped();
+      case Writ.Written() -> ExitCode.DONE;
+    };
+  }
+
+  /** What is wrong with an option, in one line. */
+  String wrong(Given.Wrong wrong) {
+    return wrong.option()
+        + ": "
+        + words.say(wrong.key(), wrong.arguments().toArray(Argument[]::new));
+  }
+
+  int refused(List<Complaint> complaints, Shown shown) {
+    return console.refused(complaints, shown);
   }
 
   int broken(Path video, IOException e) {

@@ -58,8 +58,7 @@ class StillAtDistanceTest {
     assertThat(first.path("state").asText()).isEqualTo("read");
     assertThat(first.path("times").asInt()).isEqualTo(2);
     assertThat(metric.path("frame")).isEqualTo(first.path("frame"));
-    assertThat(last.path("frame").asInt())
-        .isEqualTo(middle(160, CountedFilm.FRAMES, "4.0 ft"));
+    assertThat(last.path("frame").asInt()).isEqualTo(middle(160, CountedFilm.FRAMES, "4.0 ft"));
   }
 
   @Test

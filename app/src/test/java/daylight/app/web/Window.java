@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** A browser without a screen, and everything it asked for or complained of. */
-final class Window implements AutoCloseable {
+public final class Window implements AutoCloseable {
   private static final List<String> QUIET =
       List.of(
           "--no-sandbox",
@@ -30,7 +30,7 @@ final class Window implements AutoCloseable {
   private final List<String> asked = new ArrayList<>();
   private final List<String> complained = new ArrayList<>();
 
-  Window() {
+  public Window() {
     Path chromium = chromium();
     playwright =
         Playwright.create(
@@ -58,7 +58,7 @@ final class Window implements AutoCloseable {
   }
 
   /** An empty page of that size. */
-  Page page(int width, int height) {
+  public Page page(int width, int height) {
     Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height));
     page.onRequest(request -> asked.add(request.url()));
     page.onConsoleMessage(

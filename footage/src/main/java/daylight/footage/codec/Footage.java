@@ -1,11 +1,15 @@
 package daylight.footage.codec;
 
+import daylight.footage.Chapter;
+import daylight.footage.FootageTrouble;
 import daylight.footage.Frame;
 import daylight.footage.FrameTimes;
 import daylight.footage.Make;
 import daylight.footage.Recording;
 import daylight.footage.Remark;
 import daylight.footage.Watch;
+import daylight.footage.Writ;
+import daylight.line.measure.Argument;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -160,6 +164,38 @@ public final class Footage implements AutoCloseable {
       return true;
     } catch (CancellationException e) {
       return false;
+    }
+  }
+
+  /**
+   * Copies pictures and sound as they are, packet by packet, into an MP4 file with chapters; no
+   * picture is written anew. Nothing else goes along: no place, device, day or other tag.
+   *
+   * <p>Refused: pictures or sound that MP4 cannot hold, and containers that do not tell the time of
+   * each frame, which MP4 must.
+   *
+   * @param chapters by rising time, one after the other
+   */
+  public Writ chaptered(Path target, List<Chapter> chapters, Watch watch) throws IOException {
+    Part part = Part.of(target);
+    try (Input input = reel.again();
+        Copying copying = new Copying(input, part.file())) {
+      Optional<String> unfit =
+          input.wrapping().tellsTimes()
+              ? copying.unfit()
+              : Optional.of(recording.codec() + ", " + recording.container());
+      if (unfit.isPresent()) {
+        return new Writ.Refused(
+            Remark.of(FootageTrouble.NOT_FOR_MP4, new Argument.Text(unfit.get())));
+      }
+      copying.begin(chapters);
+      copying.copy(new Progress(watch), times().count());
+      part.finish();
+      return new Writ.Written();
+    } catch (CancellationException e) {
+      return new Writ.Stopped();
+    } finally {
+      part.forget();
     }
   }
 

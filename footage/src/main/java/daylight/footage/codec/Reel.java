@@ -44,6 +44,11 @@ final class Reel implements AutoCloseable {
     return index;
   }
 
+  /** The file once more, to be read by somebody else from its beginning. */
+  Input again() throws IOException {
+    return Input.open(file, sniffed);
+  }
+
   /** The file as it is being read; there once a frame was asked for. */
   Input input() {
     return Objects.requireNonNull(decoding).input();

@@ -6,11 +6,7 @@ import static org.bytedeco.ffmpeg.global.avutil.av_rescale_q;
 
 import daylight.footage.Rate;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
@@ -23,8 +19,7 @@ import org.bytedeco.ffmpeg.avutil.AVRational;
  * from those before it, packets get their times in the order the frames came.
  */
 final class Writing implements AutoCloseable {
-  private final Path target;
-  private final Path part;
+  private final Part part;
   private final Recipe recipe;
   private final Container container;
   private final Encoder encoder;
@@ -35,10 +30,9 @@ final class Writing implements AutoCloseable {
 
   Writing(Path target, Recipe recipe, int width, int height, Rate rate) throws IOException {
     Native.ready();
-    this.target = target.toAbsolutePath();
-    this.part = this.target.resolveSibling("." + target.getFileName() + ".part");
+    part = Part.of(target);
     this.recipe = recipe;
-    container = new Container(recipe, part);
+    container = new Container(recipe, part.file());
     boolean begun = false;
     try {
       encoder = Encoder.of(recipe, width, height, rate, container.keepsHeadersApart());
@@ -53,7 +47,7 @@ final class Writing implements AutoCloseable {
     } finally {
       if (!begun) {
         container.close();
-        Files.deleteIfExists(part);
+        part.forget();
       }
     }
   }
@@ -104,10 +98,7 @@ final class Writing implements AutoCloseable {
   void finish() throws IOException {
     encoder.encode(null, this::write);
     container.end();
-    try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
-      written.force(true);
-    }
-    Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    part.finish();
   }
 
   @Override
@@ -115,6 +106,6 @@ final class Writing implements AutoCloseable {
     closed = true;
     encoder.close();
     container.close();
-    Files.deleteIfExists(part);
+    part.forget();
   }
 }

@@ -25,6 +25,21 @@ final class Program {
     return run(command);
   }
 
+  /** The same as text. */
+  static String text(String... arguments) throws IOException {
+    return new String(ffmpeg(arguments), StandardCharsets.UTF_8);
+  }
+
+  /** What the prober says, line by line, errors left out. */
+  static List<String> probed(String... arguments) throws IOException {
+    List<String> command = new ArrayList<>(List.of(FFPROBE.toString(), "-v", "error"));
+    command.addAll(List.of(arguments));
+    return new String(run(command), StandardCharsets.UTF_8)
+        .lines()
+        .filter(line -> !line.isBlank())
+        .toList();
+  }
+
   /** One line of comma-separated values about the stream of pictures, its frames counted. */
   static String probe(Path film, String entries) throws IOException {
     return new String(

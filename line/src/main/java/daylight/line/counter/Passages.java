@@ -10,9 +10,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * When the counter of a piece of footage showed a distance. A counter shows steps, not a
- * continuum: it shows a distance where its reading is within half a step of it, or goes through it
- * between one sample and the next. Being set anew is not going through.
+ * When the counter of a piece of footage showed a distance. A counter shows steps, not a continuum:
+ * it shows a distance where its reading is within half a step of it, or goes through it between one
+ * sample and the next. Being set anew is not going through.
  */
 public final class Passages {
   /** A camera that moved for less than this has not rested, seconds; common practice, no source. */
@@ -123,8 +123,7 @@ public final class Passages {
       } else if (shows) {
         found.add(new Stay(i, i, metres));
       } else if (!on && before == i - 1 && before >= 0 && crosses(before, i, metres)) {
-        int near =
-            Math.abs(counter(i) - metres) < Math.abs(counter(before) - metres) ? i : before;
+        int near = Math.abs(counter(i) - metres) < Math.abs(counter(before) - metres) ? i : before;
         found.add(new Stay(near, near, metres));
       }
       on = shows;

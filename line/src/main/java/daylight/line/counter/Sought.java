@@ -19,7 +19,9 @@ public sealed interface Sought {
    */
   record Beyond(int least, int most) implements Sought {}
 
-  /** It was passed while the counter could not be read: the samples that are known on either side. */
+  /**
+   * It was passed while the counter could not be read: the samples that are known on either side.
+   */
   record Unread(int before, int after) implements Sought {}
 
   /** The counter was set from one side of it to the other: the sample that shows so first. */

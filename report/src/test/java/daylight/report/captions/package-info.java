@@ -1,0 +1,4 @@
+@NullMarked
+package daylight.report.captions;
+
+import org.jspecify.annotations.NullMarked;
