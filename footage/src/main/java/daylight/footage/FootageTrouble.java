@@ -24,6 +24,8 @@ public enum FootageTrouble implements ComplaintCode {
   TOO_LARGE,
   /** Pictures or sound that an MP4 file cannot take as they are: what they are. */
   NOT_FOR_MP4,
+  /** Sound that a copy cannot take along as it is: what it is, the ending of the copy. */
+  SOUND_NOT_FOR,
   /** Stops before the end it announces: seconds there, seconds announced. */
   TRUNCATED_TAIL(Gravity.NOTE),
   /** The name ends as for another container: the ending, the container. */

@@ -19,7 +19,9 @@ public enum Make {
   /** VP8 in WebM. */
   VP8_WEBM("webm", true),
   /** VP9 in WebM. */
-  VP9_WEBM("webm", true);
+  VP9_WEBM("webm", true),
+  /** VP9 in MP4. */
+  VP9_MP4("mp4", true);
 
   private final String extension;
   private final boolean keepsTimes;

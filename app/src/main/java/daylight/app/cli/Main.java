@@ -22,6 +22,8 @@ import picocli.CommandLine.Spec;
       Still.class,
       ReadCounter.class,
       Chapters.class,
+      MakeProxy.class,
+      MakeCopy.class,
       Open.class,
       Figure.class,
       CommandLine.HelpCommand.class

@@ -118,6 +118,26 @@ final class VideoConsole {
     return console.notWritten(folder, refused);
   }
 
+  /**
+   * A copy that was written.
+   *
+   * @param from where in the recording it begins, seconds
+   */
+  int copied(Path file, double from, Recording recording) {
+    if (json) {
+      return object(
+          reply("copied")
+              .put("file", file.toString())
+              .put("from", from)
+              .put("seconds", recording.seconds() - from));
+    }
+    if (from > 0) {
+      out.println(words.say("cli.copy.from", new Argument.Text(clock(from))));
+    }
+    out.println(file);
+    return ExitCode.DONE;
+  }
+
   /** A copy that was stopped or refused. */
   int notWritten(Path video, Writ writ) {
     return switch (writ) {

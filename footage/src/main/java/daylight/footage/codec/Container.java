@@ -2,6 +2,7 @@ package daylight.footage.codec;
 
 import static org.bytedeco.ffmpeg.avformat.AVFormatContext.AVFMT_FLAG_BITEXACT;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_rescale_ts;
+import static org.bytedeco.ffmpeg.global.avcodec.avcodec_parameters_copy;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_parameters_from_context;
 import static org.bytedeco.ffmpeg.global.avformat.AVFMT_GLOBALHEADER;
 import static org.bytedeco.ffmpeg.global.avformat.AVIO_FLAG_WRITE;
@@ -22,16 +23,24 @@ import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVIOContext;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVRational;
+import org.jspecify.annotations.Nullable;
 
-/** A file with one stream of packets, being written. */
+/** A file with pictures being written, and with the sound of another that goes along as it is. */
 final class Container implements AutoCloseable {
   private final AVFormatContext context = new AVFormatContext(null);
   private final Recipe recipe;
   private final Path file;
+  private final @Nullable Sound sound;
 
-  Container(Recipe recipe, Path file) throws IOException {
+  /**
+   * A file to be.
+   *
+   * @param sound that goes along; null for none
+   */
+  Container(Recipe recipe, Path file, @Nullable Sound sound) throws IOException {
     this.recipe = recipe;
     this.file = file;
+    this.sound = sound;
     String url = Native.url(file);
     Native.check(
         avformat_alloc_output_context2(context, null, recipe.muxer(), url), "writing " + file);
@@ -49,6 +58,12 @@ final class Container implements AutoCloseable {
     stream.time_base(encoder.time_base());
     stream.avg_frame_rate(encoder.framerate());
     stream.sample_aspect_ratio(encoder.sample_aspect_ratio());
+    if (sound != null) {
+      AVStream heard = Native.made(avformat_new_stream(context, null), "a stream");
+      Native.check(avcodec_parameters_copy(heard.codecpar(), sound.parameters()), "writing " + file);
+      heard.codecpar().codec_tag(0);
+      heard.time_base(sound.stream().time_base());
+    }
     AVIOContext bytes = new AVIOContext(null);
     Native.check(avio_open(bytes, Native.url(file), AVIO_FLAG_WRITE), "opening " + file);
     context.pb(bytes);
@@ -67,6 +82,17 @@ final class Container implements AutoCloseable {
     av_packet_rescale_ts(packet, unit, tick());
     packet.stream_index(0);
     Native.check(av_interleaved_write_frame(context, packet), "writing " + file);
+  }
+
+  /** Writes what is heard before so many seconds. */
+  void hear(double before) throws IOException {
+    while (sound != null && sound.next(before)) {
+      AVPacket packet = sound.packet();
+      av_packet_rescale_ts(packet, sound.stream().time_base(), context.streams(1).time_base());
+      packet.stream_index(1);
+      packet.pos(-1);
+      Native.check(av_interleaved_write_frame(context, packet), "writing " + file);
+    }
   }
 
   /** Writes the end and closes the file. */

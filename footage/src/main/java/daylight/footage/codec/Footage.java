@@ -159,11 +159,34 @@ public final class Footage implements AutoCloseable {
    * @return whether it was written; false if the watch stopped it, and then there is no file
    */
   public boolean copy(Path target, Make make, Watch watch) throws IOException {
-    try {
-      new Proxy(reel, geometry, recording).write(target, make, new Progress(watch));
-      return true;
+    return copy(target, make, 0, false, watch) instanceof Writ.Written;
+  }
+
+  /**
+   * The same from a frame on, with the recording's own sound where that is wanted and there is one.
+   * Nothing else goes along: no place, device, day or other tag.
+   *
+   * <p>Refused: sound that the make's container cannot hold as it is.
+   *
+   * @param from the number of the first frame
+   */
+  public Writ copy(Path target, Make make, int from, boolean sound, Watch watch)
+      throws IOException {
+    requireFrame(from);
+    try (Heard heard = sound ? Heard.of(reel.again(), times().secondsOf(from)) : Heard.NOTHING) {
+      Optional<String> unfit = heard.unfit(make);
+      if (unfit.isPresent()) {
+        return new Writ.Refused(
+            Remark.of(
+                FootageTrouble.SOUND_NOT_FOR,
+                new Argument.Text(unfit.get()),
+                new Argument.Text(make.extension())));
+      }
+      new Proxy(reel, geometry, recording)
+          .write(target, make, from, heard.sound(), new Progress(watch));
+      return new Writ.Written();
     } catch (CancellationException e) {
-      return false;
+      return new Writ.Stopped();
     }
   }
 

@@ -2,6 +2,7 @@ package daylight.footage.codec;
 
 import static org.bytedeco.ffmpeg.global.avutil.av_d2q;
 
+import daylight.footage.FrameTimes;
 import daylight.footage.Make;
 import daylight.footage.Raster;
 import daylight.footage.Rate;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVRational;
+import org.jspecify.annotations.Nullable;
 
 /** A copy of a recording's pictures as shown, written whole or not at all. */
 final class Proxy {
@@ -27,23 +29,29 @@ final class Proxy {
     this.geometry = geometry.sized(even(geometry.shownWidth()), even(geometry.shownHeight()));
   }
 
-  void write(Path target, Make make, Progress progress) throws IOException {
+  /**
+   * Writes the frames from one on.
+   *
+   * @param sound that goes along; null for none
+   */
+  void write(Path target, Make make, int from, @Nullable Sound sound, Progress progress)
+      throws IOException {
     Recipe recipe = Recipe.of(make).quick();
     int width = geometry.shownWidth();
     int height = geometry.shownHeight();
-    try (Writing writing = new Writing(target, recipe, width, height, rate());
+    try (Writing writing = new Writing(target, recipe, width, height, rate(), sound);
         Brush brush = new Brush(writing.encoder());
         Screen screen = new Screen(geometry)) {
       Raster raster = new Raster(width, height);
       int count = recording.frames();
-      int last = -1;
-      for (int n = 0; n < count; n++) {
-        Optional<AVFrame> shown = reel.wind(n, progress, n, count);
+      int last = from - 1;
+      for (int n = from; n < count; n++) {
+        Optional<AVFrame> shown = reel.wind(n, progress, n - from, count - from);
         if (shown.isPresent() && reel.number() > last) {
           last = reel.number();
-          add(writing, make, drawn(shown.get(), brush, screen, raster), last);
+          add(writing, make, drawn(shown.get(), brush, screen, raster), last, from);
         }
-        progress.at(n + 1, count);
+        progress.at(n + 1 - from, count - from);
       }
       writing.finish();
     }
@@ -59,9 +67,11 @@ final class Proxy {
     return brush.draw(raster);
   }
 
-  private void add(Writing writing, Make make, AVFrame frame, int number) throws IOException {
+  private void add(Writing writing, Make make, AVFrame frame, int number, int from)
+      throws IOException {
     if (make.keepsTimes()) {
-      writing.add(frame, reel.index().times().secondsOf(number));
+      FrameTimes times = reel.index().times();
+      writing.add(frame, times.secondsOf(number) - times.secondsOf(from));
     } else {
       writing.add(frame);
     }

@@ -60,6 +60,15 @@ record Recipe(
       case MJPEG_MOV -> jpeg("mov");
       case VP8_WEBM -> webm("libvpx");
       case VP9_WEBM -> webm("libvpx-vp9");
+      case VP9_MP4 ->
+          new Recipe(
+              "mp4",
+              "libvpx-vp9",
+              AV_PIX_FMT_YUV420P,
+              0,
+              0,
+              VPX,
+              Map.of("movflags", "faststart"));
     };
   }
 

@@ -12,6 +12,7 @@ import java.util.Deque;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVRational;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Pictures on their way through an encoder into a file beside its place. The encoder counts frames
@@ -29,10 +30,21 @@ final class Writing implements AutoCloseable {
   private boolean closed;
 
   Writing(Path target, Recipe recipe, int width, int height, Rate rate) throws IOException {
+    this(target, recipe, width, height, rate, null);
+  }
+
+  /**
+   * The same with sound.
+   *
+   * @param sound that goes along as it is; null for none
+   */
+  Writing(
+      Path target, Recipe recipe, int width, int height, Rate rate, @Nullable Sound sound)
+      throws IOException {
     Native.ready();
     part = Part.of(target);
     this.recipe = recipe;
-    container = new Container(recipe, part.file());
+    container = new Container(recipe, part.file(), sound);
     boolean begun = false;
     try {
       encoder = Encoder.of(recipe, width, height, rate, container.keepsHeadersApart());
@@ -75,6 +87,7 @@ final class Writing implements AutoCloseable {
           "times of a film rise, frame " + count + " comes at " + tick + " after " + last);
     }
     last = tick;
+    container.hear(tick * av_q2d(container.tick()));
     due.add(tick);
     frame.pts(count++);
     frame.pict_type(AV_PICTURE_TYPE_NONE);
@@ -97,6 +110,7 @@ final class Writing implements AutoCloseable {
 
   void finish() throws IOException {
     encoder.encode(null, this::write);
+    container.hear(last * av_q2d(container.tick()) + av_q2d(encoder.context().time_base()));
     container.end();
     part.finish();
   }

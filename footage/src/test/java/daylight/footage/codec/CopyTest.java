@@ -3,9 +3,11 @@ package daylight.footage.codec;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import daylight.footage.FootageTrouble;
 import daylight.footage.Make;
 import daylight.footage.Recording;
 import daylight.footage.Watch;
+import daylight.footage.Writ;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -75,6 +77,74 @@ class CopyTest {
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).containsExactly(film);
     }
+  }
+
+  private static String streams(Path film) throws IOException {
+    return String.join(
+        " ", Program.probed("-show_entries", "stream=codec_name", "-of", "csv=p=0", film.toString()));
+  }
+
+  @Test
+  void aCopyBeginsAtTheFrameThatIsAskedForAndIsSilent() throws IOException {
+    Path film = Sample.WITH_SOUND.in(folder);
+    Path copy = folder.resolve("copy.mp4");
+    try (Footage original = Films.opened(film)) {
+      assertThat(original.copy(copy, Make.VP9_MP4, 37, false, Watch.NOBODY))
+          .isEqualTo(new Writ.Written());
+    }
+
+    assertThat(streams(copy)).isEqualTo("vp9");
+    try (Footage copied = Films.opened(copy)) {
+      assertThat(copied.times().count()).isEqualTo(63);
+      assertThat(copied.times().secondsOf(10)).isCloseTo(0.4, within(0.001));
+      assertThat(TestFilm.number(copied.frame(0).orElseThrow().raster())).isEqualTo(37);
+      assertThat(TestFilm.number(copied.frame(62).orElseThrow().raster())).isEqualTo(99);
+    }
+  }
+
+  @Test
+  void soundGoesAlongAsItIsWhereItIsWanted() throws IOException {
+    Path film = Sample.WITH_SOUND.in(folder);
+    Path copy = folder.resolve("copy.mp4");
+    try (Footage original = Films.opened(film)) {
+      assertThat(original.copy(copy, Make.VP9_MP4, 50, true, Watch.NOBODY))
+          .isEqualTo(new Writ.Written());
+      assertThat(
+              original.copy(folder.resolve("copy.webm"), Make.VP9_WEBM, 0, true, Watch.NOBODY))
+          .isInstanceOfSatisfying(
+              Writ.Refused.class,
+              refused ->
+                  assertThat(refused.why().trouble()).isEqualTo(FootageTrouble.SOUND_NOT_FOR));
+      assertThat(folder.resolve("copy.webm")).doesNotExist();
+    }
+
+    assertThat(streams(copy)).isEqualTo("vp9 aac");
+    String[] spans =
+        Program.probed(
+                "-select_streams",
+                "a",
+                "-show_entries",
+                "stream=start_time,duration",
+                "-of",
+                "csv=p=0",
+                copy.toString())
+            .getFirst()
+            .split(",", -1);
+    // From two seconds in, the last two: to within the length of a packet of sound.
+    assertThat(Double.parseDouble(spans[0])).isBetween(0.0, 0.03);
+    assertThat(Double.parseDouble(spans[1])).isBetween(1.9, 2.05);
+    // The packets are those of the original from there on.
+    List<String> before = audio(film);
+    List<String> after = audio(copy);
+    assertThat(before).containsSequence(after);
+  }
+
+  private static List<String> audio(Path film) throws IOException {
+    return Program.text("-i", film.toString(), "-map", "0:a", "-c", "copy", "-f", "framemd5", "-")
+        .lines()
+        .filter(line -> !line.startsWith("#"))
+        .map(line -> line.substring(line.lastIndexOf(',') + 1).strip())
+        .toList();
   }
 
   @Test

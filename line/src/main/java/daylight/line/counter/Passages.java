@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 public final class Passages {
   /** A camera that moved for less than this has not rested, seconds; common practice, no source. */
   private static final double REST = 2;
+
+  /** A counter so far from nothing has left it for good, metres; common practice, no source. */
+  private static final double LEFT = 0.3;
 
   private static final double ROUNDING = 1e-6;
 
@@ -92,6 +96,26 @@ public final class Passages {
       }
     }
     return rests;
+  }
+
+  /**
+   * Where the push begins: the last sample at nothing before the counter first runs out from there.
+   * Empty where it never stood at nothing, or never left it.
+   */
+  public OptionalInt entry() {
+    int zero = -1;
+    for (int i = 0; i < samples.size(); i++) {
+      if (leaps.contains(i)) {
+        zero = -1;
+      }
+      if (known(i) && Math.abs(counter(i)) <= half) {
+        zero = i;
+      }
+      if (zero >= 0 && known(i) && counter(i) >= LEFT) {
+        return OptionalInt.of(zero);
+      }
+    }
+    return OptionalInt.empty();
   }
 
   private Sought nearestRest(double metres) {

@@ -84,4 +84,14 @@ class PassagesTest {
     assertThat(find(track, 2.3, Sought.Which.REST)).isEqualTo(new Sought.At(54, 0, 1));
     assertThat(find(track(0, 0.1, 0.2), 0.1, Sought.Which.REST)).isEqualTo(new Sought.NoRest());
   }
+
+  @Test
+  void thePushBeginsWhereTheCounterLastStoodAtNothingBeforeItRanOut() {
+    Track handled = track(0, 0.1, 0, 0, 0.1, 0.2, 0.3, 0.1, 0, 0.4);
+
+    assertThat(new Passages(handled, Set.of(), STEP).entry()).hasValue(3);
+    assertThat(new Passages(track(7.4, 7.4, 0, 0, 0.3), Set.of(2), STEP).entry()).hasValue(3);
+    assertThat(new Passages(track(0, 7.4, 7.5), Set.of(1), STEP).entry()).isEmpty();
+    assertThat(new Passages(track(2, 2.1), Set.of(), STEP).entry()).isEmpty();
+  }
 }
