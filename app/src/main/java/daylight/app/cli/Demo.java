@@ -64,7 +64,7 @@ final class Demo implements Callable<Integer> {
       worst = Math.max(worst, answer(console, book(property), property));
     }
     if (worst == ExitCode.DONE && (open == null ? !json && ProgressLine.isTerminal() : open)) {
-      return Open.serve(console, PROPERTIES.stream().map(to::resolve).toList(), 0, false);
+      return Open.serve(console, PROPERTIES.stream().map(to::resolve).toList(), 0, false, true);
     }
     return worst;
   }

@@ -24,8 +24,9 @@ import picocli.CommandLine.Spec;
       "Look at field books in a browser of this machine: answers, drawings, pictures, recordings and",
       "the files to hand over, each as the book is on disk when the page is loaded.",
       "",
-      "Prints the address and goes on until Ctrl-C. Nothing is written, and no other machine can",
-      "look in."
+      "Prints the address and goes on until Ctrl-C. No book, recording or result is altered, and no",
+      "other machine can look in. Of recordings that browsers cannot play, copies are made in the",
+      "folder BOOK-proxies beside the book, which may be thrown away."
     })
 final class Open implements Callable<Integer> {
   private static final int HIGHEST_PORT = 65535;
@@ -48,6 +49,14 @@ final class Open implements Callable<Integer> {
       description = "Open the address in the browser of the desktop; default: only print it.")
   private boolean browser;
 
+  @Option(
+      names = "--proxies",
+      negatable = true,
+      defaultValue = "true",
+      fallbackValue = "true",
+      description = "Make those copies, or with --no-proxies none.")
+  private boolean proxies = true;
+
   @Spec private @Nullable CommandSpec spec;
 
   @Override
@@ -56,7 +65,7 @@ final class Open implements Callable<Integer> {
     if (port < 0 || port > HIGHEST_PORT) {
       return console.misunderstood("--port: " + port + " is not from 0 to " + HIGHEST_PORT);
     }
-    return serve(console, books, port, browser);
+    return serve(console, books, port, browser, proxies);
   }
 
   /**
@@ -64,11 +73,13 @@ final class Open implements Callable<Integer> {
    *
    * @param port to listen on; 0 takes one that is free
    * @param browser whether the desktop is asked for its browser
+   * @param proxies whether copies are made of recordings that browsers cannot play
    */
-  static int serve(Console console, List<Path> books, int port, boolean browser)
+  static int serve(
+      Console console, List<Path> books, int port, boolean browser, boolean proxies)
       throws InterruptedException {
     List<Opened> opened = books.stream().map(book -> new Opened(book, Job.Settings.USUAL)).toList();
-    try (Workspace.Running running = Workspace.serve(opened, port)) {
+    try (Workspace.Running running = Workspace.serve(opened, port, proxies)) {
       Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(running::close));
       console.serving(running.address());
       if (browser) {

@@ -50,7 +50,8 @@ final class Frame {
         .add(link("stylesheet", "look.css"))
         .add(link("stylesheet", "digs.css"))
         .add(module("places.js"))
-        .add(module("moments.js"));
+        .add(module("moments.js"))
+        .add(module("proxies.js"));
   }
 
   private static Tag link(String what, String asset) {

@@ -61,7 +61,8 @@ final class Moments {
     Argument media = new Argument.Label(moment.media());
     Optional<Recording> played =
         recordings.stream()
-            .filter(one -> one.media().label().equals(moment.media()) && one.playable())
+            .filter(one -> one.media().label().equals(moment.media()))
+            .filter(one -> one.played(property).isPresent())
             .findFirst();
     Tag link =
         played
@@ -78,7 +79,7 @@ final class Moments {
   private Tag toPlayer(Recording recording, Moment moment, String now) {
     return Tag.of("a")
         .with("class", "still")
-        .with("href", recording.address(property) + "#t=" + Tag.number(moment.seconds()))
+        .with("href", recording.played(property).orElseThrow() + "#t=" + Tag.number(moment.seconds()))
         .with("data-media", recording.media().id().uuid().toString())
         .with("data-seconds", moment.seconds())
         .with("data-now", now);

@@ -6,6 +6,7 @@ import daylight.report.shots.Reel;
 import daylight.report.words.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The recordings, each played where a browser can, and told of where it cannot. */
 final class Players {
@@ -27,8 +28,9 @@ final class Players {
 
   private Tag player(Recording recording) {
     Tag figure = Tag.of("figure");
-    if (recording.playable()) {
-      figure.add(video(recording));
+    Optional<String> played = recording.played(property);
+    if (played.isPresent()) {
+      figure.add(video(recording, played.get()));
       figure.add(Tag.of("p").with("class", "now").with("role", "status"));
       figure.add(
           Tag.of("a", words.word("web.back"))
@@ -39,6 +41,17 @@ final class Players {
     } else {
       figure.add(
           Pieces.paragraph("cannot", words.say("web.cannot", new Argument.Text(kind(recording)))));
+      property
+          .proxy(recording)
+          .ifPresent(
+              state ->
+                  figure.add(
+                      Pieces.paragraph("making", ProxyWords.told(state))
+                          .with("role", "status")
+                          .with("data-proxy", recording.progressAddress(property))));
+    }
+    if (played.isPresent() && !recording.playable()) {
+      figure.add(Pieces.paragraph("quiet", words.word("web.proxy.plays")));
     }
     return figure.add(
         Tag.of("figcaption", about(recording))
@@ -50,7 +63,7 @@ final class Players {
   }
 
   /** Silent until somebody turns the sound on: bathrooms and voices are on these tapes. */
-  private Tag video(Recording recording) {
+  private Tag video(Recording recording, String address) {
     Reel reel = recording.reel();
     Tag video =
         Tag.of("video")
@@ -60,7 +73,7 @@ final class Players {
             .with("preload", "metadata")
             .with("data-media", recording.media().id().uuid().toString())
             .with("aria-label", about(recording))
-            .with("src", recording.address(property));
+            .with("src", address);
     return reel == null
         ? video
         : video

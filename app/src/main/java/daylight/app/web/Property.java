@@ -4,6 +4,7 @@ import daylight.app.Job;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -12,10 +13,25 @@ final class Property {
   private final String name;
   private final Opened opened;
   private final BiFunction<Path, Job.Settings, Job.Outcome> job;
+  private final @Nullable Proxies proxies;
   private @Nullable Reading last;
   private @Nullable Stamp stamp;
 
   Property(String name, Opened opened, BiFunction<Path, Job.Settings, Job.Outcome> job) {
+    this(name, opened, job, null);
+  }
+
+  /**
+   * The same.
+   *
+   * @param proxies makes copies of what browsers cannot play; null for none
+   */
+  Property(
+      String name,
+      Opened opened,
+      BiFunction<Path, Job.Settings, Job.Outcome> job,
+      @Nullable Proxies proxies) {
+    this.proxies = proxies;
     this.name = name;
     this.opened = opened;
     this.job = job;
@@ -61,6 +77,13 @@ final class Property {
   /** The file of its book. */
   Path file() {
     return opened.file();
+  }
+
+  /** The copy for the browser of a recording that it cannot play; empty where none is made. */
+  Optional<Proxies.State> proxy(Recording recording) {
+    return proxies == null || recording.playable()
+        ? Optional.empty()
+        : Optional.of(proxies.of(file(), recording));
   }
 
   /** What the book says now. */

@@ -61,10 +61,30 @@ record Recording(Papers.Media media, @Nullable Reel reel, Path file) {
     }
   }
 
-  /** Whether browsers play it as it is; without a copy made for them, no others are played. */
+  /** Whether browsers play it as it is. */
   boolean playable() {
     Reel read = reel;
     return read != null && read.browser();
+  }
+
+  /** The address of what a browser plays: itself or its copy; empty while there is neither. */
+  Optional<String> played(Property property) {
+    if (playable()) {
+      return Optional.of(address(property));
+    }
+    return property.proxy(this).filter(Proxies.State.Ready.class::isInstance).isPresent()
+        ? Optional.of(proxyAddress(property))
+        : Optional.empty();
+  }
+
+  /** The address of its copy for the browser. */
+  String proxyAddress(Property property) {
+    return property.address("proxy/" + media.id().uuid() + ".webm");
+  }
+
+  /** Where it is told how far that copy is. */
+  String progressAddress(Property property) {
+    return property.address("proxy/" + media.id().uuid());
   }
 
   /** Its address. */

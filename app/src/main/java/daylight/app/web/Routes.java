@@ -6,11 +6,14 @@ import io.javalin.http.Handler;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** Which address shows what. */
 final class Routes {
+  private static final String COPY = ".webm";
+
   private final List<Property> properties;
   private final Assets assets = new Assets();
 
@@ -26,6 +29,7 @@ final class Routes {
     read(routes, "/favicon.ico", this::sign);
     read(routes, "/property/{property}/", this::property);
     read(routes, "/property/{property}/media/{id}", this::media);
+    read(routes, "/property/{property}/proxy/{id}", this::proxy);
     read(routes, "/property/{property}/<file>", this::file);
     routes.error(HttpStatus.NOT_FOUND, this::missing);
     routes.exception(
@@ -89,7 +93,26 @@ final class Routes {
     Optional<Recording> recording =
         find(reply).flatMap(property -> Recording.find(property, reply.pathParam("id")));
     if (recording.isPresent()) {
-      Sent.part(reply, recording.get());
+      Sent.part(reply, recording.get().file());
+    } else {
+      reply.status(404);
+    }
+  }
+
+  /** The copy of a recording, or without its ending a line that says how far it is. */
+  private void proxy(Context reply) throws IOException {
+    String id = reply.pathParam("id");
+    boolean copy = id.endsWith(COPY);
+    String of = copy ? id.substring(0, id.length() - COPY.length()) : id;
+    Optional<Proxies.State> state =
+        find(reply).flatMap(p -> Recording.find(p, of).flatMap(recording -> p.proxy(recording)));
+    if (state.isEmpty()) {
+      reply.status(404);
+    } else if (!copy) {
+      reply.status(state.get() instanceof Proxies.State.Making ? 202 : 200);
+      reply.contentType("text/plain; charset=utf-8").result(ProxyWords.told(state.get()));
+    } else if (state.get() instanceof Proxies.State.Ready(Path file)) {
+      Sent.part(reply, file);
     } else {
       reply.status(404);
     }

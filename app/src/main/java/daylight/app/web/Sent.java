@@ -7,6 +7,7 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.WritableByteChannel;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -28,10 +29,10 @@ final class Sent {
   }
 
   /** A recording, or the part of it that is asked for (RFC 9110, sections 13.1.5 and 14). */
-  static void part(Context reply, Recording recording) throws IOException {
-    try (FileChannel file = FileChannel.open(recording.file(), StandardOpenOption.READ)) {
+  static void part(Context reply, Path recording) throws IOException {
+    try (FileChannel file = FileChannel.open(recording, StandardOpenOption.READ)) {
       long size = file.size();
-      long written = Files.getLastModifiedTime(recording.file()).toMillis();
+      long written = Files.getLastModifiedTime(recording).toMillis();
       String tag = "\"" + Long.toHexString(written) + "-" + Long.toHexString(size) + "\"";
       reply
           .header("Cache-Control", "no-cache")
@@ -56,9 +57,9 @@ final class Sent {
   }
 
   private static void write(
-      Context reply, Recording recording, FileChannel file, ByteRange.Part part)
+      Context reply, Path recording, FileChannel file, ByteRange.Part part)
       throws IOException {
-    reply.contentType(Types.of(recording.file().toString()));
+    reply.contentType(Types.of(recording.toString()));
     reply.res().setContentLengthLong(part.length());
     if (reply.method().equals(HandlerType.HEAD)) {
       return;

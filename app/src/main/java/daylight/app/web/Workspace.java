@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The door of the room: serves field books to a browser of this machine until it is closed. */
 public final class Workspace {
@@ -19,9 +20,11 @@ public final class Workspace {
   /** What is being served. */
   public static final class Running implements AutoCloseable {
     private final Javalin server;
+    private final @Nullable Proxies proxies;
 
-    private Running(Javalin server) {
+    private Running(Javalin server, @Nullable Proxies proxies) {
       this.server = server;
+      this.proxies = proxies;
     }
 
     /** Of its first page. */
@@ -33,6 +36,9 @@ public final class Workspace {
     @Override
     public void close() {
       server.stop();
+      if (proxies != null) {
+        proxies.close();
+      }
     }
   }
 
@@ -40,25 +46,38 @@ public final class Workspace {
    * Serves the books, each as it is on disk when it is looked at.
    *
    * @param port to listen on; 0 takes one that is free
+   * @param copies whether copies of recordings that browsers cannot play are made beside the books
    * @throws io.javalin.util.JavalinBindException where the port is taken
    */
-  public static Running serve(List<Opened> books, int port) {
+  public static Running serve(List<Opened> books, int port, boolean copies) {
+    Proxies proxies = copies ? new Proxies() : null;
     List<Property> properties = new ArrayList<>();
     Map<String, Integer> taken = new LinkedHashMap<>();
     for (Opened opened : books) {
       String name = Property.nameOf(opened.file());
       int times = taken.merge(name, 1, Integer::sum);
-      properties.add(new Property(times == 1 ? name : name + "-" + times, opened, Job::answer));
+      properties.add(new Property(times == 1 ? name : name + "-" + times, opened, Job::answer, proxies));
     }
-    Running running = start(properties, port);
+    Running running = start(properties, port, proxies);
     // Whoever opens the first page comes later than this, and need not wait for all of it.
-    Thread.ofVirtual().start(() -> properties.forEach(Property::read));
+    Thread.ofVirtual().start(() -> properties.forEach(Workspace::prepare));
     return running;
   }
 
+  /** Reads a book and begins the copies that its recordings need. */
+  private static void prepare(Property property) {
+    if (property.read() instanceof Reading.Answered answered) {
+      Recording.of(property, answered).forEach(property::proxy);
+    }
+  }
+
   static Running start(List<Property> properties, int port) {
+    return start(properties, port, null);
+  }
+
+  static Running start(List<Property> properties, int port, @Nullable Proxies proxies) {
     Javalin server = Javalin.create(config -> configure(config, new Routes(properties)));
-    return new Running(server.start(LOOPBACK, port));
+    return new Running(server.start(LOOPBACK, port), proxies);
   }
 
   private static void configure(JavalinConfig config, Routes routes) {

@@ -18,7 +18,8 @@ class ChangingBookTest {
   private static Workspace.Running serve(Path... books) {
     return Workspace.serve(
         java.util.Arrays.stream(books).map(book -> new Opened(book, Job.Settings.USUAL)).toList(),
-        0);
+        0,
+        false);
   }
 
   @Test

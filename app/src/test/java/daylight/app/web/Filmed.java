@@ -72,6 +72,11 @@ final class Filmed {
     return new Property(name, new Opened(book, Job.Settings.USUAL), Filmed::answer);
   }
 
+  /** The same with copies made for the browser. */
+  static Property property(String name, Path book, Proxies proxies) {
+    return new Property(name, new Opened(book, Job.Settings.USUAL), Filmed::answer, proxies);
+  }
+
   private static Job.Outcome answer(Path book, Job.Settings settings) {
     Job.Outcome outcome = Job.answerWithoutFootage(book, settings);
     if (!(outcome instanceof Job.Outcome.Answered answered)) {
