@@ -135,7 +135,8 @@ final class Chapters implements Callable<Integer> {
                 : write(footage, console, told, null, shown(told, null), step));
   }
 
-  private static Counted counted(Found.Counter found, Footage footage) {
+  /** A counter as what is written beside a recording needs it. */
+  static Counted counted(Found.Counter found, Footage footage) {
     return new Counted(
         found.track(""),
         Set.copyOf(found.leaps()),

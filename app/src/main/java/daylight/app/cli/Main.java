@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
       Chapters.class,
       MakeProxy.class,
       MakeCopy.class,
+      Sheet.class,
       Open.class,
       Figure.class,
       CommandLine.HelpCommand.class

@@ -138,6 +138,15 @@ final class VideoConsole {
     return ExitCode.DONE;
   }
 
+  /** A page of so many pictures that was written. */
+  int sheet(Path file, int pictures) {
+    if (json) {
+      return object(reply("sheet").put("file", file.toString()).put("pictures", pictures));
+    }
+    out.println(file);
+    return ExitCode.DONE;
+  }
+
   /** A copy that was stopped or refused. */
   int notWritten(Path video, Writ writ) {
     return switch (writ) {

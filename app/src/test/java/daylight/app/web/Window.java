@@ -78,12 +78,12 @@ public final class Window implements AutoCloseable {
   }
 
   /** Every address that any page asked for. */
-  List<String> asked() {
+  public List<String> asked() {
     return List.copyOf(asked);
   }
 
   /** What the browser had to say against the pages. */
-  List<String> complained() {
+  public List<String> complained() {
     return List.copyOf(complained);
   }
 

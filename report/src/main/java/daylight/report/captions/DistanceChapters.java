@@ -20,6 +20,7 @@ public final class DistanceChapters {
   /** A gap shorter than this needs no chapter of its own, seconds; common practice, no source. */
   private static final double GAP = 3;
 
+  private static final double ROUNDING = 1e-6;
   private static final int MOST_MARKS = 1000;
 
   private final Counted counted;
@@ -77,8 +78,8 @@ public final class DistanceChapters {
     }
     signs.add(counted.at(furthest), FURTHEST, say("chapter.furthest", counted.counter(furthest)));
     Passages passages = counted.passages();
-    int first = (int) Math.max(-MOST_MARKS, Math.ceil(least / every));
-    int last = (int) Math.min(MOST_MARKS, Math.floor(most / every));
+    int first = (int) Math.max(-MOST_MARKS, Math.ceil(least / every - ROUNDING));
+    int last = (int) Math.min(MOST_MARKS, Math.floor(most / every + ROUNDING));
     for (int i = first; i <= last; i++) {
       for (int sample : i == 0 ? List.<Integer>of() : passages.times(i * every)) {
         signs.add(

@@ -1,0 +1,239 @@
+package daylight.app.cli;
+
+import daylight.app.Progress;
+import daylight.archive.ReadBook;
+import daylight.footage.Frame;
+import daylight.footage.Raster;
+import daylight.footage.Thumbnail;
+import daylight.footage.codec.Footage;
+import daylight.footage.codec.Jpeg;
+import daylight.footage.counter.Found;
+import daylight.line.counter.Passages;
+import daylight.line.counter.Sought;
+import daylight.line.counter.Track.State;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Reading;
+import daylight.line.measure.Shown;
+import daylight.report.captions.FindingChapters;
+import daylight.report.page.ContactSheet;
+import daylight.report.page.ContactSheet.Place;
+import daylight.report.shots.Picture;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Small pictures along the line on one page. */
+@Command(
+    name = "sheet",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Small pictures along the line on one page that opens anywhere: one every so far by the counter",
+      "of the recording, on the way out, and with a book one for each finding, marked by its label.",
+      "Where the counter could not be read there is no picture, and that is said."
+    })
+final class Sheet implements Callable<Integer> {
+  private static final double FIVE_FEET = 1.524;
+  private static final double ONE_AND_A_HALF = 1.5;
+  private static final double ROUNDING = 1e-6;
+  private static final int MOST = 400;
+  private static final int ACROSS = 320;
+
+  @Mixin private Video video = new Video();
+  @Mixin private Target target = new Target();
+
+  @Option(names = "--book", paramLabel = "BOOK", description = "The field book that names VIDEO.")
+  private @Nullable Path book;
+
+  @Option(
+      names = "--every",
+      paramLabel = "DISTANCE",
+      description = "A picture every so far; default: 5 ft or 1.5 m.")
+  private @Nullable String every;
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      description = "Feet-inches, feet or metres; default: as the book, else as the counter.")
+  private Choices.@Nullable UnitsWord units;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FILE",
+      description = "Where to: FILE.html; default: the name with -sheet.html, beside it.")
+  private @Nullable Path to;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  /**
+   * A picture to be taken.
+   *
+   * @param metres where on the counter, for the order
+   * @param frame its number; negative where there is none
+   */
+  private record Wanted(double metres, String place, @Nullable String found, int frame) {}
+
+  @Override
+  public Integer call() {
+    VideoConsole console = VideoConsole.of(spec, video.json());
+    Path file = to == null ? video.beside("-sheet.html") : to;
+    String wrong = target.wrong(console, "--to", file, video.file(), List.of("html"));
+    Given given = new Given();
+    Reading step = given.positiveLength("--every", every);
+    if (wrong == null && !given.sound()) {
+      wrong = console.wrong(given.wrong().getFirst());
+    }
+    if (wrong != null) {
+      return console.misunderstood(wrong);
+    }
+    if (book == null) {
+      return open(console, file, null, step);
+    }
+    ReadBook read = BookInFilm.read(book);
+    if (!read.sound() || read.book() == null) {
+      return console.refused(read.complaints(), BookInFilm.shown(read.book()));
+    }
+    Optional<BookInFilm> told = BookInFilm.of(read.book(), book, video.file());
+    return told.isEmpty()
+        ? console.misunderstood(
+            console.say(
+                "cli.book.other", Given.text(book.toString()), Given.text(video.file().toString())))
+        : open(console, file, told.get(), step);
+  }
+
+  private int open(
+      VideoConsole console, Path file, @Nullable BookInFilm told, @Nullable Reading step) {
+    return video.open(
+        console,
+        footage ->
+            video.counter(
+                footage, console, counter -> make(footage, console, file, told, counter, step)));
+  }
+
+  private int make(
+      Footage footage,
+      VideoConsole console,
+      Path file,
+      @Nullable BookInFilm told,
+      Found.Counter counter,
+      @Nullable Reading step)
+      throws IOException {
+    Shown shown =
+        units != null
+            ? units.shown()
+            : told == null ? CounterConsole.shown(counter) : BookInFilm.shown(told.book());
+    Words words = Words.of(Language.EN, shown);
+    double usual = shown == Shown.METRES ? ONE_AND_A_HALF : FIVE_FEET;
+    List<Wanted> wanted = new ArrayList<>();
+    if (!alongTheLine(counter, step == null ? usual : step.value(), words, wanted)) {
+      return console.misunderstood(console.say("cli.sheet.many", new Argument.Count(MOST)));
+    }
+    if (told != null) {
+      found(footage, told, counter, words, wanted);
+    }
+    wanted.sort(Comparator.comparingDouble(Wanted::metres));
+    Map<Integer, Picture> pictures = new HashMap<>();
+    boolean whole =
+        footage.sweep(
+            wanted.stream().map(Wanted::frame).filter(frame -> frame >= 0).toList(),
+            console.begin(Progress.Step.PICTURES, video.file()),
+            frame -> pictures.put(frame.number(), small(frame)));
+    if (!whole) {
+      return console.stopped();
+    }
+    List<Place> places = new ArrayList<>();
+    for (Wanted one : wanted) {
+      Picture picture = pictures.get(one.frame());
+      places.add(
+          new Place(
+              one.place(),
+              picture == null ? null : footage.times().secondsOf(one.frame()),
+              one.found(),
+              picture));
+    }
+    String title = String.valueOf(video.file().getFileName());
+    String page = ContactSheet.page(title, about(told, counter, words), places, words);
+    Target.write(file, page.getBytes(StandardCharsets.UTF_8));
+    return console.sheet(
+        file, (int) places.stream().filter(place -> place.picture() != null).count());
+  }
+
+  /** False where there would be too many. */
+  private static boolean alongTheLine(
+      Found.Counter counter, double step, Words words, List<Wanted> wanted) {
+    Passages passages = StillAt.passages(counter);
+    double most = 0;
+    for (var reading : counter.readings()) {
+      most = reading.state() == State.UNKNOWN ? most : Math.max(most, reading.metres());
+    }
+    if (most / step > MOST) {
+      return false;
+    }
+    for (int i = 0; i * step <= most + ROUNDING; i++) {
+      double metres = i * step;
+      switch (passages.find(metres, Sought.Which.FIRST)) {
+        case Sought.At at -> {
+          boolean read = counter.readings().get(at.sample()).state() == State.READ;
+          String place =
+              read
+                  ? words.length(metres)
+                  : words.say("caption.bridged", new Argument.Length(metres));
+          wanted.add(new Wanted(metres, place, null, at.sample()));
+        }
+        // Before the counter's own beginning there is nothing to be missed.
+        case Sought.Beyond _, Sought.NothingKnown _ -> {}
+        default -> wanted.add(new Wanted(metres, words.length(metres), null, -1));
+      }
+    }
+    return true;
+  }
+
+  private void found(
+      Footage footage, BookInFilm told, Found.Counter counter, Words words, List<Wanted> wanted) {
+    for (FindingChapters.Seen seen :
+        told.findings(Chapters.counted(counter, footage)).seen()) {
+      int frame = footage.times().shownAt(seen.seconds()).orElse(-1);
+      Double at = seen.counter();
+      wanted.add(
+          new Wanted(
+              at == null ? Double.MAX_VALUE : at,
+              at == null ? "" : words.length(at),
+              FindingChapters.title(seen, words),
+              frame));
+    }
+  }
+
+  private static String about(@Nullable BookInFilm told, Found.Counter counter, Words words) {
+    String about = words.word("sheet.about");
+    if (counter.bare()) {
+      about += " " + words.word("cli.counter.bare");
+    }
+    return told != null && told.book().site().invented()
+        ? about + " " + words.word("cli.invented")
+        : about;
+  }
+
+  private static Picture small(Frame frame) {
+    Raster raster = Thumbnail.of(frame.raster(), ACROSS);
+    try {
+      return new Picture(raster.width(), raster.height(), Jpeg.of(raster));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
