@@ -148,6 +148,9 @@ public final class Job {
     Recordings recordings = new Recordings(read, folder, visit, progress);
     Shots shots = recordings.shots();
     complaints.addAll(recordings.complaints());
+    Photos photos = new Photos(read, folder, visit);
+    shots = shots.with(photos.all());
+    complaints.addAll(photos.complaints());
     return shots;
   }
 

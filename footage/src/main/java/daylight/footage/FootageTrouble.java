@@ -26,6 +26,8 @@ public enum FootageTrouble implements ComplaintCode {
   NOT_FOR_MP4,
   /** Sound that a copy cannot take along as it is: what it is, the ending of the copy. */
   SOUND_NOT_FOR,
+  /** A photograph that is no picture, or none of a kind that is read. */
+  NOT_A_PHOTO,
   /** Stops before the end it announces: seconds there, seconds announced. */
   TRUNCATED_TAIL(Gravity.NOTE),
   /** The name ends as for another container: the ending, the container. */

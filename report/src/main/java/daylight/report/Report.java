@@ -30,6 +30,7 @@ public final class Report {
     files.put("report.pdf", PaperReport.write(report, handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
+    handout.shots().photos().forEach(photo -> files.put(photo.file(), photo.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
     return files;
   }

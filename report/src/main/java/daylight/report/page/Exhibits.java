@@ -5,6 +5,7 @@ import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.shots.Photo;
 import daylight.report.shots.Still;
 import daylight.report.words.Words;
 import java.util.ArrayList;
@@ -24,13 +25,16 @@ final class Exhibits {
 
   private final Words words;
   private final List<Still> stills;
+  private final List<Photo> photos;
   private final List<String> figures = new ArrayList<>(List.of(PLAN, PROFILE, STRIP));
   private final List<String> tables = new ArrayList<>();
 
   Exhibits(Subject subject) {
     words = subject.words();
     stills = subject.shots().stills();
+    photos = subject.shots().photos();
     stills.forEach(still -> figures.add(id(still)));
+    photos.forEach(photo -> figures.add(id(photo)));
     number(SERVICES, Digger.services(subject.book(), subject.line()));
     number(FINDINGS, Captions.findings(subject));
     number(LOCATES, subject.line().locates());
@@ -48,6 +52,11 @@ final class Exhibits {
   /** The id of a still on the page. */
   String id(Still still) {
     return "still-" + (stills.indexOf(still) + 1);
+  }
+
+  /** The id of a photograph on the page. */
+  String id(Photo photo) {
+    return "photo-" + (photos.indexOf(photo) + 1);
   }
 
   /** The id of the still of a finding, by the finding's label. */

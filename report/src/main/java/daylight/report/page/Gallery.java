@@ -5,14 +5,17 @@ import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.shots.Photo;
+import daylight.report.shots.Picture;
 import daylight.report.shots.Still;
 import daylight.report.words.Words;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
-/** The pictures from the footage, each with what it shows and where it is from. */
+/** The pictures from the footage and the photographs, each with what it shows and where it is from. */
 final class Gallery {
   private static final int IN_A_ROW = 2;
 
@@ -28,26 +31,28 @@ final class Gallery {
 
   /** The section; empty when there are no pictures. */
   Optional<Tag> section() {
-    List<Still> stills = subject.shots().stills();
-    return stills.isEmpty()
+    List<Tag> pictures = new ArrayList<>();
+    subject.shots().stills().forEach(still -> pictures.add(still(still)));
+    subject.shots().photos().forEach(photo -> pictures.add(photo(photo)));
+    return pictures.isEmpty()
         ? Optional.empty()
         : Optional.of(
             Html.section("stills", words.word("report.stills"))
-                .add(Tag.of("div").with("class", "stills").addAll(rows(stills))));
+                .add(Tag.of("div").with("class", "stills").addAll(rows(pictures))));
   }
 
   /** On paper a row of pictures stays together; a screen sets them as its width allows. */
-  private List<Tag> rows(List<Still> stills) {
+  private static List<Tag> rows(List<Tag> pictures) {
     List<Tag> rows = new ArrayList<>();
-    for (int i = 0; i < stills.size(); i += IN_A_ROW) {
-      List<Still> row = stills.subList(i, Math.min(i + IN_A_ROW, stills.size()));
-      rows.add(Tag.of("div").with("class", "row").addAll(row.stream().map(this::still).toList()));
+    for (int i = 0; i < pictures.size(); i += IN_A_ROW) {
+      List<Tag> row = pictures.subList(i, Math.min(i + IN_A_ROW, pictures.size()));
+      rows.add(Tag.of("div").with("class", "row").addAll(row));
     }
     return rows;
   }
 
   private Tag still(Still still) {
-    PlacedFinding placed = placed(still);
+    PlacedFinding placed = placed(still.finding());
     Argument what = new Argument.Text(words.kind(placed.finding().kind()));
     Argument where = new Argument.Text(subject.distance(placed.from()));
     String caption =
@@ -59,26 +64,52 @@ final class Gallery {
             new Argument.Label(still.media()),
             new Argument.Text(Html.time(still.seconds())));
     String seen = words.say("report.still.alt", what, where);
-    String data = Base64.getEncoder().encodeToString(still.picture().jpeg());
+    return picture(exhibits.id(still), still.picture(), seen, caption);
+  }
+
+  private Tag photo(Photo photo) {
+    PlacedFinding placed = placed(photo.finding());
+    Argument label = new Argument.Label(photo.finding());
+    Argument what = new Argument.Text(words.kind(placed.finding().kind()));
+    Argument where = new Argument.Text(subject.distance(placed.from()));
+    Argument media = new Argument.Label(photo.media());
+    LocalDateTime taken = photo.taken();
+    String caption =
+        taken == null
+            ? words.say("report.photo.caption", label, what, where, media)
+            : words.say(
+                "report.photo.caption_taken",
+                label,
+                what,
+                where,
+                media,
+                new Argument.Day(taken.toLocalDate()),
+                new Argument.Text("%d:%02d".formatted(taken.getHour(), taken.getMinute())));
+    String seen = words.say("report.photo.alt", what, where);
+    return picture(exhibits.id(photo), photo.picture(), seen, caption);
+  }
+
+  private Tag picture(String id, Picture picture, String seen, String caption) {
+    String data = Base64.getEncoder().encodeToString(picture.jpeg());
     return Tag.of("div")
         .with("class", "still")
         .add(
             Tag.of("figure")
-                .with("id", exhibits.id(still))
+                .with("id", id)
                 .add(
                     Tag.of("img")
                         .with("src", "data:image/jpeg;base64," + data)
                         .with("alt", seen)
-                        .with("width", still.picture().width())
-                        .with("height", still.picture().height()))
-                .add(Tag.of("figcaption", exhibits.caption(exhibits.id(still), caption))));
+                        .with("width", picture.width())
+                        .with("height", picture.height()))
+                .add(Tag.of("figcaption", exhibits.caption(id, caption))));
   }
 
-  private PlacedFinding placed(Still still) {
+  private PlacedFinding placed(String finding) {
     return Captions.findings(subject).stream()
-        .filter(placed -> placed.finding().label().equals(still.finding()))
+        .filter(placed -> placed.finding().label().equals(finding))
         .findFirst()
         .orElseThrow(
-            () -> new IllegalArgumentException("a still of no finding: " + still.finding()));
+            () -> new IllegalArgumentException("a picture of no finding: " + finding));
   }
 }

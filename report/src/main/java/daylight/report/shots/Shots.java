@@ -2,23 +2,40 @@ package daylight.report.shots;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The recordings of the judged visit and the stills taken from them.
  *
  * @param reels in the order of the book
  * @param stills in the order of the findings along the line
+ * @param photos given for findings, in the order of the findings
  */
-public record Shots(List<Reel> reels, List<Still> stills) {
+public record Shots(List<Reel> reels, List<Still> stills, List<Photo> photos) {
   /** No footage, or none that could be read. */
   public static final Shots NONE = new Shots(List.of(), List.of());
 
   public Shots {
     reels = List.copyOf(reels);
     stills = List.copyOf(stills);
-    if (stills.stream().map(Still::file).distinct().count() < stills.size()) {
-      throw new IllegalArgumentException("two stills of one file name");
+    photos = List.copyOf(photos);
+    long names =
+        Stream.concat(stills.stream().map(Still::file), photos.stream().map(Photo::file))
+            .distinct()
+            .count();
+    if (names < stills.size() + photos.size()) {
+      throw new IllegalArgumentException("two pictures of one file name");
     }
+  }
+
+  /** Without photographs. */
+  public Shots(List<Reel> reels, List<Still> stills) {
+    this(reels, stills, List.of());
+  }
+
+  /** The same with photographs. */
+  public Shots with(List<Photo> taken) {
+    return new Shots(reels, stills, taken);
   }
 
   /** The still of the finding of that label. */

@@ -1,0 +1,88 @@
+package daylight.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import daylight.app.Job;
+import daylight.footage.Raster;
+import daylight.footage.photo.Photo;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Photographs of a book. The invented one lies on its side, and says in its file when it was taken,
+ * with what, and a place.
+ */
+class PhotosTest {
+  @TempDir private Path folder = Path.of("");
+
+  private Path book() throws IOException {
+    try (InputStream photo = Job.class.getResourceAsStream("turned.jpg")) {
+      Files.write(folder.resolve("wall.jpg"), Objects.requireNonNull(photo).readAllBytes());
+    }
+    assertThat(latin(folder.resolve("wall.jpg"))).contains("Exif", "Invented Camera", "2026:04:18");
+    return Files.writeString(
+        folder.resolve("book.yaml"),
+        """
+        daylight-book: 1
+        units: {distance: ft, depth: ft, bore: in, level: ft}
+        site:
+          name: A drain
+          invented: yes
+          nodes:
+            - {label: C1, kind: access}
+            - {label: O1, kind: outlet}
+          reaches:
+            - {label: R1, line: drain, from: C1, to: O1, water: forward, material: pvc, bore: 4 in}
+        visit:
+          date: 2026-04-18
+          passes:
+            - label: P1
+              entry: C1
+              walk: [R1]
+              zero: {reads: 0}
+              end: {cable: 10, why: outlet-reached, node: O1}
+              findings:
+                - {label: F1, kind: crack, cable: 5, clock: 12, stills: [B1, B2]}
+          media:
+            - {label: B1, kind: photo, file: wall.jpg}
+            - {label: B2, kind: photo, file: notes.jpg}
+        """);
+  }
+
+  private static String latin(Path file) throws IOException {
+    return Files.readString(file, StandardCharsets.ISO_8859_1);
+  }
+
+  @Test
+  void aPhotographStandsUprightAmongThePicturesAndTellsNothingOfItsPlace() throws IOException {
+    Files.writeString(folder.resolve("notes.jpg"), "only words");
+    Path out = folder.resolve("out");
+
+    Said said = Said.by("answer", book(), "-o", out, "--json");
+
+    assertThat(said.code()).as(said.err()).isEqualTo(ExitCode.DONE);
+    assertThat(said.json().path("complaints").toString()).contains("footage.not-a-photo");
+    Path made = out.resolve("stills/photo-F1-B1.jpg");
+    Photo photo = Photo.read(made).orElseThrow();
+    Raster upright = photo.picture();
+    assertThat(upright.width()).isEqualTo(32);
+    assertThat(upright.height()).isEqualTo(64);
+    // A quarter turn to the right brings the bright corner from the upper left to the upper right.
+    assertThat(upright.pixels()[4 * 32 + 27] & 0xFF).isGreaterThan(200);
+    assertThat(photo.taken()).isNull();
+    String page = Files.readString(out.resolve("report.html"));
+    assertThat(page)
+        .contains("Photograph B1, taken April 18, 2026 at 10:02", "time zone not known")
+        .contains(Base64.getEncoder().encodeToString(Files.readAllBytes(made)));
+    for (String name : Books.below(out).keySet()) {
+      assertThat(latin(out.resolve(name))).as(name).doesNotContain("Exif", "Invented Camera");
+    }
+  }
+}
