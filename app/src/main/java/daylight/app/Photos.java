@@ -26,8 +26,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The photographs that a book gives for its findings, made anew from their pixels alone: upright, at
- * most {@value #ACROSS} pixels across, and without the place, day or device that the files hold.
+ * The photographs that a book gives for its findings, made anew from their pixels alone: upright,
+ * at most {@value #ACROSS} pixels across, and without the place, day or device that the files hold.
  */
 final class Photos {
   private static final int ACROSS = 1280;
@@ -94,8 +94,7 @@ final class Photos {
     } catch (IOException e) {
       complain(
           media,
-          Remark.of(
-              FootageTrouble.UNREADABLE, new Argument.Text(String.valueOf(e.getMessage()))));
+          Remark.of(FootageTrouble.UNREADABLE, new Argument.Text(String.valueOf(e.getMessage()))));
       return Optional.empty();
     }
   }

@@ -77,6 +77,7 @@ class ArchitectureTest {
           Tenancy.of("org.apache.fontbox..", "daylight.report.."),
           Tenancy.of("com.openhtmltopdf..", "daylight.report.."),
           Tenancy.of("org.bytedeco..", "daylight.footage.."),
+          Tenancy.of("com.drew..", "daylight.footage.photo.."),
           Tenancy.of("java.awt..", "daylight.footage..", "daylight.app.."),
           Tenancy.of("picocli..", "daylight.app..", "daylight.bench.."),
           Tenancy.of("io.javalin..", "daylight.app..", "daylight.bench.."),

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bytedeco.javacpp.Loader;
 
-/** The command-line programs that come with the codec library: outside witnesses of what we write. */
+/**
+ * The command-line programs that come with the codec library: outside witnesses of what we write.
+ */
 public final class Ffprobe {
   private static final Path FFPROBE = Path.of(Loader.load(org.bytedeco.ffmpeg.ffprobe.class));
   private static final Path FFMPEG = Path.of(Loader.load(org.bytedeco.ffmpeg.ffmpeg.class));

@@ -8,7 +8,8 @@
  *
  * <p>Start with {@link daylight.report.Report}. Its packages, in reading order: {@code markup} (the
  * tree of tags that screen and paper share), {@code words} (sentences), {@code draw} (drawings),
- * {@code page} (the owner's report), {@code data} (files for other programs).
+ * {@code page} (the owner's report), {@code data} (files for other programs), {@code captions}
+ * (what is written beside a recording).
  */
 @NullMarked
 package daylight.report;

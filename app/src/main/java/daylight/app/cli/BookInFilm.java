@@ -150,9 +150,7 @@ record BookInFilm(FieldBook book, Media media, List<Pass> passes) {
   private static @Nullable Seen at(
       Finding finding, double cable, @Nullable Counted counted, Optional<Track> typed) {
     Optional<Double> told =
-        typed
-            .flatMap(track -> track.momentOf(cable, finding.moving()))
-            .map(Track.Between::value);
+        typed.flatMap(track -> track.momentOf(cable, finding.moving())).map(Track.Between::value);
     List<Double> own =
         counted == null
             ? List.of()

@@ -168,8 +168,7 @@ final class Chapters implements Callable<Integer> {
     List<String> unseen = List.of();
     if (told != null) {
       BookInFilm.Told findings = told.findings(counted);
-      chapters.addAll(
-          FindingChapters.chapters(findings.seen(), told.entry(), seconds, words));
+      chapters.addAll(FindingChapters.chapters(findings.seen(), told.entry(), seconds, words));
       spoken = joined(spoken, FindingChapters.captions(findings.seen(), seconds, words));
       unseen = findings.unseen().stream().map(Finding::label).toList();
     } else if (counted != null) {
@@ -245,8 +244,7 @@ final class Chapters implements Callable<Integer> {
       console.line(
           console.say(
               "cli.chapters.unseen",
-              new Argument.Several(
-                  unseen.stream().<Argument>map(Argument.Label::new).toList())));
+              new Argument.Several(unseen.stream().<Argument>map(Argument.Label::new).toList())));
     }
     written.forEach(file -> console.line(file.toString()));
     return ExitCode.DONE;

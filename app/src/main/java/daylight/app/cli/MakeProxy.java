@@ -28,7 +28,8 @@ final class MakeProxy implements Callable<Integer> {
   @Option(
       names = "--to",
       paramLabel = "FILE",
-      description = "Where to: FILE.webm or FILE.mp4; default: the name with -proxy.webm, beside it.")
+      description =
+          "Where to: FILE.webm or FILE.mp4; default: the name with -proxy.webm, beside it.")
   private @Nullable Path to;
 
   @Spec private @Nullable CommandSpec spec;
@@ -46,11 +47,7 @@ final class MakeProxy implements Callable<Integer> {
         footage -> {
           Writ writ =
               footage.copy(
-                  file,
-                  make(file),
-                  0,
-                  false,
-                  console.begin(Progress.Step.COPYING, video.file()));
+                  file, make(file), 0, false, console.begin(Progress.Step.COPYING, video.file()));
           return writ instanceof Writ.Written
               ? console.copied(file, 0, footage.recording())
               : console.notWritten(video.file(), writ);

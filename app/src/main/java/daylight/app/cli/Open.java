@@ -75,8 +75,7 @@ final class Open implements Callable<Integer> {
    * @param browser whether the desktop is asked for its browser
    * @param proxies whether copies are made of recordings that browsers cannot play
    */
-  static int serve(
-      Console console, List<Path> books, int port, boolean browser, boolean proxies)
+  static int serve(Console console, List<Path> books, int port, boolean browser, boolean proxies)
       throws InterruptedException {
     List<Opened> opened = books.stream().map(book -> new Opened(book, Job.Settings.USUAL)).toList();
     try (Workspace.Running running = Workspace.serve(opened, port, proxies)) {

@@ -188,11 +188,11 @@ final class Sheet implements Callable<Integer> {
       double metres = i * step;
       switch (passages.find(metres, Sought.Which.FIRST)) {
         case Sought.At at -> {
-          boolean read = counter.readings().get(at.sample()).state() == State.READ;
+          var reading = counter.readings().get(at.sample());
           String place =
-              read
-                  ? words.length(metres)
-                  : words.say("caption.bridged", new Argument.Length(metres));
+              reading.state() == State.READ
+                  ? words.length(reading.metres())
+                  : words.say("caption.bridged", new Argument.Length(reading.metres()));
           wanted.add(new Wanted(metres, place, null, at.sample()));
         }
         // Before the counter's own beginning there is nothing to be missed.
@@ -205,8 +205,7 @@ final class Sheet implements Callable<Integer> {
 
   private void found(
       Footage footage, BookInFilm told, Found.Counter counter, Words words, List<Wanted> wanted) {
-    for (FindingChapters.Seen seen :
-        told.findings(Chapters.counted(counter, footage)).seen()) {
+    for (FindingChapters.Seen seen : told.findings(Chapters.counted(counter, footage)).seen()) {
       int frame = footage.times().shownAt(seen.seconds()).orElse(-1);
       Double at = seen.counter();
       wanted.add(

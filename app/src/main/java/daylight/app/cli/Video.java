@@ -81,10 +81,7 @@ final class Video {
 
   /** The same where something can be done without a counter, too. */
   int counter(
-      Footage footage,
-      VideoConsole console,
-      Work<Found.Counter> work,
-      Work<Found.None> otherwise)
+      Footage footage, VideoConsole console, Work<Found.Counter> work, Work<Found.None> otherwise)
       throws IOException {
     Window window = null;
     if (region != null) {

@@ -17,7 +17,8 @@ final class Assets {
   private final Map<String, byte[]> byName = new LinkedHashMap<>();
 
   Assets() {
-    for (String name : new String[] {"look.css", "places.js", "moments.js", "proxies.js", "mark.svg"}) {
+    for (String name :
+        new String[] {"look.css", "places.js", "moments.js", "proxies.js", "mark.svg"}) {
       byName.put(name, bytes(OURS + name));
     }
     byName.put("digs.css", bytes(PAGE + "digs.css"));

@@ -79,7 +79,8 @@ final class Moments {
   private Tag toPlayer(Recording recording, Moment moment, String now) {
     return Tag.of("a")
         .with("class", "still")
-        .with("href", recording.played(property).orElseThrow() + "#t=" + Tag.number(moment.seconds()))
+        .with(
+            "href", recording.played(property).orElseThrow() + "#t=" + Tag.number(moment.seconds()))
         .with("data-media", recording.media().id().uuid().toString())
         .with("data-seconds", moment.seconds())
         .with("data-now", now);

@@ -56,8 +56,7 @@ final class Sent {
     }
   }
 
-  private static void write(
-      Context reply, Path recording, FileChannel file, ByteRange.Part part)
+  private static void write(Context reply, Path recording, FileChannel file, ByteRange.Part part)
       throws IOException {
     reply.contentType(Types.of(recording.toString()));
     reply.res().setContentLengthLong(part.length());

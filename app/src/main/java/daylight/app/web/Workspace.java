@@ -56,7 +56,8 @@ public final class Workspace {
     for (Opened opened : books) {
       String name = Property.nameOf(opened.file());
       int times = taken.merge(name, 1, Integer::sum);
-      properties.add(new Property(times == 1 ? name : name + "-" + times, opened, Job::answer, proxies));
+      properties.add(
+          new Property(times == 1 ? name : name + "-" + times, opened, Job::answer, proxies));
     }
     Running running = start(properties, port, proxies);
     // Whoever opens the first page comes later than this, and need not wait for all of it.

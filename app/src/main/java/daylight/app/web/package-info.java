@@ -2,12 +2,13 @@
  * The workspace, as far as it goes: answered books to look at in a browser of this machine.
  *
  * <p>In: field books, as files that may change while it runs; requests by GET and HEAD. Out: pages,
- * drawings, stills and recordings, the result files. Nothing is written, and nothing is asked of
- * any other machine: it listens on 127.0.0.1 alone, answers only to that name, and its pages may
- * load nothing but what it serves itself. Units: those of each book. Refuses: other methods (405),
- * other host names (421), files that the book does not name (404). Computes nothing: it calls
- * {@link daylight.app.Job} and shows what came of it; a book that is refused shows its complaints.
- * Start at {@link daylight.app.web.Workspace}.
+ * drawings, stills and recordings, the result files. Nothing is written but copies of recordings
+ * that browsers cannot play, where those are wanted, and nothing is asked of any other machine: it
+ * listens on 127.0.0.1 alone, answers only to that name, and its pages may load nothing but what it
+ * serves itself. Units: those of each book. Refuses: other methods (405), other host names (421),
+ * files that the book does not name (404). Computes nothing: it calls {@link daylight.app.Job} and
+ * shows what came of it; a book that is refused shows its complaints. Start at {@link
+ * daylight.app.web.Workspace}.
  *
  * <p>Sources: none of its own; RFC 9110 for byte ranges and conditions.
  */

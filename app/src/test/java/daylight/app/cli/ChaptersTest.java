@@ -74,8 +74,7 @@ class ChaptersTest {
     int back = (int) Math.round(10 * chapters.path(2).path("from").asDouble());
     assertThat(CountedFilm.shown(out)).isEqualTo("4.0 ft");
     assertThat(out).isLessThan(80);
-    assertThat(Double.parseDouble(CountedFilm.shown(back).replace(" ft", "")))
-        .isBetween(6.8, 7.2);
+    assertThat(Double.parseDouble(CountedFilm.shown(back).replace(" ft", ""))).isBetween(6.8, 7.2);
     assertThat(back).isGreaterThan(160);
     assertThat(Ffprobe.says(copy, "-show_chapters", "-show_entries", "chapter_tags=title"))
         .contains("TAG:title=F1 Crack, 4' 0\", 12:00", "TAG:title=F2 Roots, 7' 0\"");
@@ -106,12 +105,12 @@ class ChaptersTest {
     Path chapters = folder.resolve("chapters.vtt");
     Path captions = folder.resolve("captions.vtt");
 
-    Said said =
-        Said.by("chapters", film, "--book", book, "--to", chapters, "--captions", captions);
+    Said said = Said.by("chapters", film, "--book", book, "--to", chapters, "--captions", captions);
 
     assertThat(said.code()).as(said.err()).isEqualTo(ExitCode.DONE);
     assertThat(said.out()).contains("at no known moment of the recording: F3");
-    assertThat(Files.readString(chapters)).contains("nobody, no company and no place in it is real");
+    assertThat(Files.readString(chapters))
+        .contains("nobody, no company and no place in it is real");
     List<String> shown = Vtt.texts(captions);
     assertThat(shown).contains("4' 0\"", "9' 0\"", "F1 Crack, 4' 0\", 12:00");
     assertThat(Vtt.texts(chapters)).hasSize(3).first().isEqualTo("Entry at C1");

@@ -66,8 +66,14 @@ class CopyingTest {
 
   private static String frames(Path file) throws IOException {
     return Ffprobe.says(
-        file, "-count_frames", "-select_streams", "v", "-show_entries", "stream=nb_read_frames",
-        "-of", "csv=p=0");
+        file,
+        "-count_frames",
+        "-select_streams",
+        "v",
+        "-show_entries",
+        "stream=nb_read_frames",
+        "-of",
+        "csv=p=0");
   }
 
   private void assertNothingPrivate(Path copy) throws IOException {
@@ -108,7 +114,8 @@ class CopyingTest {
     assertThat(streams(copy)).isEqualTo("vp9,video aac,audio");
     assertThat(frames(copy)).isEqualTo("20");
     assertNothingPrivate(copy);
-    Said webm = Said.by("copy", film, "--to", folder.resolve("loud.webm"), "--sound", "--from", "0");
+    Said webm =
+        Said.by("copy", film, "--to", folder.resolve("loud.webm"), "--sound", "--from", "0");
     assertThat(webm.code()).isEqualTo(ExitCode.BOOK_REFUSED);
     assertThat(webm.err()).contains("its sound (aac) cannot go into a .webm file");
   }
@@ -138,8 +145,9 @@ class CopyingTest {
     Path proxy = folder.resolve("old-proxy.webm");
     assertThat(streams(proxy)).isEqualTo("vp9,video");
     assertThat(frames(proxy)).isEqualTo(String.valueOf(CountedFilm.FRAMES));
-    assertThat(Double.parseDouble(Ffprobe.says(proxy, "-show_entries", "format=duration", "-of",
-            "csv=p=0")))
+    assertThat(
+            Double.parseDouble(
+                Ffprobe.says(proxy, "-show_entries", "format=duration", "-of", "csv=p=0")))
         .isCloseTo(20, within(0.11));
     assertThat(Said.by("proxy", avi).err()).contains("is there already");
     // It takes chapters, which the AVI does not.

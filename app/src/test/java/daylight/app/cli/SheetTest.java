@@ -71,13 +71,14 @@ class SheetTest {
         assertThat(picture.evaluate("image => image.complete && image.naturalWidth"))
             .isEqualTo(320);
       }
-      assertThat(page.evaluate("document.fonts.check('15px \"Daylight Sans\"')"))
-          .isEqualTo(true);
+      assertThat(page.evaluate("document.fonts.check('15px \"Daylight Sans\"')")).isEqualTo(true);
       assertThat(page.locator(".found").count()).isEqualTo(1);
-      assertThat(window.asked()).allMatch(url -> url.startsWith("file:") || url.startsWith("data:"));
+      assertThat(window.asked())
+          .allMatch(url -> url.startsWith("file:") || url.startsWith("data:"));
       assertThat(window.complained()).isEmpty();
     }
-    assertThat(Said.by("sheet", film, "--every", "0.001 ft", "--to", folder.resolve("x.html")).err())
+    assertThat(
+            Said.by("sheet", film, "--every", "0.001 ft", "--to", folder.resolve("x.html")).err())
         .contains("more than 400 pictures");
   }
 }

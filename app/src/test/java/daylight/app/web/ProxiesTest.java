@@ -98,8 +98,7 @@ class ProxiesTest {
   }
 
   private static Path made(Property property) throws InterruptedException {
-    Recording recording =
-        Recording.of(property, (Reading.Answered) property.read()).getLast();
+    Recording recording = Recording.of(property, (Reading.Answered) property.read()).getLast();
     for (int i = 0; i < 600; i++) {
       if (property.proxy(recording).orElseThrow() instanceof Proxies.State.Ready(Path file)) {
         return file;
@@ -115,8 +114,7 @@ class ProxiesTest {
     Files.writeString(folder.resolve("old.avi"), "no recording at all");
     try (Proxies proxies = new Proxies()) {
       Property property = Filmed.property("filmed", book, proxies);
-      Recording recording =
-          Recording.of(property, (Reading.Answered) property.read()).getLast();
+      Recording recording = Recording.of(property, (Reading.Answered) property.read()).getLast();
       Proxies.State state = property.proxy(recording).orElseThrow();
       for (int i = 0; i < 100 && state instanceof Proxies.State.Making; i++) {
         Thread.sleep(100);

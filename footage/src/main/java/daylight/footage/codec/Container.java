@@ -60,7 +60,8 @@ final class Container implements AutoCloseable {
     stream.sample_aspect_ratio(encoder.sample_aspect_ratio());
     if (sound != null) {
       AVStream heard = Native.made(avformat_new_stream(context, null), "a stream");
-      Native.check(avcodec_parameters_copy(heard.codecpar(), sound.parameters()), "writing " + file);
+      Native.check(
+          avcodec_parameters_copy(heard.codecpar(), sound.parameters()), "writing " + file);
       heard.codecpar().codec_tag(0);
       heard.time_base(sound.stream().time_base());
     }

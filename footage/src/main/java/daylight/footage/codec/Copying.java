@@ -66,7 +66,8 @@ final class Copying implements AutoCloseable {
   Optional<String> unfit() {
     for (int i = 0; i < input.context().nb_streams(); i++) {
       AVCodecParameters parameters = input.context().streams(i).codecpar();
-      if (wanted(i) && avformat_query_codec(context.oformat(), parameters.codec_id(), STRICT) != 1) {
+      if (wanted(i)
+          && avformat_query_codec(context.oformat(), parameters.codec_id(), STRICT) != 1) {
         return Optional.of(CodecWords.of(parameters));
       }
     }

@@ -62,13 +62,7 @@ record Recipe(
       case VP9_WEBM -> webm("libvpx-vp9");
       case VP9_MP4 ->
           new Recipe(
-              "mp4",
-              "libvpx-vp9",
-              AV_PIX_FMT_YUV420P,
-              0,
-              0,
-              VPX,
-              Map.of("movflags", "faststart"));
+              "mp4", "libvpx-vp9", AV_PIX_FMT_YUV420P, 0, 0, VPX, Map.of("movflags", "faststart"));
     };
   }
 

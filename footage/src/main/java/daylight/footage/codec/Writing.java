@@ -38,8 +38,7 @@ final class Writing implements AutoCloseable {
    *
    * @param sound that goes along as it is; null for none
    */
-  Writing(
-      Path target, Recipe recipe, int width, int height, Rate rate, @Nullable Sound sound)
+  Writing(Path target, Recipe recipe, int width, int height, Rate rate, @Nullable Sound sound)
       throws IOException {
     Native.ready();
     part = Part.of(target);

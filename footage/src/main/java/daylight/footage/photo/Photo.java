@@ -47,7 +47,8 @@ public record Photo(Raster picture, @Nullable LocalDateTime taken) {
         said == null ? null : said.getFirstDirectoryOfType(ExifIFD0Directory.class);
     Integer turn = first == null ? null : first.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
     return Optional.of(
-        new Photo(upright(image, turn == null ? UPRIGHT : turn), said == null ? null : taken(said)));
+        new Photo(
+            upright(image, turn == null ? UPRIGHT : turn), said == null ? null : taken(said)));
   }
 
   private static @Nullable BufferedImage pixels(byte[] bytes) throws IOException {
@@ -83,8 +84,7 @@ public record Photo(Raster picture, @Nullable LocalDateTime taken) {
 
   private static @Nullable LocalDateTime taken(Metadata said) {
     ExifSubIFDDirectory exif = said.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
-    String time =
-        exif == null ? null : exif.getString(ExifSubIFDDirectory.TAG_DATETIME_ORIGINAL);
+    String time = exif == null ? null : exif.getString(ExifSubIFDDirectory.TAG_DATETIME_ORIGINAL);
     try {
       return time == null ? null : LocalDateTime.parse(time.strip(), TIME);
     } catch (DateTimeException never) {

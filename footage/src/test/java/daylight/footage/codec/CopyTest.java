@@ -81,7 +81,8 @@ class CopyTest {
 
   private static String streams(Path film) throws IOException {
     return String.join(
-        " ", Program.probed("-show_entries", "stream=codec_name", "-of", "csv=p=0", film.toString()));
+        " ",
+        Program.probed("-show_entries", "stream=codec_name", "-of", "csv=p=0", film.toString()));
   }
 
   @Test
@@ -109,8 +110,7 @@ class CopyTest {
     try (Footage original = Films.opened(film)) {
       assertThat(original.copy(copy, Make.VP9_MP4, 50, true, Watch.NOBODY))
           .isEqualTo(new Writ.Written());
-      assertThat(
-              original.copy(folder.resolve("copy.webm"), Make.VP9_WEBM, 0, true, Watch.NOBODY))
+      assertThat(original.copy(folder.resolve("copy.webm"), Make.VP9_WEBM, 0, true, Watch.NOBODY))
           .isInstanceOfSatisfying(
               Writ.Refused.class,
               refused ->

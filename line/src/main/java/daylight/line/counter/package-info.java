@@ -6,7 +6,8 @@
  * to refine. Distances are metres, growing away from the entry; time is seconds from the first
  * frame. Refuses nothing: a zero nobody knows is an estimate with a large uncertainty. A counter
  * that was zeroed again on the way makes earlier readings ambiguous; what was seen after it is a
- * pass of its own whose zero is negative. Start with {@link daylight.line.counter.Counter}.
+ * pass of its own whose zero is negative. Start with {@link daylight.line.counter.Counter}, and
+ * with {@link daylight.line.counter.Passages} for the frames that show a distance.
  *
  * <p>Sources: common practice for every figure, by way of the priors.
  */

@@ -49,8 +49,8 @@ public final class WebVtt {
   }
 
   /**
-   * A line of text: what would be markup or an arrow is escaped, an end of line becomes a space, and
-   * what no text holds is replaced as the standard's own parser does.
+   * A line of text: what would be markup or an arrow is escaped, an end of line becomes a space,
+   * and what no text holds is replaced as the standard's own parser does.
    */
   private static String escaped(String text) {
     String line = text.replaceAll("[\\r\\n\\u2028\\u2029]+", " ").replace('\0', '\uFFFD').strip();

@@ -30,6 +30,7 @@ public final class ContactSheet {
       figcaption{font-variant-numeric:tabular-nums;margin-top:3px}
       figcaption b{display:block}
       figcaption span{color:%s;margin-left:6px;white-space:nowrap}
+      .found span{margin-left:0}
       @page{margin:12mm}
       @media print{body{margin:0;padding:0;max-width:none;font-size:9pt}
         ol{grid-template-columns:repeat(4,1fr);gap:8px}}
@@ -77,11 +78,7 @@ public final class ContactSheet {
             .add(Tag.of("style", Typeface.rules() + STYLE));
     Tag body =
         Tag.of("body")
-            .add(
-                Tag.of("main")
-                    .add(Tag.of("h1", title))
-                    .add(Tag.of("p", about))
-                    .add(list));
+            .add(Tag.of("main").add(Tag.of("h1", title)).add(Tag.of("p", about)).add(list));
     return "<!DOCTYPE html>\n"
         + Tag.of("html").with("lang", words.language().code()).add(head).add(body).write()
         + "\n";
@@ -111,11 +108,9 @@ public final class ContactSheet {
     }
     String found = place.found();
     return Tag.of("img")
+        .with("src", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.jpeg()))
         .with(
-            "src", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.jpeg()))
-        .with(
-            "alt",
-            words.say("sheet.alt", new Argument.Text(found == null ? place.place() : found)))
+            "alt", words.say("sheet.alt", new Argument.Text(found == null ? place.place() : found)))
         .with("width", Integer.toString(picture.width()))
         .with("height", Integer.toString(picture.height()));
   }

@@ -15,7 +15,9 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
-/** The pictures from the footage and the photographs, each with what it shows and where it is from. */
+/**
+ * The pictures from the footage and the photographs, each with what it shows and where it is from.
+ */
 final class Gallery {
   private static final int IN_A_ROW = 2;
 
@@ -109,7 +111,6 @@ final class Gallery {
     return Captions.findings(subject).stream()
         .filter(placed -> placed.finding().label().equals(finding))
         .findFirst()
-        .orElseThrow(
-            () -> new IllegalArgumentException("a picture of no finding: " + finding));
+        .orElseThrow(() -> new IllegalArgumentException("a picture of no finding: " + finding));
   }
 }

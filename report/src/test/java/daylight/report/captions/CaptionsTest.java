@@ -31,14 +31,12 @@ class CaptionsTest {
     for (int i = 0; i < count; i++) {
       double feet = from + (to - from) * i / count;
       // As a counter shows it: to the tenth.
-      samples.add(
-          new Sample(samples.size() / 10.0, Math.round(feet * 10) / 10.0 * FOOT, state));
+      samples.add(new Sample(samples.size() / 10.0, Math.round(feet * 10) / 10.0 * FOOT, state));
     }
   }
 
   private Counted counted(Integer... leaps) {
-    return new Counted(
-        new Track("", samples), Set.of(leaps), 0.1 * FOOT, samples.size() / 10.0);
+    return new Counted(new Track("", samples), Set.of(leaps), 0.1 * FOOT, samples.size() / 10.0);
   }
 
   private static List<String> told(List<Cue> cues) {
@@ -70,10 +68,7 @@ class CaptionsTest {
     run(4, 0, 3, State.READ);
 
     assertThat(told(DistanceChapters.of(counted(80), 10 * FOOT, FEET)))
-        .containsExactly(
-            "0.0 3.0 ft",
-            "3.8 distance not known",
-            "8.0 counter set anew to 0.0 ft");
+        .containsExactly("0.0 3.0 ft", "3.8 distance not known", "8.0 counter set anew to 0.0 ft");
   }
 
   @Test
@@ -94,7 +89,8 @@ class CaptionsTest {
             "3.5 about 2.0 ft, not legible here");
   }
 
-  private static FindingChapters.Seen seen(String label, String kind, double seconds, @Nullable Double feet) {
+  private static FindingChapters.Seen seen(
+      String label, String kind, double seconds, @Nullable Double feet) {
     return new FindingChapters.Seen(
         new Finding(
             new Id(UUID.nameUUIDFromBytes(new byte[] {1}), label),
@@ -121,9 +117,7 @@ class CaptionsTest {
 
     assertThat(told(FindingChapters.chapters(seen, "C1", 20, FEET)))
         .containsExactly(
-            "0.0 Entry at C1",
-            "4.0 F1 Crack, 12.2 ft",
-            "9.0 F2 Roots, 23.6 ft; F3 Crack");
+            "0.0 Entry at C1", "4.0 F1 Crack, 12.2 ft", "9.0 F2 Roots, 23.6 ft; F3 Crack");
     assertThat(FindingChapters.captions(seen, 10, FEET).getLast().to()).isEqualTo(10);
   }
 
@@ -132,8 +126,7 @@ class CaptionsTest {
   void aFileHoldsNothingThatWouldBeTakenForSomethingElse() {
     String file =
         WebVtt.write(
-            List.of(
-                new Cue(0, 1.5, "a --> b <c> & d\n\ne"), new Cue(3_723.4567, 3_723.4568, " ")),
+            List.of(new Cue(0, 1.5, "a --> b <c> & d\n\ne"), new Cue(3_723.4567, 3_723.4568, " ")),
             "x --> y\nz");
 
     assertThat(file)
