@@ -40,9 +40,10 @@ import picocli.CommandLine.Spec;
       "The format of a field book is explained in docs/field-book.md; the shortest useful one is",
       "docs/examples/shortest.yaml.",
       "",
-      "Exit codes: 0 done; 1 done, but something is missing or contradicts itself (leaving, figure);",
-      "2 the book must be mended first; 3 the results could not be written; 64 the command was not",
-      "understood; 69 it could not be started; 70 a fault of Daylight's own."
+      "Exit codes: 0 done; 1 something is missing or contradicts itself (leaving, figure), or the",
+      "recording shows no counter or not that distance; 2 the book must be mended first, or the",
+      "recording is refused; 3 the results could not be written; 64 the command was not understood;",
+      "69 it could not be started; 70 a fault of Daylight's own."
     })
 public final class Main implements Runnable {
   @Spec private @Nullable CommandSpec spec;
