@@ -78,10 +78,15 @@ public final class DistanceChapters {
     }
     signs.add(counted.at(furthest), FURTHEST, say("chapter.furthest", counted.counter(furthest)));
     Passages passages = counted.passages();
+    List<Passages.Stay> rests = passages.rests();
     int first = (int) Math.max(-MOST_MARKS, Math.ceil(least / every - ROUNDING));
     int last = (int) Math.min(MOST_MARKS, Math.floor(most / every + ROUNDING));
     for (int i = first; i <= last; i++) {
       for (int sample : i == 0 ? List.<Integer>of() : passages.times(i * every)) {
+        if (rests.stream().anyMatch(rest -> rest.from() <= sample && sample <= rest.to())) {
+          // The rest is a chapter of its own.
+          continue;
+        }
         signs.add(
             counted.at(sample),
             MARK,

@@ -62,6 +62,16 @@ class CaptionsTest {
   }
 
   @Test
+  void aRestAtAMarkIsOneChapter() {
+    run(5, 0, 10, State.READ);
+    run(5, 10, 10, State.READ);
+    run(5, 10, 14, State.READ);
+
+    assertThat(told(DistanceChapters.of(counted(), 10 * FOOT, FEET)))
+        .containsExactly("0.0 0.0 ft", "5.0 10.0 ft, at rest", "14.9 13.9 ft, the furthest");
+  }
+
+  @Test
   void aCounterSetAnewAndWhatIsNotKnownAreChapters() {
     run(4, 3, 6, State.READ);
     run(4, 0, 0, State.UNKNOWN);
