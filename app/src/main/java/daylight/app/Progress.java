@@ -23,6 +23,8 @@ public interface Progress {
     FILMING,
     /** The footage {0} is being read. */
     READING,
+    /** The counter in the footage {0} is being read. */
+    COUNTER,
     /** Pictures of what was found are being taken from the footage {0}. */
     PICTURES;
 
