@@ -50,8 +50,14 @@ public record Kit(
     public Region {
       if (left < 0 || top < 0 || width < 1 || height < 1) {
         throw new IllegalArgumentException(
-            "a region lies in the picture, was %d, %d, %d × %d"
-                .formatted(left, top, width, height));
+            "a region lies in the picture, was "
+                + left
+                + ", "
+                + top
+                + ", "
+                + width
+                + " × "
+                + height);
       }
     }
   }
