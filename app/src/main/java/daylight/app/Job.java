@@ -1,5 +1,8 @@
 package daylight.app;
 
+import daylight.app.track.BookTracks;
+import daylight.app.track.CounterCache;
+import daylight.app.track.Tracked;
 import daylight.archive.Bundled;
 import daylight.archive.DataReader;
 import daylight.archive.FieldBookReader;
@@ -12,7 +15,6 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
-import daylight.line.counter.Tracks;
 import daylight.line.course.Estimator;
 import daylight.line.course.Line;
 import daylight.line.fall.FallRules;
@@ -107,7 +109,10 @@ public final class Job {
     return new Job(settings, progress).answer(book);
   }
 
-  /** The same without looking at the footage: quick, and without pictures. */
+  /**
+   * The same without looking at the footage: quick, and without pictures. What was read of the
+   * footage before is used.
+   */
   public static Outcome answerWithoutFootage(Path book, Settings settings) {
     return new Job(settings, null).answer(book);
   }
@@ -131,21 +136,22 @@ public final class Job {
       return refused(book);
     }
     Rules rules = new Rules(catalogue, fall, limits, priors);
-    Tracks tracks = Recordings.tracks(book);
-    Line line = Estimator.estimate(book, tracks, priors);
+    Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
+    Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
+    complaints.addAll(tracked.complaints());
+    Line line = Estimator.estimate(book, tracked.tracks(), priors);
     Answers answers = Judge.judge(book, line, rules, visit.get());
-    Shots shots = shots(read, file, visit.get());
+    Shots shots = shots(read, folder, visit.get(), tracked);
     return new Outcome.Answered(
         new Handout(
             book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)));
   }
 
-  private Shots shots(ReadBook read, Path file, Visit visit) {
+  private Shots shots(ReadBook read, Path folder, Visit visit, Tracked tracked) {
     if (progress == null) {
       return Shots.NONE;
     }
-    Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
-    Recordings recordings = new Recordings(read, folder, visit, progress);
+    Recordings recordings = new Recordings(read, folder, visit, tracked, progress);
     Shots shots = recordings.shots();
     complaints.addAll(recordings.complaints());
     Photos photos = new Photos(read, folder, visit);

@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.app.track.Tracked;
 import daylight.archive.ReadBook;
 import daylight.footage.FootageTrouble;
 import daylight.footage.Frame;
@@ -7,14 +8,11 @@ import daylight.footage.Remark;
 import daylight.footage.codec.Footage;
 import daylight.footage.codec.Jpeg;
 import daylight.footage.codec.Opening;
-import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
 import daylight.line.book.Papers.Media;
-import daylight.line.book.Pass;
 import daylight.line.book.Visit;
 import daylight.line.book.Where;
 import daylight.line.counter.Track;
-import daylight.line.counter.Tracks;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Dimension;
@@ -40,14 +38,14 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the recordings of a book lend to its answer: the tracks that the typed counter readings
- * make, and a picture of everything found while one ran. A recording that cannot be looked at is
- * complained of and left aside.
+ * What the recordings of a book lend to its answer: a picture of everything found while one ran. A
+ * recording that cannot be looked at is complained of and left aside.
  */
 final class Recordings {
   private final ReadBook read;
   private final Path folder;
   private final Visit visit;
+  private final Tracked tracked;
   private final Progress progress;
   private final List<Complaint> complaints = new ArrayList<>();
   private final List<Reel> reels = new ArrayList<>();
@@ -57,26 +55,14 @@ final class Recordings {
   /**
    * @param folder the book's own, which files are named from
    * @param visit the one that is judged
+   * @param tracked what is known of the counters of the book's recordings
    */
-  Recordings(ReadBook read, Path folder, Visit visit, Progress progress) {
+  Recordings(ReadBook read, Path folder, Visit visit, Tracked tracked, Progress progress) {
     this.read = read;
     this.folder = folder;
     this.visit = visit;
+    this.tracked = tracked;
     this.progress = progress;
-  }
-
-  /** What the readings typed beside the footage tell of the counter, for every visit. */
-  static Tracks tracks(FieldBook book) {
-    List<Track> tracks = new ArrayList<>();
-    for (Visit visit : book.visits()) {
-      for (Pass pass : visit.passes()) {
-        pass.anchors().stream()
-            .map(Pass.Anchor::media)
-            .distinct()
-            .forEach(media -> Track.ofAnchors(pass, media).ifPresent(tracks::add));
-      }
-    }
-    return new Tracks(tracks);
   }
 
   /** What is wrong with the recordings, after {@link #shots}. */
@@ -210,7 +196,7 @@ final class Recordings {
   private Optional<Track> ofPass(Finding finding, String media) {
     return visit.passes().stream()
         .filter(pass -> pass.findings().contains(finding))
-        .flatMap(pass -> Track.ofAnchors(pass, media).stream())
+        .flatMap(pass -> tracked.of(pass.label(), media).stream())
         .findFirst();
   }
 

@@ -12,6 +12,7 @@ import daylight.line.book.Papers;
 import daylight.line.book.Pass;
 import daylight.line.book.Visit;
 import daylight.line.book.Where;
+import daylight.line.counter.Track;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
@@ -177,7 +178,7 @@ class DemoPropertiesTest {
   void theFootageRestsAtEveryFindingAndBend(DemoTruth truth) {
     for (Pass pass : visit(truth).passes()) {
       TreeSet<Double> looked = new TreeSet<>();
-      pass.findings().forEach(finding -> looked.add(cable(finding)));
+      pass.findings().forEach(finding -> looked.add(cable(finding, pass)));
       pass.bends().stream().map(Bend::cable).forEach(cable -> looked.add(cable.value()));
       for (double cable : looked) {
         List<Double> at =
@@ -191,12 +192,12 @@ class DemoPropertiesTest {
     }
   }
 
-  private static double cable(Finding finding) {
+  private static double cable(Finding finding, Pass pass) {
     return switch (finding.where()) {
       case Where.AtCable(var cable) -> cable.value();
       case Where.FromTo(var from, var to) -> from.value();
       case Where.AtMoment(String media, double seconds) ->
-          throw new AssertionError("no counter reading: " + media + " at " + seconds);
+          Track.ofAnchors(pass, media).orElseThrow().counterAt(seconds).orElseThrow().value();
     };
   }
 

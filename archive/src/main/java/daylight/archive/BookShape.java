@@ -314,13 +314,16 @@ public final class BookShape {
       entry("service").oneOf("service", Papers.Service.class).texts("points");
   static final Section DECLINED =
       entry("declined").words("what", "who").plain("date", Shape.Kind.DATE);
+  static final Section BURNED =
+      Section.named("burned").texts("region").plain("unit", Shape.Kind.UNIT);
   static final Section KIT =
       Section.named("kit")
           .words("camera")
           .amount("sonde-behind-lens", Dimension.LENGTH)
           .amount("sonde-above-invert", Dimension.LENGTH)
           .words("receiver")
-          .plain("clock-offset", Shape.Kind.SHIFT);
+          .plain("clock-offset", Shape.Kind.SHIFT)
+          .part("counter", BURNED);
   static final Section VISIT =
       entry("visit")
           .plain("date", Shape.Kind.DATE)

@@ -28,6 +28,8 @@ public enum FileTrouble implements ComplaintCode {
   FILE_MISSING(Gravity.DOUBT),
   /** A file whose digest is not the one recorded: the name, the digest found. */
   FILE_CHANGED,
+  /** Not four whole pixels, left, top, width and height: the text. */
+  NOT_A_REGION,
   /** Not a SHA-256 digest: the text. */
   NOT_A_DIGEST,
   /** Both {@code visit} and {@code visits}. */

@@ -10,6 +10,7 @@ import daylight.line.book.Test;
 import daylight.line.book.Tie;
 import daylight.line.book.Visit;
 import daylight.line.book.Work;
+import daylight.line.measure.Argument;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -69,6 +70,29 @@ final class VisitReader {
         kit.reading("sonde-behind-lens"),
         kit.reading("sonde-above-invert"),
         kit.words("receiver"),
-        Scalars.shift(kit, "clock-offset"));
+        Scalars.shift(kit, "clock-offset"),
+        burned(kit.part("counter")));
+  }
+
+  private static Kit.@Nullable Burned burned(@Nullable Fields counter) {
+    if (counter == null) {
+      return null;
+    }
+    Kit.Region region = counter.has("region") ? region(counter) : null;
+    return new Kit.Burned(region, Scalars.unit(counter, "unit"));
+  }
+
+  private static Kit.@Nullable Region region(Fields counter) {
+    List<String> pixels = counter.texts("region");
+    boolean whole = pixels.stream().allMatch(text -> text.matches("\\d{1,5}"));
+    if (pixels.size() == 4 && whole) {
+      List<Integer> at = pixels.stream().map(Integer::valueOf).toList();
+      if (at.get(2) > 0 && at.get(3) > 0) {
+        return new Kit.Region(at.get(0), at.get(1), at.get(2), at.get(3));
+      }
+    }
+    counter.complain(
+        FileTrouble.NOT_A_REGION, "region", new Argument.Text(String.join(", ", pixels)));
+    return null;
   }
 }

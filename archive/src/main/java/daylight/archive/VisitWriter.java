@@ -12,8 +12,11 @@ import daylight.line.book.Units;
 import daylight.line.book.Visit;
 import daylight.line.book.Work;
 import daylight.line.measure.Reading;
+import daylight.line.measure.Unit;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Writes one visit. */
@@ -65,7 +68,25 @@ final class VisitWriter {
         .reading("sonde-behind-lens", kit.sondeBehindLens())
         .reading("sonde-above-invert", kit.sondeAboveInvert())
         .words("receiver", kit.receiver())
-        .words("clock-offset", shift == null ? null : Amount.shift(shift));
+        .words("clock-offset", shift == null ? null : Amount.shift(shift))
+        .part("counter", burned(kit.counter()));
+  }
+
+  private @Nullable Sheet burned(Kit.@Nullable Burned counter) {
+    if (counter == null) {
+      return null;
+    }
+    Kit.Region at = counter.region();
+    Unit unit = counter.unit();
+    return sheet(BookShape.BURNED)
+        .texts(
+            "region",
+            at == null
+                ? List.of()
+                : Stream.of(at.left(), at.top(), at.width(), at.height())
+                    .map(String::valueOf)
+                    .toList())
+        .words("unit", unit == null ? null : unit.symbol());
   }
 
   private Sheet locate(Locate locate) {

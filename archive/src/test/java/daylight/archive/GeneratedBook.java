@@ -233,7 +233,12 @@ final class GeneratedBook {
             perhaps(this::reading),
             perhaps(this::reading),
             perhaps(this::words),
-            perhaps(() -> of(-100, 100, " s")));
+            perhaps(() -> of(-100, 100, " s")),
+            perhaps(
+                () ->
+                    new Kit.Burned(
+                        perhaps(() -> new Kit.Region(12, 430, 300, 40)),
+                        perhaps(() -> Unit.FOOT))));
     return new Visit(
         id(),
         perhaps(this::day),

@@ -2,11 +2,14 @@ package daylight.app.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.OnScreen;
 import daylight.footage.counter.Found;
 import daylight.footage.counter.Reading;
+import daylight.line.counter.Events;
 import daylight.line.counter.Track.State;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
+import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -75,6 +78,7 @@ final class CounterConsole {
     reply.put("unit", counter.unit()).put("metres-per-step", counter.metresPerStep());
     ArrayNode leaps = reply.putArray("set-anew-at-frames");
     counter.leaps().forEach(leaps::add);
+    CounterEvents.json(events(counter), reply);
     ArrayNode frames = reply.putArray("frames");
     for (Reading one : counter.readings()) {
       ObjectNode row = frames.addObject().put("time_s", one.seconds());
@@ -105,13 +109,19 @@ final class CounterConsole {
     if (counter.bare()) {
       out.println(words.word("cli.counter.bare"));
     }
-    for (int frame : counter.leaps()) {
-      Reading after = counter.readings().get(frame);
-      out.println(
-          words.say(
-              "cli.counter.anew",
-              new Argument.Text(VideoConsole.clock(after.seconds())),
-              new Argument.Text(after.shown())));
+    CounterEvents.sentences(events(counter), inItsUnit(counter)).forEach(out::println);
+  }
+
+  private static Events events(Found.Counter counter) {
+    return Events.of(counter.track(""), counter.metresPerStep());
+  }
+
+  /** Words that speak in the unit that is on the screen. */
+  private static Words inItsUnit(Found.Counter counter) {
+    if (counter.readings().stream().anyMatch(one -> one.shown().contains("'"))) {
+      return Words.of(Language.EN, Shown.FEET_INCHES);
     }
+    return Words.of(
+        Language.EN, OnScreen.metric(counter.metresPerStep()) ? Shown.METRES : Shown.DECIMAL_FEET);
   }
 }

@@ -2,17 +2,14 @@ package daylight.app.cli;
 
 import daylight.app.Job;
 import daylight.app.Progress;
+import daylight.app.demo.DemoBook;
 import daylight.app.demo.DemoFilms;
-import daylight.archive.FieldBookReader;
 import daylight.archive.ResultFolder;
-import daylight.line.book.FieldBook;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -75,8 +72,8 @@ final class Demo implements Callable<Integer> {
 
   /** Writes a book, if it is not there already; another book there is left as it is. */
   private static int write(Console console, Path book, String property) {
-    try (InputStream in = Job.class.getResourceAsStream("demo/" + property + ".yaml")) {
-      byte[] bytes = Objects.requireNonNull(in, property).readAllBytes();
+    try {
+      byte[] bytes = DemoBook.handedOut(property);
       if (Files.exists(book)) {
         return Arrays.equals(Files.readAllBytes(book), bytes)
             ? ExitCode.DONE
@@ -112,9 +109,8 @@ final class Demo implements Callable<Integer> {
 
   /** Makes the footage that the book names, where it is not there yet. */
   private static void film(Console console, Path book, String property) throws IOException {
-    FieldBook read = Objects.requireNonNull(FieldBookReader.read(book).book(), property);
     DemoFilms.make(
-        read,
+        DemoBook.filmed(property),
         book.toAbsolutePath().resolveSibling(".").normalize(),
         console.progress().begin(Progress.Step.FILMING, property));
   }

@@ -3,11 +3,13 @@ package daylight.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import daylight.app.Job;
 import daylight.archive.FieldBookReader;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Papers;
 import daylight.line.book.Pass;
 import daylight.line.book.Visit;
+import daylight.report.Handout;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -154,6 +156,26 @@ class DemoTest {
             .isCloseTo(anchor.counter().value(), within(0.051));
       }
     }
+  }
+
+  /** A crack noted by a moment of a recording beside which nothing was typed: 6.00 ft in. */
+  @Test
+  void whatWasNotedByAMomentAloneIsPlacedByTheCounterOnTheScreen() throws IOException {
+    Path written = here.resolve("shop-roof-drain/field-book.yaml");
+    assertThat(Files.readString(written)).contains("moment: {media: M2").doesNotContain("# film");
+    Job.Outcome outcome = Job.answerWithoutFootage(written, Job.Settings.USUAL);
+    assertThat(outcome).isInstanceOf(Job.Outcome.Answered.class);
+    Handout handout = ((Job.Outcome.Answered) outcome).handout();
+
+    assertThat(handout.complaints()).isEmpty();
+    var crack =
+        handout.line().findings().stream()
+            .filter(placed -> placed.finding().label().equals("F7"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(crack.from().reach()).isEqualTo("R3");
+    assertThat(crack.from().distance()).isCloseTo(6.00 * 0.3048, within(2 * crack.sd()));
+    assertThat(here.resolve("shop-roof-drain/answered/stills/F7.jpg")).isNotEmptyFile();
   }
 
   @Test

@@ -39,7 +39,7 @@ public final class Estimator {
   private final List<Statement> doubts = new ArrayList<>();
 
   private Estimator(FieldBook book, Tracks tracks, Priors priors, Spacing spacing) {
-    this.book = Ordered.of(book);
+    this.book = Ordered.of(book, tracks);
     this.tracks = tracks;
     this.priors = priors;
     this.spacing = spacing;

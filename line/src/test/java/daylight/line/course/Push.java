@@ -25,6 +25,7 @@ public final class Push {
   private final List<Pass.CounterCheck> checks = new ArrayList<>();
   private final List<Pass.Reset> resets = new ArrayList<>();
   private final List<Pass.Anchor> anchors = new ArrayList<>();
+  private final List<Pass.Correction> corrections = new ArrayList<>();
   private Pass.Zero zero = new Pass.Zero.Reads(metres(0));
   private Pass.Head head = Pass.Head.SELF_RIGHTING;
   private Pass.@Nullable End end;
@@ -77,6 +78,14 @@ public final class Push {
   public Push anchor(String media, double seconds, double counter) {
     String name = label + "-A" + (anchors.size() + 1);
     anchors.add(new Pass.Anchor(id("anchor", name), media, seconds, metres(counter)));
+    return this;
+  }
+
+  /** Between two moments the machine misread; null where it should have read nothing. */
+  public Push correction(String media, double from, double to, @Nullable Double counter) {
+    String name = label + "-C" + (corrections.size() + 1);
+    Reading read = counter == null ? null : metres(counter);
+    corrections.add(new Pass.Correction(id("correction", name), media, from, to, read));
     return this;
   }
 
@@ -138,7 +147,7 @@ public final class Push {
         checks,
         resets,
         anchors,
-        List.of(),
+        corrections,
         null,
         null,
         null);

@@ -1,0 +1,299 @@
+package daylight.app.track;
+
+import daylight.app.OnScreen;
+import daylight.app.Progress;
+import daylight.app.Trouble;
+import daylight.archive.ReadBook;
+import daylight.footage.codec.Footage;
+import daylight.footage.codec.Opening;
+import daylight.footage.codec.RecorderClock;
+import daylight.footage.counter.CounterReader;
+import daylight.footage.counter.Found;
+import daylight.footage.counter.Window;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Id;
+import daylight.line.book.Kit;
+import daylight.line.book.Papers.Media;
+import daylight.line.book.Pass;
+import daylight.line.book.Visit;
+import daylight.line.book.Where;
+import daylight.line.counter.Fitted;
+import daylight.line.counter.Misfit;
+import daylight.line.counter.Track;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.Dimension;
+import daylight.line.measure.Unit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The door: from the recordings of a book, or what was typed of them, to its tracks. */
+public final class BookTracks {
+  private final ReadBook read;
+  private final FieldBook book;
+  private final Path folder;
+  private final @Nullable Progress progress;
+  private final CounterCache cache;
+  private final List<Fitted.OfPass> tracks = new ArrayList<>();
+  private final SortedMap<Id, Track.Between> located = new TreeMap<>();
+  private final List<Complaint> complaints = new ArrayList<>();
+
+  private BookTracks(
+      ReadBook read, FieldBook book, Path folder, @Nullable Progress progress, CounterCache cache) {
+    this.read = read;
+    this.book = book;
+    this.folder = folder;
+    this.progress = progress;
+    this.cache = cache;
+  }
+
+  /**
+   * The tracks of all visits. Each recording is read once; what was read before is taken from the
+   * cache.
+   *
+   * @param book the one that was read
+   * @param folder the book's own, which files are named from
+   * @param progress told how the reading goes; null reads nothing that is not in the cache
+   */
+  public static Tracked of(
+      ReadBook read, FieldBook book, Path folder, @Nullable Progress progress, CounterCache cache) {
+    return new BookTracks(read, book, folder, progress, cache).tracked();
+  }
+
+  private Tracked tracked() {
+    for (Visit visit : book.visits()) {
+      Set<String> filmed = new HashSet<>();
+      for (Media media : visit.papers().media()) {
+        if (media.kind() == Media.Kind.FOOTAGE && isSpokenOf(visit, media)) {
+          filmed.add(media.label());
+          take(visit, media);
+        }
+      }
+      for (Pass pass : visit.passes()) {
+        pass.anchors().stream()
+            .map(Pass.Anchor::media)
+            .distinct()
+            .filter(media -> !filmed.contains(media))
+            .forEach(media -> typed(pass, media));
+      }
+      new Placed(
+              read, book.site().zone(), label -> clock(visit, label), tracks, located, complaints)
+          .take(visit);
+    }
+    return new Tracked(tracks, located, complaints);
+  }
+
+  /** What the recorder's clock said; null where the recording does not tell. */
+  private @Nullable Instant clock(Visit visit, String label) {
+    return visit.papers().media().stream()
+        .filter(media -> media.label().equals(label))
+        .flatMap(media -> Optional.ofNullable(file(media)).stream())
+        .flatMap(file -> RecorderClock.of(file).stream())
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static boolean isSpokenOf(Visit visit, Media media) {
+    return visit.passes().stream()
+        .anyMatch(pass -> pass.label().equals(media.pass()) || Fitted.speaks(pass, media.label()));
+  }
+
+  /** A track of readings that were typed; whether there are enough of them. */
+  private boolean typed(Pass pass, String media) {
+    var track = Track.ofAnchors(pass, media);
+    track.ifPresent(one -> tracks.add(new Fitted.OfPass(pass.label(), one, 0)));
+    return track.isPresent();
+  }
+
+  private boolean typed(Visit visit, Media media) {
+    boolean any = false;
+    for (Pass pass : visit.passes()) {
+      any |= typed(pass, media.label());
+    }
+    return any;
+  }
+
+  private void take(Visit visit, Media media) {
+    Path file = file(media);
+    ScreenCounter counter = file == null ? null : counter(visit, media, file);
+    switch (counter) {
+      case ScreenCounter.Told told -> fit(visit, media, inItsUnit(visit, media, told));
+      case ScreenCounter.Untold(Found.Why why) -> {
+        Trouble code =
+            typed(visit, media) ? Trouble.COUNTER_NOT_READ_TYPED : Trouble.COUNTER_NOT_READ;
+        complain(
+            code,
+            media.id(),
+            "file",
+            new Argument.Label(media.label()),
+            new Argument.Term("app.why." + why.name().toLowerCase(Locale.ROOT)));
+      }
+      case null -> {
+        boolean any = typed(visit, media);
+        if (file != null && progress == null && !any && leansOn(visit, media)) {
+          complain(
+              Trouble.COUNTER_NOT_READ_YET, media.id(), "file", new Argument.Label(media.label()));
+        }
+      }
+    }
+  }
+
+  /** Whether something was noted by nothing but a moment of a recording. */
+  private static boolean leansOn(Visit visit, Media media) {
+    return visit.passes().stream()
+        .flatMap(pass -> pass.findings().stream())
+        .anyMatch(
+            finding ->
+                finding.where() instanceof Where.AtMoment(String own, double _)
+                    && own.equals(media.label()));
+  }
+
+  private void complain(Trouble code, Id entry, String field, Argument... arguments) {
+    complaints.add(new Complaint(code, read.place(entry, field), List.of(arguments)));
+  }
+
+  /** The file of a recording; null where it is not there, of which the reader has complained. */
+  private @Nullable Path file(Media media) {
+    try {
+      Path file = folder.resolve(media.file());
+      return Files.isRegularFile(file) ? file : null;
+    } catch (InvalidPathException e) {
+      return null;
+    }
+  }
+
+  /** What its counter showed; null where nobody has read it. */
+  private @Nullable ScreenCounter counter(Visit visit, Media media, Path file) {
+    if (progress == null && cache.isEmpty()) {
+      return null;
+    }
+    try {
+      Kit.Burned told = visit.kit().counter();
+      Kit.Region region = told == null ? null : told.region();
+      CounterCache.Key key = CounterCache.Key.of(ReaderVersion.digestOf(file), region);
+      var kept = cache.find(key);
+      if (kept.isPresent() || progress == null) {
+        return kept.orElse(null);
+      }
+      ScreenCounter fresh = read(media, file, region, progress);
+      if (fresh != null) {
+        cache.keep(key, fresh);
+      }
+      return fresh;
+    } catch (IOException e) {
+      // What cannot be read is told where pictures are taken from it.
+      return null;
+    }
+  }
+
+  private @Nullable ScreenCounter read(
+      Media media, Path file, Kit.@Nullable Region region, Progress progress) throws IOException {
+    if (!(Footage.open(file, progress.begin(Progress.Step.READING, media.file()))
+        instanceof Opening.Opened(Footage footage))) {
+      return null;
+    }
+    try (footage) {
+      Window window = null;
+      if (region != null) {
+        var picture = footage.recording();
+        if (region.left() + region.width() <= picture.width()
+            && region.top() + region.height() <= picture.height()) {
+          window = new Window(region.left(), region.top(), region.width(), region.height());
+        } else {
+          complain(Trouble.REGION_OUTSIDE, media.id(), "file", new Argument.Label(media.label()));
+        }
+      }
+      return switch (CounterReader.read(
+          footage, window, progress.begin(Progress.Step.COUNTING, media.file()))) {
+        case Found.Counter counter -> ScreenCounter.of(counter);
+        case Found.None(Found.Why why) -> new ScreenCounter.Untold(why);
+        case Found.Stopped() -> null;
+      };
+    }
+  }
+
+  /** A counter without a unit counts in the book's; one with another than the book's is told. */
+  private ScreenCounter.Told inItsUnit(Visit visit, Media media, ScreenCounter.Told told) {
+    Kit.Burned profile = visit.kit().counter();
+    Unit counts = profile == null ? null : profile.unit();
+    Unit written = told.bare() && counts != null ? counts : book.units().distance();
+    Unit shown = OnScreen.unit(told.step());
+    Argument label = new Argument.Label(media.label());
+    if (written == null) {
+      if (told.bare()) {
+        complain(
+            Trouble.COUNTER_UNIT_GUESSED,
+            media.id(),
+            "file",
+            label,
+            new Argument.Text(shown.symbol()));
+      }
+      return told;
+    }
+    Unit usual = OnScreen.likeliest(written);
+    if (told.bare()) {
+      return told.times(usual.metres() / shown.metres());
+    }
+    if (usual != shown && BareReadings.in(visit, media)) {
+      complain(
+          Trouble.COUNTER_UNIT_UNLIKE,
+          media.id(),
+          "file",
+          label,
+          new Argument.Text(shown.symbol()),
+          new Argument.Text(written.symbol()));
+    }
+    return told;
+  }
+
+  private void fit(Visit visit, Media media, ScreenCounter.Told told) {
+    Track track = new Track(media.label(), told.samples());
+    Fitted fitted = Fitted.of(visit, media.label(), media.pass(), track, told.step());
+    tracks.addAll(fitted.tracks());
+    fitted.misfits().forEach(misfit -> complain(media, misfit));
+  }
+
+  private void complain(Media media, Misfit misfit) {
+    Argument label = new Argument.Label(media.label());
+    switch (misfit) {
+      case Misfit.Anchor(Pass.Anchor anchor, double shown) ->
+          complain(
+              Trouble.ANCHOR_UNLIKE,
+              anchor.id(),
+              "counter",
+              label,
+              new Argument.Quantity(Dimension.DURATION, anchor.seconds()),
+              new Argument.Length(shown),
+              new Argument.Length(anchor.counter().value()));
+      case Misfit.Set(var set) ->
+          complain(
+              Trouble.COUNTER_SET,
+              media.id(),
+              "file",
+              label,
+              new Argument.Quantity(Dimension.DURATION, set.to()),
+              new Argument.Length(set.before()),
+              new Argument.Length(set.after()));
+      case Misfit.Before(String pass, var set) ->
+          complain(
+              Trouble.COUNTER_ZEROED,
+              media.id(),
+              "file",
+              label,
+              new Argument.Quantity(Dimension.DURATION, set.to()),
+              new Argument.Label(pass));
+    }
+  }
+}
