@@ -57,7 +57,15 @@ public final class CounterBench {
     Path loop = film(kind, folder);
     Path all = folder.resolve("long-" + loop.getFileName());
     int turns = minutes * 60 / LOOP_SECONDS;
-    ffmpeg("-stream_loop", String.valueOf(turns - 1), "-i", loop.toString(), "-c", "copy", "-y", all.toString());
+    ffmpeg(
+        "-stream_loop",
+        String.valueOf(turns - 1),
+        "-i",
+        loop.toString(),
+        "-c",
+        "copy",
+        "-y",
+        all.toString());
     double[] ours = new double[pairs];
     double[] theirs = new double[pairs];
     double[] fixed = new double[pairs];
@@ -134,13 +142,15 @@ public final class CounterBench {
     for (int n = 0; n < BACKDROPS; n++) {
       int[] pixels = new int[kind.width() * kind.height()];
       for (int i = 0; i < pixels.length; i++) {
-        double x = (double) (i % kind.width()) / kind.width();
-        double y = (double) (i / kind.width()) / kind.height();
+        int column = i % kind.width();
+        double x = (double) column / kind.width();
+        int row = i / kind.width();
+        double y = (double) row / kind.height();
         double wave =
             Math.sin(9 * x + n * 0.06) * Math.cos(7 * y - n * 0.05)
                 + 0.5 * Math.sin(31 * x * y + n * 0.11);
         int level = (int) Math.clamp(95 + 35 * wave + 4 * chance.nextGaussian(), 0.0, 255.0);
-        pixels[i] = level << 16 | level * 7 / 8 << 8 | level * 5 / 8;
+        pixels[i] = (level << 16) | ((level * 7 / 8) << 8) | (level * 5 / 8);
       }
       backdrops.add(pixels);
     }
@@ -162,9 +172,8 @@ public final class CounterBench {
   }
 
   private static double decode(Path film) throws Exception {
-    return run(
-            List.of(
-                FFMPEG.toString(), "-v", "error", "-nostdin", "-i", film.toString(), "-f", "null", "-"))
+    return run(List.of(
+            FFMPEG.toString(), "-v", "error", "-nostdin", "-i", film.toString(), "-f", "null", "-"))
         .seconds();
   }
 

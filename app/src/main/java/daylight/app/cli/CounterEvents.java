@@ -67,7 +67,7 @@ final class CounterEvents {
   }
 
   private static Argument time(double seconds) {
-    return new Argument.Text(StillConsole.clock(seconds));
+    return new Argument.Text(VideoConsole.clock(seconds));
   }
 
   private static Argument length(double metres) {

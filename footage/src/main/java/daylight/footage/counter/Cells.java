@@ -17,13 +17,11 @@ final class Cells {
 
   /** Where glyphs stand, and which they are where they are no digits. */
   private static final class Layout {
-    final int[] line;
     final double[] sum;
     final int[] count;
     int seen;
 
-    Layout(int[] line, int glyphs) {
-      this.line = line;
+    Layout(int glyphs) {
       sum = new double[glyphs];
       count = new int[glyphs];
     }
@@ -70,7 +68,7 @@ final class Cells {
 
   /** Learns where glyphs stand from a line that was cut cleanly. */
   void place(int[] line, List<Cut.Box> boxes) {
-    Layout layout = layouts.computeIfAbsent(key(line), _ -> new Layout(line, boxes.size()));
+    Layout layout = layouts.computeIfAbsent(key(line), _ -> new Layout(boxes.size()));
     layout.seen++;
     all++;
     int glyph = 0;
@@ -117,8 +115,7 @@ final class Cells {
 
   /**
    * How well digits fit where those of lines like one stand: a row a glyph of the line that is a
-   * digit under the names given, empty where no line like
-   * it is known.
+   * digit under the names given, empty where no line like it is known.
    */
   List<Fits> fits(int[] line, Ink ink, char[] names) {
     Layout layout = layouts.get(key(line));

@@ -19,7 +19,7 @@ public final class CounterReader {
   private static final double LEAST_BELIEF = 0.35;
   private static final double LEAST_SHARE = 0.2;
 
-  /** The same for a figure without a unit. */
+  /** The same for a figure without a unit or in whole units, which a piece of one looks like. */
   private static final double LEAST_BARE_SHARE = 0.6;
 
   /** So long a gap is bridged where the reading hardly changed, seconds. */
@@ -123,7 +123,7 @@ public final class CounterReader {
     return one.isEmpty() ? List.of() : one.getFirst().lines();
   }
 
-  private record Candidate(Scroll scroll, Series series, char[] names, int place) {}
+  private record Candidate(Scroll scroll, Series series, Mended.Named named, int place) {}
 
   private Found judged(List<Scroll> scrolls) {
     double[] seconds = new double[footage.times().count()];
@@ -138,12 +138,13 @@ public final class CounterReader {
         if (first.share() == 0) {
           break;
         }
-        char[] names = Mended.names(scroll, place, seconds);
-        Series series = Series.of(scroll, names, place);
+        Mended.Named named = Mended.named(scroll, place, seconds);
+        Series series = Series.of(scroll, named.names(), place, named.unit());
         Judge.Kind kind = Judge.kind(series, seconds);
         if (kind == Judge.Kind.DISTANCE && series.likeDistance()) {
-          if (series.share() >= (series.hasLength() ? LEAST_SHARE : LEAST_BARE_SHARE)) {
-            candidates.add(new Candidate(scroll, series, names, place));
+          boolean plain = series.hasLength() && series.places() != 0;
+          if (series.share() >= (plain ? LEAST_SHARE : LEAST_BARE_SHARE)) {
+            candidates.add(new Candidate(scroll, series, named, place));
           } else {
             illegible = true;
           }
@@ -161,7 +162,7 @@ public final class CounterReader {
   private static Found told(Candidate best, double[] seconds) {
     Series first = best.series();
     SecondLook again =
-        new SecondLook(best.scroll(), first, best.names(), best.place(), seconds);
+        new SecondLook(best.scroll(), first, best.named().names(), best.place(), seconds);
     Series series = first.with(again.told(Path.through(first, seconds)));
     double perStep = series.metresPerStep();
     List<Path.Stay> kept = Path.through(series, seconds);

@@ -25,12 +25,18 @@ final class Fits {
     }
   }
 
+  /** Whether the digit was seen before. */
+  boolean knows(int digit) {
+    return likelihood[digit] > Double.NEGATIVE_INFINITY;
+  }
+
   /**
-   * The logarithm of how much likelier a digit is than that there is nothing; negative infinity for
-   * a digit never seen.
+   * The logarithm of how much likelier a digit is than that there is nothing. One that was never
+   * seen may fit as well as any.
    */
   double above(int digit) {
-    return likelihood[digit] - nothing;
+    return (knows(digit) ? likelihood[digit] : Arrays.stream(likelihood).max().orElseThrow())
+        - nothing;
   }
 
   /** How far off a digit is, as a mean square in its spreads: about 1 at most for the right one. */

@@ -7,7 +7,6 @@ package daylight.footage.counter;
  */
 final class Ink {
   private final int width;
-  private final int height;
   private final int[] light;
   private final int[] low;
   private final int[] turned;
@@ -15,7 +14,6 @@ final class Ink {
 
   Ink(int width, int height) {
     this.width = width;
-    this.height = height;
     light = new int[width * height];
     low = new int[width * height];
     turned = new int[width * height];

@@ -5,8 +5,8 @@ import java.util.Map;
 
 /**
  * How well a digit fits what stands in a cell, where glyphs cannot be cut because something bright
- * lies between them. Every pixel is taken as a share of ink before a ground whose brightness is seen
- * beside the strokes; where the ground is as bright as the ink the pixel says nothing. What is
+ * lies between them. Every pixel is taken as a share of ink before a ground whose brightness is
+ * seen beside the strokes; where the ground is as bright as the ink the pixel says nothing. What is
  * known of each shape, its mean and its spread, is learned from frames that could be cut.
  */
 final class Likeness {
@@ -162,8 +162,7 @@ final class Likeness {
         double stroke = ink.light(pixel) - ink.ground(pixel);
         all += part;
         weights += part * clear;
-        shares +=
-            part * clear * Math.clamp(stroke / Math.max(LEAST_CONTRAST, contrast), -0.5, 1.5);
+        shares += part * clear * Math.clamp(stroke / Math.max(LEAST_CONTRAST, contrast), -0.5, 1.5);
       }
     }
     share[at] = weights > 0 ? shares / weights : 0;

@@ -3,10 +3,8 @@ package daylight.footage.counter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -29,11 +27,16 @@ final class Mended {
   /** Readings further apart in time say nothing of one another, seconds. */
   private static final double NEAR = 1;
 
-  /** So rough is as rough as can be. */
-  private static final double ROUGHEST = 9;
+  /** What a squared step off costs, and at most. */
+  private static final double ROUGH = 4;
+
+  private static final double ROUGHEST = 16;
+
+  /** What another shape for the same figure costs: less than a figure that goes to and fro. */
+  private static final double UNTURNED = 0.5;
 
   /** What a reading that cannot be understood costs. */
-  private static final double UNREAD = 4;
+  private static final double UNREAD = 6;
 
   /** So far from the middle of its neighbours rounding brings a reading, steps. */
   private static final double ROUNDING = 0.5;
@@ -51,7 +54,10 @@ final class Mended {
   /** A cost, for each shape, with which there is nothing to be mended. */
   private static final double WELL = 0.2;
 
-  private static final double DOUBT = 1.3;
+  /** A name is sure if any other costs so much more. */
+  private static final double CLEARLY = 3;
+
+  private static final double DOUBT = 2;
   private static final double LEAST_SHARE = 1e-3;
 
   private final Scroll scroll;
@@ -62,6 +68,7 @@ final class Mended {
   private final List<Integer> often = new ArrayList<>();
   private List<Stay> stays = List.of();
   private int unread;
+  private String unit = "";
 
   /** A stretch of frames with one text; how its digits are placed. */
   private record Stay(double from, double to, Digits digits) {}
@@ -101,8 +108,19 @@ final class Mended {
     }
   }
 
-  /** The letter of each kind, so that the figure at that place goes like a counter. */
-  static char[] names(Scroll scroll, int place, double[] seconds) {
+  /** The letter of each kind, and the unit behind the figure; empty where none is known for one. */
+  record Named(List<Character> letters, String unit) {
+    char[] names() {
+      char[] names = new char[letters.size()];
+      for (int i = 0; i < names.length; i++) {
+        names[i] = letters.get(i);
+      }
+      return names;
+    }
+  }
+
+  /** Names so that the figure at that place goes like a counter. */
+  static Named named(Scroll scroll, int place, double[] seconds) {
     Mended mended = new Mended(scroll, place, seconds);
     mended.understand();
     mended.measure();
@@ -111,7 +129,12 @@ final class Mended {
     for (int i = 0; i < PROMOTIONS && mended.promote(); i++) {
       mended.smooth();
     }
-    return mended.names;
+    mended.doubt();
+    List<Character> letters = new ArrayList<>();
+    for (char name : mended.names) {
+      letters.add(name);
+    }
+    return new Named(List.copyOf(letters), mended.unit);
   }
 
   /** Finds the digits of every stay under the names there are. */
@@ -171,25 +194,18 @@ final class Mended {
   }
 
   /**
-   * What stands behind the figure on most frames is named as the unit it is likest to, as long as
-   * none of its shapes is also one of the figure's digits.
+   * What stands behind the figure on most frames is the unit it is likest to. One of its shapes may
+   * be a digit elsewhere.
    */
   private void measure() {
     Map<List<Integer>, Integer> tails = new HashMap<>();
-    Set<Integer> inFigure = new HashSet<>();
     int all = 0;
     for (int line = 0; line < scroll.distinct(); line++) {
       List<Said> said = Said.in(scroll.text(line, names));
       if (said.size() > place) {
-        Said one = said.get(place);
         int[] glyphs = scroll.line(line);
-        for (int i = one.from(); i < one.to(); i++) {
-          inFigure.add(glyphs[i]);
-        }
-        int from = one.to();
-        from += from < glyphs.length && glyphs[from] == Strip.SPACE ? 1 : 0;
         List<Integer> tail = new ArrayList<>();
-        for (int i = from; i < glyphs.length && glyphs[i] >= 0 && tail.size() < LONGEST; i++) {
+        for (int i = said.get(place).to(); i < glyphs.length && tail.size() < LONGEST; i++) {
           tail.add(glyphs[i]);
         }
         tails.merge(tail, 1, Integer::sum);
@@ -197,14 +213,20 @@ final class Mended {
       }
     }
     for (Map.Entry<List<Integer>, Integer> tail : tails.entrySet()) {
-      if (tail.getValue() > USUAL * all && tail.getKey().stream().noneMatch(inFigure::contains)) {
-        name(tail.getKey());
+      if (tail.getValue() > USUAL * all && !tail.getKey().isEmpty()) {
+        boolean apart = tail.getKey().getFirst() == Strip.SPACE;
+        List<Integer> word = tail.getKey().subList(apart ? 1 : 0, tail.getKey().size());
+        String best = unit(word);
+        unit = best.isEmpty() ? "" : apart ? " " + best : best;
       }
     }
   }
 
-  private void name(List<Integer> tail) {
+  private String unit(List<Integer> tail) {
     String best = "";
+    if (tail.stream().anyMatch(kind -> kind < 0)) {
+      return best;
+    }
     double most = tail.size() * StrictMath.log(LEAST_UNIT);
     for (String unit : UNITS) {
       if (unit.length() == tail.size()) {
@@ -219,9 +241,7 @@ final class Mended {
         }
       }
     }
-    for (int i = 0; i < best.length(); i++) {
-      names[tail.get(i)] = best.charAt(i);
-    }
+    return best;
   }
 
   /**
@@ -342,6 +362,42 @@ final class Mended {
     return which >= 0;
   }
 
+  /** Takes the name from a digit that might as well be another one. */
+  private void doubt() {
+    double cost = cost();
+    List<Integer> doubtful = new ArrayList<>();
+    for (int kind = 0; kind < names.length; kind++) {
+      char name = names[kind];
+      if (!Character.isDigit(name)) {
+        continue;
+      }
+      double least = Double.POSITIVE_INFINITY;
+      for (char other = '0'; other <= '9'; other++) {
+        if (other != name) {
+          names[kind] = other;
+          double more =
+              often.contains(kind)
+                  ? cost() - cost
+                  : against(kind, /* name= */ other, /* rather= */ name);
+          least = Math.min(least, more);
+        }
+      }
+      names[kind] = name;
+      if (least < CLEARLY) {
+        doubtful.add(kind);
+      }
+    }
+    doubtful.forEach(kind -> names[kind] = '?');
+  }
+
+  /** What the network says against a name rather than another. */
+  private double against(int kind, char name, char rather) {
+    float[] opinion = kinds.opinion(kind);
+    double share = opinion[Letters.KINDS.indexOf(name)];
+    double other = opinion[Letters.KINDS.indexOf(rather)];
+    return DOUBT * StrictMath.log(Math.max(1e-9, other) / Math.max(1e-9, share));
+  }
+
   private char likeliestDigit(int kind) {
     float[] opinion = kinds.opinion(kind);
     int best = 0;
@@ -389,6 +445,6 @@ final class Mended {
     double middle = (here.from() + here.to()) / 2;
     double share = (middle - before.to()) / Math.max(1e-9, next.from() - before.to());
     double off = Math.max(0, Math.abs(value - first - share * (after - first)) - ROUNDING);
-    return Math.min(ROUGHEST, off * off);
+    return Math.min(ROUGHEST, ROUGH * off * off) + (value == first ? UNTURNED : 0);
   }
 }

@@ -20,14 +20,17 @@ record Said(long steps, int places, String shown, String unit, int from, int to)
 
   private static final int PER_FOOT = 12;
 
-  /** A mark of feet or inches has a cell as wide as a digit's, and may seem to stand apart. */
+  /**
+   * A mark of feet or inches has a cell as wide as a digit's, and may seem to stand apart; which of
+   * the two it is is told by its place.
+   */
   private static final Pattern FEET =
       Pattern.compile(
-          "(?<![\\d.:/'-])([+-]?)(\\d{1,5}) ?'( ?)(\\d{1,2})(?: ?('{1,2}|\"))?(?![\\d:/.])");
+          "(?<![\\d.:/'-])([+-]?)(\\d{1,5}) ?['\"]( ?)(\\d{1,2})(?: ?('{1,2}|\"{1,2}))?(?![\\d:/.])");
 
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<![\\d.:/'-])(?<!\\d ?: )([+-]?)(\\d{1,6})(?:\\.(\\d{1,3}))?(?![\\d:/.-]| ?[:'])( ?[ftFTmM%?]{1,3})?");
+          "(?<![\\d.:/'-])(?<!\\d ?: )([+-]?)(\\d{1,6})(?:\\.(\\d{1,3}))?(?![\\d:/.-]| ?[:'\"])( ?[ftFTmM%?]{1,3})?");
 
   /** All there are in a line, from left to right. */
   static List<Said> in(String line) {
@@ -37,11 +40,10 @@ record Said(long steps, int places, String shown, String unit, int from, int to)
       long inches = Long.parseLong(feet.group(4));
       if (inches < PER_FOOT) {
         long steps = Long.parseLong(feet.group(2)) * PER_FOOT + inches;
-        String mark = feet.group(5) == null ? "" : feet.group(5).replace("''", "\"");
+        String mark = feet.group(5) == null ? "" : "\"";
         String shown = feet.group(1) + feet.group(2) + "'" + feet.group(3) + feet.group(4) + mark;
         found.add(
-            new Said(
-                signed(feet.group(1), steps), INCHES, shown, "", feet.start(2), feet.end(4)));
+            new Said(signed(feet.group(1), steps), INCHES, shown, "", feet.start(2), feet.end(4)));
       }
     }
     if (!found.isEmpty()) {
@@ -86,9 +88,16 @@ record Said(long steps, int places, String shown, String unit, int from, int to)
     return shown.charAt(first) == '0' && wholeDigits() > 1;
   }
 
-  /** Whether it is written as where zeros fill up to so many digits. */
-  boolean fits(int zeros) {
+  /**
+   * Whether it is written as where zeros fill up to so many digits.
+   *
+   * @param signed whether a plus stands before what is not negative
+   */
+  boolean fits(int zeros, boolean signed) {
     int digits = wholeDigits();
+    if (signed && Character.isDigit(shown.charAt(0))) {
+      return false;
+    }
     boolean whole = places != INCHES || shown.endsWith("\"");
     return whole && (digits == zeros || (digits > zeros && !filled()));
   }

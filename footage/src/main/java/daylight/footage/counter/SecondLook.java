@@ -77,7 +77,9 @@ final class SecondLook {
           at = seconds[frame];
         }
       }
-      for (int i = before == null ? seconds.length : before.first(); before != null && i < from; i++) {
+      for (int i = before == null ? seconds.length : before.first();
+          before != null && i < from;
+          i++) {
         byte[] seen = series.at(i) == Series.NONE ? scroll.kept(i) : null;
         if (seen != null) {
           Set<Long> figures = new LinkedHashSet<>();
@@ -190,7 +192,8 @@ final class SecondLook {
       natural = "0".repeat(Math.max(0, places + 1 - all.length())) + all;
     }
     int missing = form.digits() - natural.length();
-    boolean fits = missing == 0 || (missing > 0 && form.digits() - fraction(form) <= series.zeros());
+    boolean fits =
+        missing == 0 || (missing > 0 && form.digits() - fraction(form) <= series.zeros());
     return fits ? "0".repeat(missing) + natural : "";
   }
 

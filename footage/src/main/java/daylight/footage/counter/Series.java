@@ -80,8 +80,17 @@ final class Series {
     return unit;
   }
 
-  /** The figure at that place from the left, as far as it is read. */
+  /** The figure at that place from the left under the likeliest names, as far as it is read. */
   static Series of(Scroll scroll, char[] names, int place) {
+    return of(scroll, names, place, "");
+  }
+
+  /**
+   * The same under other names.
+   *
+   * @param known the unit that follows it; empty where that is to be read
+   */
+  static Series of(Scroll scroll, char[] names, int place, String known) {
     int distinct = scroll.distinct();
     Said[] all = new Said[distinct];
     int[] times = new int[distinct];
@@ -90,18 +99,23 @@ final class Series {
         times[scroll.at(frame)]++;
       }
     }
+    int signs = 0;
+    int count = 0;
     Map<Integer, Integer> places = new HashMap<>();
     Map<String, Integer> units = new HashMap<>();
     for (int i = 0; i < distinct; i++) {
       List<Said> said = Said.in(scroll.text(i, names));
       if (said.size() > place) {
         all[i] = said.get(place);
+        signs += all[i].shown().startsWith("+") ? times[i] : 0;
+        count += times[i];
         places.merge(all[i].places(), times[i], Integer::sum);
         units.merge(all[i].unit(), times[i], Integer::sum);
       }
     }
     int usual = most(places, 0);
-    String unit = unit(units);
+    String unit = known.isEmpty() ? unit(units) : known;
+    boolean signed = 2 * signs > count;
     int zeros = zeros(all, times, usual);
     long[] steps = new long[scroll.frames()];
     String[] shown = new String[scroll.frames()];
@@ -110,7 +124,7 @@ final class Series {
     for (int frame = 0; frame < steps.length; frame++) {
       int line = scroll.at(frame);
       Said said = line < 0 ? null : all[line];
-      if (said != null && said.places() == usual && said.fits(zeros)) {
+      if (said != null && said.places() == usual && said.fits(zeros, signed)) {
         steps[frame] = said.steps();
         shown[frame] = said.shown();
       }

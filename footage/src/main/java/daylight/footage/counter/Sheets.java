@@ -12,7 +12,6 @@ final class Sheets {
   /** How far from the ink to what is behind it a pixel may be and still be ink. */
   private static final double DIMMEST = 0.4;
 
-
   /** Fewer rows are no letters. */
   private static final int LOWEST = 6;
 

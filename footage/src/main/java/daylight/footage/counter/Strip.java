@@ -34,7 +34,6 @@ final class Strip {
   /** On fewer frames a figure may be still by chance. */
   private static final int FEW = 12;
 
-
   private final Window window;
   private final boolean dark;
   private final int strokeReach;
@@ -71,8 +70,7 @@ final class Strip {
     kinds = new Kinds(letters);
     cells =
         new Cells(
-            kinds,
-            new Likeness(sheets.inked(), sheets.behind(), window.width(), top, bottom));
+            kinds, new Likeness(sheets.inked(), sheets.behind(), window.width(), top, bottom));
   }
 
   Window window() {

@@ -8,11 +8,12 @@
  *
  * <p>How: over frames far apart the picture's edges cancel out and those of letters stay ({@code
  * Survey}). Their lines are cut into glyphs ({@code Ink}, {@code Cut}), glyphs put together by
- * shape ({@code Kinds}) and named by a small network ({@code Letters}); names that make the counter
- * go roughly are mended by its own arithmetic ({@code Mended}). Then every frame is read once, cut
- * again or, where that fails, compared at the places where glyphs are known to stand ({@code
- * Cells}). Figures are judged by how they go ({@code Judge}), and the most likely path through what
- * was read leaves smudged digits aside ({@code Path}).
+ * shape ({@code Kinds}) and named by a small network ({@code Letters}) and by the counter's own
+ * arithmetic ({@code Mended}). Every frame is read once; what cannot be cut is kept and compared
+ * with what is known of each shape once its neighbours say which figures are possible ({@code
+ * SecondLook}, {@code Likeness}). Figures are judged by how they go ({@code Judge}), and the most
+ * likely path through what was read leaves smudged digits aside ({@code Path}). The whole, with
+ * figures: {@code docs/counter.md}.
  *
  * <p>Refuses nothing: what cannot be told is unknown. A figure without a unit is taken for metres
  * where it has two decimals and for feet otherwise, and its unit is empty then.

@@ -47,8 +47,7 @@ class DamagedTest {
     int read = 0;
     for (int seed = 0; seed < times; seed++) {
       Files.write(changed, changed(whole, seed));
-      Optional<Found> found =
-          Assertions.assertTimeoutPreemptively(PATIENCE, () -> read(changed));
+      Optional<Found> found = Assertions.assertTimeoutPreemptively(PATIENCE, () -> read(changed));
       if (found.isPresent() && found.get() instanceof Found.Counter counter) {
         read++;
         assertThat(wrongInTheFirstThird(counter, truth)).isZero();

@@ -195,7 +195,7 @@ public final class LettersTeacher {
     double across = chance.nextGaussian() * 15 / width;
     double down = chance.nextGaussian() * 15 / height;
     int edge = chance.nextInt(5) < 3 ? 1 + chance.nextInt(1 + tall / 16) : 0;
-    int[] edged = edge == 0 ? letter : spread(letter, width, height, edge);
+    int[] edged = edge == 0 ? letter : spread(letter, width, edge);
     double[] picture = new double[letter.length];
     for (int i = 0; i < picture.length; i++) {
       double ground = behind + across * (i % width) + down * ((double) i / width);
@@ -236,7 +236,7 @@ public final class LettersTeacher {
     return Shape.of(ink, width, left, right, top, bottom);
   }
 
-  private static int[] spread(int[] letter, int width, int height, int by) {
+  private static int[] spread(int[] letter, int width, int by) {
     int[] across = letter.clone();
     for (int i = by; i < letter.length - by; i++) {
       for (int d = -by; d <= by; d++) {

@@ -34,14 +34,13 @@ class SaidTest {
 
   @Test
   void zerosThatFillUpFixHowManyDigitsThereAre() {
-    assertThat(Said.in("02.78 m").getFirst().fits(2)).isTrue();
-    assertThat(Said.in("102.78 m").getFirst().fits(2)).isTrue();
-    assertThat(Said.in("023.78 m").getFirst().fits(2)).isFalse();
-    assertThat(Said.in("2.7 m").getFirst().fits(2)).isFalse();
+    assertThat(Said.in("02.78 m").getFirst().fits(2, false)).isTrue();
+    assertThat(Said.in("102.78 m").getFirst().fits(2, false)).isTrue();
+    assertThat(Said.in("023.78 m").getFirst().fits(2, false)).isFalse();
+    assertThat(Said.in("2.7 m").getFirst().fits(2, false)).isFalse();
   }
 
-  private static void assertSaid(
-      String line, long steps, int places, String shown, String unit) {
+  private static void assertSaid(String line, long steps, int places, String shown, String unit) {
     assertThat(Said.in(line))
         .singleElement()
         .satisfies(

@@ -62,7 +62,8 @@ public final class Torture {
   /** Writes a clip and, beside it, a line a frame: the text shown, a tab, contrast to noise. */
   static Path film(Clip clip, Path folder, Path faces) throws Exception {
     Scene scene = scene(clip, clip.way());
-    return film(clip, folder, faces, (n, raster) -> scene.paint(Math.min(n, scene.frames() - 1), raster));
+    return film(
+        clip, folder, faces, (n, raster) -> scene.paint(Math.min(n, scene.frames() - 1), raster));
   }
 
   /** What is behind the letters. */
