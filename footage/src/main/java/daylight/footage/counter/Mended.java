@@ -2,9 +2,7 @@ package daylight.footage.counter;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -22,7 +20,6 @@ final class Mended {
   private static final int PROMOTIONS = 6;
   private static final int FEWEST = 2;
   private static final int DIGITS = 10;
-  private static final int PER_FOOT = 12;
 
   /** Readings further apart in time say nothing of one another, seconds. */
   private static final double NEAR = 1;
@@ -40,11 +37,6 @@ final class Mended {
 
   /** So far from the middle of its neighbours rounding brings a reading, steps. */
   private static final double ROUNDING = 0.5;
-
-  private static final List<String> UNITS = List.of("ft", "FT", "m", "M", "ft.", "FT.");
-  private static final int LONGEST = 4;
-  private static final double USUAL = 0.3;
-  private static final double LEAST_UNIT = 0.01;
 
   private static final long SEED = 11;
   private static final int STEPS = 3000;
@@ -68,28 +60,9 @@ final class Mended {
   private final List<Integer> often = new ArrayList<>();
   private List<Stay> stays = List.of();
   private int unread;
-  private String unit = "";
 
   /** A stretch of frames with one text; how its digits are placed. */
   private record Stay(double from, double to, Digits digits) {}
-
-  /** The digits of a text by their kinds, and how many of the last are inches. */
-  private record Digits(List<Integer> kinds, int inches, boolean negative) {
-    long value(char[] names) {
-      long value = 0;
-      long whole = 0;
-      int until = kinds.size() - inches;
-      for (int i = 0; i < kinds.size(); i++) {
-        if (i == until) {
-          whole = value;
-          value = 0;
-        }
-        value = value * 10 + names[kinds.get(i)] - '0';
-      }
-      long all = inches > 0 ? whole * PER_FOOT + value : value;
-      return negative ? -all : all;
-    }
-  }
 
   private Mended(Scroll scroll, int place, double[] seconds) {
     this.scroll = scroll;
@@ -123,7 +96,7 @@ final class Mended {
   static Named named(Scroll scroll, int place, double[] seconds) {
     Mended mended = new Mended(scroll, place, seconds);
     mended.understand();
-    mended.measure();
+    String unit = new UnitBehind(scroll, place, mended.names).told();
     mended.smooth();
     mended.shake();
     for (int i = 0; i < PROMOTIONS && mended.promote(); i++) {
@@ -134,7 +107,7 @@ final class Mended {
     for (char name : mended.names) {
       letters.add(name);
     }
-    return new Named(List.copyOf(letters), mended.unit);
+    return new Named(List.copyOf(letters), unit);
   }
 
   /** Finds the digits of every stay under the names there are. */
@@ -191,57 +164,6 @@ final class Mended {
     }
     boolean negative = said.from() > 0 && text.charAt(said.from() - 1) == '-';
     return new Digits(List.copyOf(digits), said.places() == Said.INCHES ? inches : 0, negative);
-  }
-
-  /**
-   * What stands behind the figure on most frames is the unit it is likest to. One of its shapes may
-   * be a digit elsewhere.
-   */
-  private void measure() {
-    Map<List<Integer>, Integer> tails = new HashMap<>();
-    int all = 0;
-    for (int line = 0; line < scroll.distinct(); line++) {
-      List<Said> said = Said.in(scroll.text(line, names));
-      if (said.size() > place) {
-        int[] glyphs = scroll.line(line);
-        List<Integer> tail = new ArrayList<>();
-        for (int i = said.get(place).to(); i < glyphs.length && tail.size() < LONGEST; i++) {
-          tail.add(glyphs[i]);
-        }
-        tails.merge(tail, 1, Integer::sum);
-        all++;
-      }
-    }
-    for (Map.Entry<List<Integer>, Integer> tail : tails.entrySet()) {
-      if (tail.getValue() > USUAL * all && !tail.getKey().isEmpty()) {
-        boolean apart = tail.getKey().getFirst() == Strip.SPACE;
-        List<Integer> word = tail.getKey().subList(apart ? 1 : 0, tail.getKey().size());
-        String best = unit(word);
-        unit = best.isEmpty() ? "" : apart ? " " + best : best;
-      }
-    }
-  }
-
-  private String unit(List<Integer> tail) {
-    String best = "";
-    if (tail.stream().anyMatch(kind -> kind < 0)) {
-      return best;
-    }
-    double most = tail.size() * StrictMath.log(LEAST_UNIT);
-    for (String unit : UNITS) {
-      if (unit.length() == tail.size()) {
-        double sum = 0;
-        for (int i = 0; i < tail.size(); i++) {
-          float share = kinds.opinion(tail.get(i))[Letters.KINDS.indexOf(unit.charAt(i))];
-          sum += StrictMath.log(Math.max(LEAST_SHARE, share));
-        }
-        if (sum > most) {
-          most = sum;
-          best = unit;
-        }
-      }
-    }
-    return best;
   }
 
   /**
