@@ -18,7 +18,8 @@
  * <p>Refuses nothing: what cannot be told is unknown. A figure without a unit is taken for metres
  * where it has two decimals and for feet otherwise, and its unit is empty then.
  *
- * <p>Sources: none; speeds and sizes are common practice.
+ * <p>Sources: none. Speeds and sizes are common practice; all other limits and prices were set on
+ * clips of our own and are rules of thumb.
  */
 @NullMarked
 package daylight.footage.counter;
