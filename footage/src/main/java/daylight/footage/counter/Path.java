@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class Path {
   /** Nobody pushes faster, metres a second; common practice, no source. */
-  private static final double FASTEST = 2.5;
+  static final double FASTEST = 2.5;
 
   private static final double LEAP = 9;
   private static final double DEAREST_STAY = 10;

@@ -12,9 +12,6 @@ import org.jspecify.annotations.Nullable;
  * and much better than nothing, is read.
  */
 final class SecondLook {
-  /** Nobody pushes faster, metres a second; common practice, no source. */
-  private static final double FASTEST = 2.5;
-
   /** So many steps beyond its neighbours a figure is looked for. */
   private static final long AROUND = 30;
 
@@ -98,7 +95,7 @@ final class SecondLook {
     if (steps == Series.NONE) {
       return;
     }
-    long most = Math.min(AROUND, 2 + (long) (FASTEST * seconds / perStep));
+    long most = Math.min(AROUND, 2 + (long) (Path.FASTEST * seconds / perStep));
     for (long by = -most; by <= most; by++) {
       figures.add(steps + by);
     }
