@@ -161,6 +161,9 @@ public final class CounterBench {
     List<String> command =
         List.of(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            // As the launcher starts it.
+            "-XX:+UseSerialGC",
+            "-Xshare:auto",
             "--enable-native-access=ALL-UNNAMED",
             "-cp",
             System.getProperty("java.class.path"),

@@ -4,6 +4,7 @@ import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_AV1;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_HEVC;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_MJPEG;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_MPEG4;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_VP9;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_FLAG_CORRUPT;
 import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_FLAG_DISCARD;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An index made by reading the packets without decoding one, where the container tells the time of
@@ -27,6 +29,7 @@ import org.bytedeco.ffmpeg.avcodec.AVPacket;
  */
 final class ToldIndex {
   private final Input input;
+  private final @Nullable Planes planes;
   private final LongStream.Builder ticks = LongStream.builder();
   private final List<Key> keys = new ArrayList<>();
   private long lastTick = Long.MIN_VALUE;
@@ -34,21 +37,34 @@ final class ToldIndex {
 
   private ToldIndex(Input input) {
     this.input = input;
+    planes = codec(input) == AV_CODEC_ID_MPEG4 ? new Planes() : null;
   }
 
   /** The index of a file that nothing was read of yet; empty if it has to be decoded for that. */
   static Optional<Index> of(Input input, long bytes, Progress progress) {
-    if (!input.wrapping().tellsTimes() || !oneFrameEach(input)) {
+    boolean times =
+        input.wrapping().tellsTimes() || (input.wrapping() == Wrapping.AVI && inOrder(input));
+    if (!times || !oneFrameEach(input)) {
       return Optional.empty();
     }
     return new ToldIndex(input).read(bytes, progress);
   }
 
+  /** Whether frames are asked to come in the order in which they are shown; AVI counts them so. */
+  private static boolean inOrder(Input input) {
+    int codec = codec(input);
+    return codec == AV_CODEC_ID_MJPEG || codec == AV_CODEC_ID_MPEG4;
+  }
+
+  private static int codec(Input input) {
+    return input.stream().codecpar().codec_id();
+  }
+
   private static boolean oneFrameEach(Input input) {
-    int codec = input.stream().codecpar().codec_id();
-    return codec == AV_CODEC_ID_H264
+    int codec = codec(input);
+    return inOrder(input)
+        || codec == AV_CODEC_ID_H264
         || codec == AV_CODEC_ID_HEVC
-        || codec == AV_CODEC_ID_MJPEG
         || codec == AV_CODEC_ID_VP9
         || codec == AV_CODEC_ID_AV1;
   }
@@ -74,7 +90,11 @@ final class ToldIndex {
     if ((packet.flags() & AV_PKT_FLAG_DISCARD) != 0) {
       return true;
     }
-    if (packet.pts() == AV_NOPTS_VALUE || (packet.flags() & AV_PKT_FLAG_CORRUPT) != 0) {
+    boolean corrupt = (packet.flags() & AV_PKT_FLAG_CORRUPT) != 0;
+    if (packet.pts() == AV_NOPTS_VALUE || packet.size() == 0 || corrupt) {
+      return false;
+    }
+    if (planes != null && !planes.oneInOrder(packet)) {
       return false;
     }
     ticks.add(packet.pts());

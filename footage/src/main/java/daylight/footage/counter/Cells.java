@@ -13,7 +13,7 @@ import java.util.Map;
 final class Cells {
   private static final int MOST_LAYOUTS = 8;
   private static final int LEAST_SEEN = 2;
-  private static final double RARE = 0.05;
+  private static final double RARE = 0.3;
 
   /** Where glyphs stand, and which they are where they are no digits. */
   private static final class Layout {

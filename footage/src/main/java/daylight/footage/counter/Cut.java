@@ -1,6 +1,7 @@
 package daylight.footage.counter;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -32,13 +33,17 @@ final class Cut {
 
   private static final int MOST = 64;
 
+  private static final int SHIFT = 16;
+
   private final int width;
   private final boolean[] open;
+  private final int[] inColumn;
   private final int[] stack;
 
   Cut(int width, int height) {
     this.width = width;
     open = new boolean[width * height];
+    inColumn = new int[width];
     stack = new int[width * height];
   }
 
@@ -49,12 +54,18 @@ final class Cut {
    * @param reach pixels this far apart still hang together, at least 1
    */
   List<Box> glyphs(int[] ink, int top, int bottom, int from, int reach) {
-    for (int i = top * width; i < bottom * width; i++) {
-      open[i] = ink[i] >= from;
+    Arrays.fill(inColumn, 0);
+    for (int y = top; y < bottom; y++) {
+      int row = y * width;
+      for (int x = 0; x < width; x++) {
+        boolean inked = ink[row + x] >= from;
+        open[row + x] = inked;
+        inColumn[x] += inked ? 1 : 0;
+      }
     }
     List<Box> pieces = new ArrayList<>();
     for (int x = 0; x < width && pieces.size() < MOST; x++) {
-      for (int y = top; y < bottom; y++) {
+      for (int y = top; y < bottom && inColumn[x] > 0; y++) {
         if (open[y * width + x]) {
           pieces.add(piece(x, y, top, bottom, reach));
         }
@@ -67,8 +78,7 @@ final class Cut {
 
   private Box piece(int x0, int y0, int top, int bottom, int reach) {
     int count = 0;
-    stack[count++] = y0 * width + x0;
-    open[y0 * width + x0] = false;
+    count = took(x0, y0, count);
     int left = x0;
     int right = x0;
     int high = y0;
@@ -76,8 +86,8 @@ final class Cut {
     int pixels = 0;
     while (count > 0) {
       int at = stack[--count];
-      int x = at % width;
-      int y = at / width;
+      int x = at & ((1 << SHIFT) - 1);
+      int y = at >> SHIFT;
       pixels++;
       left = Math.min(left, x);
       right = Math.max(right, x);
@@ -85,15 +95,20 @@ final class Cut {
       low = Math.max(low, y);
       for (int ny = Math.max(top, y - reach); ny <= Math.min(bottom - 1, y + reach); ny++) {
         for (int nx = Math.max(0, x - reach); nx <= Math.min(width - 1, x + reach); nx++) {
-          int next = ny * width + nx;
-          if (open[next]) {
-            open[next] = false;
-            stack[count++] = next;
+          if (open[ny * width + nx]) {
+            count = took(nx, ny, count);
           }
         }
       }
     }
     return new Box(left, high, right + 1, low + 1, pixels);
+  }
+
+  private int took(int x, int y, int count) {
+    open[y * width + x] = false;
+    inColumn[x]--;
+    stack[count] = (y << SHIFT) | x;
+    return count + 1;
   }
 
   private static List<Box> stacked(List<Box> pieces) {

@@ -1,23 +1,50 @@
 package daylight.footage.counter;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
+import java.util.Arrays;
+
 /**
  * How much a pixel stands out as part of a thin stroke: what is left of the brightness when all
  * that is wider than a stroke is taken away (the top-hat transform of mathematical morphology). A
  * wide glare behind the letters leaves nothing, a stroke its height above what surrounds it.
+ *
+ * <p>It is done on every frame, so it is done with few loops over whole arrays: the least of {@code
+ * 2^n} neighbours is the lesser of two times the least of {@code 2^(n-1)}, and a margin around the
+ * picture saves asking where it ends.
  */
 final class Ink {
-  private final int width;
-  private final int[] light;
-  private final int[] low;
-  private final int[] turned;
-  private final int[] strokes;
+  private static final int BRIGHTEST = 255;
+  private static final long HIGHEST = 0x8080808080808080L;
+  private static final VarHandle EIGHT =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
-  Ink(int width, int height) {
+  private final int width;
+  private final int height;
+  private final int reach;
+  private final int across;
+  private final int[] light;
+  private final int[] strokes;
+  private byte[] ground;
+  private byte[] other;
+
+  /**
+   * For windows of one size.
+   *
+   * @param reach half the width of what is still a stroke, pixels
+   */
+  Ink(int width, int height, int reach) {
     this.width = width;
+    this.height = height;
+    this.reach = reach;
+    across = width + reach;
+    int margins = reach * across + reach;
+    int size = 2 * margins + across * height + Long.BYTES;
     light = new int[width * height];
-    low = new int[width * height];
-    turned = new int[width * height];
     strokes = new int[width * height];
+    ground = new byte[size];
+    other = new byte[size];
   }
 
   /** How bright a pixel is, or how dark for dark strokes. */
@@ -27,7 +54,12 @@ final class Ink {
 
   /** How bright what is behind the strokes is there. */
   int ground(int pixel) {
-    return turned[pixel];
+    return ground[at(pixel / width) + pixel % width] & BRIGHTEST;
+  }
+
+  /** Where a row begins within the margins. */
+  private int at(int row) {
+    return (reach + row) * across + reach;
   }
 
   /** The strokes found last: pixel (x, y) at {@code y * width + x}, from 0 to 255. */
@@ -39,77 +71,104 @@ final class Ink {
    * Looks for strokes.
    *
    * @param pixels row by row
-   * @param reach half the width of what is still a stroke, pixels
    * @param dark whether strokes are darker than what surrounds them
    * @param least what is less bright (or, for dark strokes, less dark) than this is no ink
    */
-  int[] find(byte[] pixels, int reach, boolean dark, int least) {
-    for (int i = 0; i < light.length; i++) {
-      int level = pixels[i] & 255;
-      light[i] = dark ? 255 - level : level;
+  int[] find(byte[] pixels, boolean dark, int least) {
+    int turn = dark ? BRIGHTEST : 0;
+    Arrays.fill(ground, (byte) BRIGHTEST);
+    for (int y = 0; y < height; y++) {
+      int row = y * width;
+      int into = at(y) - row;
+      for (int i = row; i < row + width; i++) {
+        int level = (pixels[i] & BRIGHTEST) ^ turn;
+        light[i] = level;
+        ground[i + into] = (byte) level;
+      }
     }
-    // The least of the surroundings, then the greatest of that, rows first and columns after.
-    System.arraycopy(light, 0, low, 0, light.length);
-    for (int by = 1; by <= reach; by++) {
-      lowerAcross(light, low, by);
-    }
-    System.arraycopy(low, 0, turned, 0, low.length);
-    for (int by = 1; by <= reach; by++) {
-      lower(low, turned, by * width);
-    }
-    System.arraycopy(turned, 0, low, 0, low.length);
-    for (int by = 1; by <= reach; by++) {
-      raiseAcross(turned, low, by);
-    }
-    System.arraycopy(low, 0, turned, 0, low.length);
-    for (int by = 1; by <= reach; by++) {
-      raise(low, turned, by * width);
-    }
-    for (int i = 0; i < light.length; i++) {
-      strokes[i] = light[i] < least ? 0 : light[i] - turned[i];
+    erode(1);
+    erode(across);
+    margin((byte) 0);
+    dilate(1);
+    dilate(across);
+    for (int y = 0; y < height; y++) {
+      int row = y * width;
+      int behind = at(y) - row;
+      for (int i = row; i < row + width; i++) {
+        strokes[i] = light[i] < least ? 0 : light[i] - (ground[i + behind] & BRIGHTEST);
+      }
     }
     return strokes;
   }
 
-  // Plain loops over whole rows, so that the compiler may take several pixels at a time.
+  /** Sets all that is not of the picture. */
+  private void margin(byte level) {
+    Arrays.fill(ground, 0, at(0), level);
+    for (int y = 0; y < height; y++) {
+      Arrays.fill(ground, at(y) + width, at(y + 1), level);
+    }
+    Arrays.fill(ground, at(height), ground.length, level);
+  }
 
-  private void lowerAcross(int[] from, int[] to, int by) {
-    for (int row = 0; row < from.length; row += width) {
-      for (int i = row; i < row + width - by; i++) {
-        to[i] = Math.min(to[i], from[i + by]);
-      }
-      for (int i = row + by; i < row + width; i++) {
-        to[i] = Math.min(to[i], from[i - by]);
-      }
+  /** Puts the least of all within reach, so many places a step, in the place of each. */
+  private void erode(int step) {
+    int wide = 1;
+    while (2 * wide <= 2 * reach + 1) {
+      lesser(ground, other, wide * step, 0);
+      swap();
+      wide *= 2;
+    }
+    lesser(ground, other, (2 * reach + 1 - wide) * step, reach * step);
+    swap();
+  }
+
+  /** The same for the greatest. */
+  private void dilate(int step) {
+    int wide = 1;
+    while (2 * wide <= 2 * reach + 1) {
+      greater(ground, other, wide * step, 0);
+      swap();
+      wide *= 2;
+    }
+    greater(ground, other, (2 * reach + 1 - wide) * step, reach * step);
+    swap();
+  }
+
+  private void swap() {
+    byte[] before = ground;
+    ground = other;
+    other = before;
+  }
+
+  // Eight pixels at a time, each a byte of a long: the compiler makes nothing better of bytes.
+
+  private static void lesser(byte[] from, byte[] to, int by, int into) {
+    int last = from.length - Math.max(by, into) - Long.BYTES;
+    for (int i = 0; i <= last; i += Long.BYTES) {
+      long a = (long) EIGHT.get(from, i);
+      long b = (long) EIGHT.get(from, i + by);
+      long least = notLess(a, b);
+      EIGHT.set(to, i + into, (b & least) | (a & ~least));
     }
   }
 
-  private void raiseAcross(int[] from, int[] to, int by) {
-    for (int row = 0; row < from.length; row += width) {
-      for (int i = row; i < row + width - by; i++) {
-        to[i] = Math.max(to[i], from[i + by]);
-      }
-      for (int i = row + by; i < row + width; i++) {
-        to[i] = Math.max(to[i], from[i - by]);
-      }
+  private static void greater(byte[] from, byte[] to, int by, int into) {
+    int last = from.length - Math.max(by, into) - Long.BYTES;
+    for (int i = 0; i <= last; i += Long.BYTES) {
+      long a = (long) EIGHT.get(from, i);
+      long b = (long) EIGHT.get(from, i + by);
+      long greatest = notLess(a, b);
+      EIGHT.set(to, i + into, (a & greatest) | (b & ~greatest));
     }
   }
 
-  private static void lower(int[] from, int[] to, int by) {
-    for (int i = 0; i < from.length - by; i++) {
-      to[i] = Math.min(to[i], from[i + by]);
-    }
-    for (int i = by; i < from.length; i++) {
-      to[i] = Math.min(to[i], from[i - by]);
-    }
-  }
-
-  private static void raise(int[] from, int[] to, int by) {
-    for (int i = 0; i < from.length - by; i++) {
-      to[i] = Math.max(to[i], from[i + by]);
-    }
-    for (int i = by; i < from.length; i++) {
-      to[i] = Math.max(to[i], from[i - by]);
-    }
+  /**
+   * All bits of each byte where that of a, taken without sign, is not less than that of b: the
+   * bytes are subtracted with their highest bits set apart, so that none borrows from the next.
+   */
+  private static long notLess(long a, long b) {
+    long rest = (a | HIGHEST) - (b & ~HIGHEST);
+    long not = ((a & ~b) | (~(a ^ b) & rest)) & HIGHEST;
+    return (not >>> (Byte.SIZE - 1)) * BRIGHTEST;
   }
 }

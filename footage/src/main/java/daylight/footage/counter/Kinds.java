@@ -8,7 +8,7 @@ final class Kinds {
   private static final int MOST = 160;
   private static final float SAME = 0.95f;
   private static final float LIKE = 0.75f;
-  private static final int OFTEN = 8;
+  private static final int OFTEN = 3;
   private static final int SETTLED = 400;
 
   private final Letters letters;

@@ -19,7 +19,10 @@ final class SecondLook {
   private static final double CLEARLY = 8;
 
   /** So far off in its own spread no digit is the right one. */
-  private static final double WORST = 0.9;
+  private static final double WORST = 1.4;
+
+  /** Noise is taken to be at least this share of what is usual, in squares. */
+  private static final double LEAST_SPREAD = 0.5;
 
   /** So much likelier than nothing, a digit. */
   private static final double THERE = 5;
@@ -137,6 +140,7 @@ final class SecondLook {
   private @Nullable Told look(int frame, byte[] seen, List<Form> forms, Set<Long> figures) {
     double best = Double.NEGATIVE_INFINITY;
     double second = Double.NEGATIVE_INFINITY;
+    double spread = 1;
     Told told = null;
     for (Form form : forms) {
       List<Fits> rows = scroll.strip().fits(seen, scroll.line(form.line()), names);
@@ -158,6 +162,7 @@ final class SecondLook {
         if (fit > best) {
           second = best;
           best = fit;
+          spread = Math.max(LEAST_SPREAD, 2 * misfit);
           told =
               fit > THERE * form.digits() && misfit < WORST
                   ? new Told(frame, steps, shown(form.said().shown(), digits))
@@ -167,7 +172,7 @@ final class SecondLook {
         }
       }
     }
-    return best - second > CLEARLY ? told : null;
+    return best - second > CLEARLY * spread ? told : null;
   }
 
   /** The digits of a figure in a form; empty where it is not written so. */

@@ -37,12 +37,12 @@ final class Sheets {
     strokeReach = (int) Math.max(1, Math.rint(STROKE * (window.height() - MARGIN)));
     int size = window.width() * window.height();
     byte[] pixels = new byte[size];
-    Ink ink = new Ink(window.width(), window.height());
+    Ink ink = new Ink(window.width(), window.height(), strokeReach);
     mean = new int[size];
     int[] light = new int[size];
     for (byte[] frame : frames) {
       window.copy(frame, pictureWidth, pixels);
-      int[] strokes = ink.find(pixels, strokeReach, dark, 0);
+      int[] strokes = ink.find(pixels, dark, 0);
       inks.add(strokes.clone());
       for (int i = 0; i < size; i++) {
         mean[i] += strokes[i];

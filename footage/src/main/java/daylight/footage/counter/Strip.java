@@ -36,7 +36,6 @@ final class Strip {
 
   private final Window window;
   private final boolean dark;
-  private final int strokeReach;
   private final int reach;
   private final int threshold;
   private final int least;
@@ -58,14 +57,13 @@ final class Strip {
   private Strip(Sheets sheets, int top, int bottom, int reach, Letters letters) {
     window = sheets.window();
     dark = sheets.dark();
-    strokeReach = sheets.strokeReach();
     threshold = sheets.threshold();
     least = sheets.least();
     this.reach = reach;
     this.top = top;
     this.bottom = bottom;
     pixels = new byte[window.width() * window.height()];
-    ink = new Ink(window.width(), window.height());
+    ink = new Ink(window.width(), window.height(), sheets.strokeReach());
     cut = new Cut(window.width(), window.height());
     kinds = new Kinds(letters);
     cells =
@@ -222,7 +220,7 @@ final class Strip {
       int[] line = spaced(cuts.get(n), labels.get(n));
       if (clean(line) && cells.knows(line)) {
         sheets.copy(n, pixels);
-        ink.find(pixels, strokeReach, dark, least);
+        ink.find(pixels, dark, least);
         cells.look(line, ink);
       }
     }
@@ -274,7 +272,7 @@ final class Strip {
    */
   int[] read(Luma luma) {
     luma.copy(window.left(), window.top(), window.width(), window.height(), pixels);
-    int[] strokes = ink.find(pixels, strokeReach, dark, least);
+    int[] strokes = ink.find(pixels, dark, least);
     List<Cut.Box> boxes = boxes(strokes);
     int[] labels = new int[boxes.size()];
     boolean near = true;
@@ -306,7 +304,7 @@ final class Strip {
 
   /** How well digits fit a frame that was seen before, as {@link Cells#fits} tells. */
   List<Fits> fits(byte[] seen, int[] line, char[] names) {
-    ink.find(seen, strokeReach, dark, least);
+    ink.find(seen, dark, least);
     return cells.fits(line, ink, names);
   }
 

@@ -217,7 +217,7 @@ public final class LettersTeacher {
     }
     int reach = (int) Math.max(1, Math.rint(0.13 * (tall + chance.nextInt(5))));
     double least = bright - (0.3 + 0.25 * chance.nextDouble()) * (bright - behind);
-    int[] ink = new Ink(width, height).find(pixels, reach, false, (int) least);
+    int[] ink = new Ink(width, height, reach).find(pixels, false, (int) least);
     double from = (bright - (edge > 0 ? 20 : behind)) * (0.3 + 0.25 * chance.nextDouble());
     int left = width;
     int right = 0;

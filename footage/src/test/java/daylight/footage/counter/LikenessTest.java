@@ -14,7 +14,7 @@ class LikenessTest {
   private static final char[] NAMES = {'3', '8'};
 
   private final SplittableRandom chance = new SplittableRandom(3);
-  private final Ink ink = new Ink(WIDTH, HEIGHT);
+  private final Ink ink = new Ink(WIDTH, HEIGHT, 3);
   private final Likeness likeness = new Likeness(INKED, BEHIND, WIDTH, 4, 20);
 
   private void show(boolean eight, int ground) {
@@ -29,7 +29,7 @@ class LikenessTest {
         pixels[y * WIDTH + x] = (byte) Math.min(255, level + chance.nextInt(-4, 5));
       }
     }
-    ink.find(pixels, 3, false, 0);
+    ink.find(pixels, false, 0);
   }
 
   private Fits fits() {
@@ -72,7 +72,7 @@ class LikenessTest {
     double there = fits().above(3);
     byte[] empty = new byte[WIDTH * HEIGHT];
     java.util.Arrays.fill(empty, (byte) BEHIND);
-    ink.find(empty, 3, false, 0);
+    ink.find(empty, false, 0);
 
     assertThat(there).isGreaterThan(5);
     assertThat(fits().above(3)).isNegative();
