@@ -10,8 +10,11 @@ import daylight.footage.scene.Lettering;
 import daylight.footage.scene.Motion;
 import daylight.footage.scene.Typeface;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * An invented push of twenty seconds with a counter in feet burned in, and what is true of it: two
@@ -32,6 +35,8 @@ public final class CountedFilm {
       new Motion(
           List.of(anchor(0, 0), anchor(2, 0), anchor(8, 6), anchor(11, 6), anchor(16, 9), end()));
 
+  private static final Map<Make, byte[]> MADE = new ConcurrentHashMap<>();
+
   private CountedFilm() {}
 
   private static Motion.Anchor anchor(double seconds, double feet) {
@@ -47,8 +52,17 @@ public final class CountedFilm {
     return FORMAT.text(MOTION.readingAt((double) frame / RATE));
   }
 
-  /** Writes it. */
+  /** Writes it; each make is made once. */
   public static Path write(Path file, Make make) throws IOException {
+    byte[] made = MADE.get(make);
+    if (made == null) {
+      made = Files.readAllBytes(film(file, make));
+      MADE.put(make, made);
+    }
+    return Files.write(file, made);
+  }
+
+  private static Path film(Path file, Make make) throws IOException {
     Burner burner =
         new Burner(
             new Lettering(
