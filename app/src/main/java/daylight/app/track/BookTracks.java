@@ -143,8 +143,7 @@ public final class BookTracks {
       }
       case Found.Stopped() -> {
         typed(visit, media);
-        complain(
-            Trouble.COUNTER_NOT_READ_YET, media.id(), "file", new Argument.Label(media.label()));
+        complain(Trouble.COUNTER_STOPPED, media.id(), "file", new Argument.Label(media.label()));
       }
       case null -> {
         boolean any = typed(visit, media);
