@@ -47,14 +47,14 @@ final class Answering {
    *
    * @param turns of those who look at footage
    */
-  static Answering begin(Property.Job job, Opened opened, Semaphore turns) {
+  static Answering begin(Property.Answerer job, Opened opened, Semaphore turns) {
     Answering answering = new Answering(turns);
     Thread.ofPlatform().daemon().name("answering").start(() -> answering.run(job, opened));
     return answering;
   }
 
   @SuppressWarnings("IllegalCatch")
-  private void run(Property.Job job, Opened opened) {
+  private void run(Property.Answerer job, Opened opened) {
     Stamp before = Stamp.of(opened, null);
     Reading fresh = null;
     try {

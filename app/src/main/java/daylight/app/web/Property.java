@@ -1,5 +1,6 @@
 package daylight.app.web;
 
+import daylight.app.Job;
 import daylight.app.Progress;
 import java.nio.file.Path;
 import java.text.Normalizer;
@@ -12,19 +13,19 @@ import org.jspecify.annotations.Nullable;
 final class Property {
   private final String name;
   private final Opened opened;
-  private final Job job;
+  private final Answerer job;
   private final @Nullable Proxies proxies;
   private final Semaphore turns;
   private @Nullable Answering current;
 
   /** Answers a book. */
-  interface Job {
+  interface Answerer {
     /** What comes of it; told is how the looking at footage goes. */
-    daylight.app.Job.Outcome answer(
-        Path book, daylight.app.Job.Settings settings, Progress progress);
+    Job.Outcome answer(
+        Path book, Job.Settings settings, Progress progress);
   }
 
-  Property(String name, Opened opened, Job job) {
+  Property(String name, Opened opened, Answerer job) {
     this(name, opened, job, null, new Semaphore(1));
   }
 
@@ -35,7 +36,7 @@ final class Property {
    * @param turns of those who look at footage
    */
   Property(
-      String name, Opened opened, Job job, @Nullable Proxies proxies, Semaphore turns) {
+      String name, Opened opened, Answerer job, @Nullable Proxies proxies, Semaphore turns) {
     this.proxies = proxies;
     this.turns = turns;
     this.name = name;

@@ -123,12 +123,11 @@ final class Routes {
   /** Captions and chapters of a recording. */
   private void text(Context reply) {
     String name = reply.pathParam("text");
-    find(reply)
-        .filter(property -> property.read() instanceof Reading.Answered)
+    answered(reply)
         .flatMap(
-            property ->
-                Recording.find(property, reply.pathParam("id"))
-                    .flatMap(one -> one.text((Reading.Answered) property.read())))
+            one ->
+                Recording.find(one.property(), reply.pathParam("id"))
+                    .flatMap(recording -> recording.text(one.answered())))
         .flatMap(
             text ->
                 switch (name) {
@@ -139,6 +138,19 @@ final class Routes {
         .ifPresentOrElse(
             file -> Sent.kept(reply, Types.of(name), file.getBytes(StandardCharsets.UTF_8)),
             () -> reply.status(404));
+  }
+
+  /** A book that is answered. */
+  private record Known(Property property, Reading.Answered answered) {}
+
+  /** The book that is asked about; empty where it is refused, or its footage is looked at. */
+  private Optional<Known> answered(Context reply) {
+    return find(reply)
+        .flatMap(
+            property ->
+                property.soon() instanceof Reading.Answered answered
+                    ? Optional.of(new Known(property, answered))
+                    : Optional.empty());
   }
 
   private void media(Context reply) throws IOException {
@@ -172,9 +184,8 @@ final class Routes {
 
   private void file(Context reply) {
     String name = reply.pathParam("file");
-    find(reply)
-        .filter(property -> property.read() instanceof Reading.Answered)
-        .flatMap(property -> ((Reading.Answered) property.read()).file(name))
+    answered(reply)
+        .flatMap(one -> one.answered().file(name))
         .ifPresentOrElse(
             bytes -> {
               reply.header("Content-Security-Policy", Guard.FILES);
