@@ -123,8 +123,7 @@ class CounterInAnswerTest {
     Handout handout =
         answered(
             drain()
-                .typed(
-                    "{media: M1, at: 9 s, counter: 8.1}", "{media: M1, at: 16 s, counter: 9}"));
+                .typed("{media: M1, at: 9 s, counter: 8.1}", "{media: M1, at: 16 s, counter: 9}"));
 
     assertThat(codes(handout)).containsExactly("app.anchor_unlike");
     Complaint unlike = handout.complaints().getFirst();

@@ -113,8 +113,6 @@ public record OneDrain(
         : indent
             + key
             + ":\n"
-            + rows.stream()
-                .map(row -> indent + "  - " + row + "\n")
-                .collect(Collectors.joining());
+            + rows.stream().map(row -> indent + "  - " + row + "\n").collect(Collectors.joining());
   }
 }

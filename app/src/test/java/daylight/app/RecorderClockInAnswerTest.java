@@ -130,8 +130,7 @@ class RecorderClockInAnswerTest {
     Handout handout = answered("{clock-offset: 330 s}", BY_TIME);
 
     // Two minutes to either side hold every rest, so the places are listed and asked about.
-    Argument.Either places =
-        (Argument.Either) said(handout, "locate_several").arguments().get(1);
+    Argument.Either places = (Argument.Either) said(handout, "locate_several").arguments().get(1);
     assertThat(places.items()).hasSize(3);
   }
 

@@ -168,9 +168,14 @@ final class Answering {
     return reading();
   }
 
+  /** Has it end as soon as it can. */
+  void end() {
+    closed = true;
+  }
+
   /** Ends it, and waits until nothing of it is left. */
   void close() {
-    closed = true;
+    end();
     try {
       over.await(LEAVING_SECONDS, TimeUnit.SECONDS);
     } catch (InterruptedException e) {

@@ -39,7 +39,8 @@ final class Findings {
     Tag log = findings.isEmpty() ? none() : table(findings);
     return recordings.isEmpty()
         ? section.add(log)
-        : section.add(Pieces.pair("seen", new Players(property, answered, recordings, words).all(), log));
+        : section.add(
+            Pieces.pair("seen", new Players(property, answered, recordings, words).all(), log));
   }
 
   private Tag none() {

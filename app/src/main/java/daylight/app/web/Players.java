@@ -22,8 +22,7 @@ final class Players {
   private final List<Recording> recordings;
   private final Words words;
 
-  Players(
-      Property property, Reading.Answered answered, List<Recording> recordings, Words words) {
+  Players(Property property, Reading.Answered answered, List<Recording> recordings, Words words) {
     this.answered = answered;
     this.property = property;
     this.recordings = recordings;

@@ -21,8 +21,7 @@ final class Property {
   /** Answers a book. */
   interface Answerer {
     /** What comes of it; told is how the looking at footage goes. */
-    Job.Outcome answer(
-        Path book, Job.Settings settings, Progress progress);
+    Job.Outcome answer(Path book, Job.Settings settings, Progress progress);
   }
 
   Property(String name, Opened opened, Answerer job) {
@@ -35,8 +34,7 @@ final class Property {
    * @param proxies makes copies of what browsers cannot play; null for none
    * @param turns of those who look at footage
    */
-  Property(
-      String name, Opened opened, Answerer job, @Nullable Proxies proxies, Semaphore turns) {
+  Property(String name, Opened opened, Answerer job, @Nullable Proxies proxies, Semaphore turns) {
     this.proxies = proxies;
     this.turns = turns;
     this.name = name;
@@ -135,7 +133,14 @@ final class Property {
     return fresh;
   }
 
-  /** Ends what is being done of it. */
+  /** Has what is being done of it end as soon as it can. */
+  synchronized void end() {
+    if (current != null) {
+      current.end();
+    }
+  }
+
+  /** Ends what is being done of it, and waits until nothing of it is left. */
   void close() {
     Answering known;
     synchronized (this) {

@@ -77,9 +77,7 @@ final class Routes {
       return;
     }
     find(reply)
-        .ifPresentOrElse(
-            property -> page(reply, page(reply, property)),
-            () -> reply.status(404));
+        .ifPresentOrElse(property -> page(reply, page(reply, property)), () -> reply.status(404));
   }
 
   private String page(Context reply, Property property) {

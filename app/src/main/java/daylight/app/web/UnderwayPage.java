@@ -12,7 +12,9 @@ import daylight.report.words.Words;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A book whose footage is being looked at: what is being done, how far it is, and a way to stop. */
+/**
+ * A book whose footage is being looked at: what is being done, how far it is, and a way to stop.
+ */
 final class UnderwayPage {
   private static final JsonMapper MAPPER = new JsonMapper();
   private static final Words WORDS = Words.of(Language.EN, Shown.METRES);
@@ -91,8 +93,7 @@ final class UnderwayPage {
   private static String says(Answering.Doing doing) {
     return doing.waits()
         ? WORDS.word("web.reading.waits")
-        : Words.capitalised(
-            WORDS.say(Statement.of(doing.step(), new Argument.Text(doing.what()))));
+        : Words.capitalised(WORDS.say(Statement.of(doing.step(), new Argument.Text(doing.what()))));
   }
 
   private static int percent(Answering.@Nullable Doing doing) {

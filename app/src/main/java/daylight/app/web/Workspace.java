@@ -38,6 +38,8 @@ public final class Workspace {
     /** Ends it; requests under way are given up. */
     @Override
     public void close() {
+      // Whoever waits for a page is let go first.
+      properties.forEach(Property::end);
       server.stop();
       properties.forEach(Property::close);
       if (proxies != null) {

@@ -142,8 +142,7 @@ class ReadOnceTest {
     FileTime time = Files.getLastModifiedTime(film);
     long size = Files.size(film);
     Path cut = folder.resolve("cut.mp4");
-    Ffprobe.ffmpeg(
-        "-i", film.toString(), "-t", "8", "-c", "copy", "-bitexact", cut.toString());
+    Ffprobe.ffmpeg("-i", film.toString(), "-t", "8", "-c", "copy", "-bitexact", cut.toString());
     byte[] shorter = Files.readAllBytes(cut);
     // What follows the boxes of an MP4 is padding to any reader (ISO/IEC 14496-12, "free").
     byte[] padded = java.util.Arrays.copyOf(shorter, (int) size);

@@ -76,7 +76,8 @@ final class Filmed {
 
   /** The same with copies made for the browser. */
   static Property property(String name, Path book, Proxies proxies) {
-    return new Property(name, new Opened(book, Job.Settings.USUAL), Filmed::answer, proxies, new Semaphore(1));
+    return new Property(
+        name, new Opened(book, Job.Settings.USUAL), Filmed::answer, proxies, new Semaphore(1));
   }
 
   private static Job.Outcome answer(Path book, Job.Settings settings, Progress progress) {

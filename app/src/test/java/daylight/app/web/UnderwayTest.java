@@ -109,8 +109,7 @@ class UnderwayTest {
   void booksWithFootageTakeTurnsAndOthersDoNotWait() {
     Path plain = Filmed.unfilmed(folder.resolve("plain"), "media: []");
     Property other =
-        new Property(
-            "plain", new Opened(plain, Job.Settings.USUAL), Job::answer, null, turns);
+        new Property("plain", new Opened(plain, Job.Settings.USUAL), Job::answer, null, turns);
     try (Workspace.Running running =
         Workspace.start(List.of(slow("slow"), slow("second"), other), 0)) {
       assertThat(Asked.get(running, PAGE).statusCode()).isEqualTo(202);
