@@ -157,6 +157,33 @@ class CopyingTest {
   }
 
   @Test
+  void aProxyKeepsTheSoundThatItsFileCanHoldAndSaysWhereItCannot() throws IOException {
+    Path loud = folder.resolve("proxy-loud.mp4");
+    Path silent = folder.resolve("proxy-silent.webm");
+
+    Said kept = Said.by("proxy", film, "--to", loud, "--json");
+    Said left = Said.by("proxy", film, "--to", silent);
+
+    assertThat(kept.json().path("sound").asText()).isEqualTo("kept");
+    assertThat(streams(loud)).isEqualTo("vp9,video aac,audio");
+    assertThat(frames(loud)).isEqualTo(String.valueOf(CountedFilm.FRAMES));
+    assertThat(soundHash(loud)).isEqualTo(soundHash(film)).contains("SHA256=");
+    assertNothingPrivate(loud);
+    assertThat(left.code()).isEqualTo(ExitCode.DONE);
+    assertThat(left.out())
+        .contains("It is without sound: what the recording has (aac) cannot go into a .webm file");
+    assertThat(streams(silent)).isEqualTo("vp9,video");
+    assertThat(Said.by("proxy", film, "--to", silent, "--over", "--json").json().path("sound"))
+        .hasToString("\"left-out\"");
+  }
+
+  /** Of the packets of sound, by FFmpeg's own program. */
+  private static String soundHash(Path file) throws IOException {
+    return Ffprobe.ffmpeg(
+        "-i", file.toString(), "-map", "0:a", "-c", "copy", "-f", "streamhash", "-");
+  }
+
+  @Test
   void whoeverWatchesIsToldOfCtrlC() throws InterruptedException {
     Thread asking;
     try (Halt halt = Halt.begin()) {

@@ -198,6 +198,16 @@ public final class Footage implements AutoCloseable {
   }
 
   /**
+   * What the sound is written in, in plain words, where a make's container cannot hold it as it is;
+   * empty where it can or there is none.
+   */
+  public Optional<String> unfitSound(Make make) throws IOException {
+    try (Heard heard = Heard.of(reel.again(), 0)) {
+      return heard.unfit(make);
+    }
+  }
+
+  /**
    * Copies pictures and sound as they are, packet by packet, into an MP4 file with chapters; no
    * picture is written anew. Nothing else goes along: no place, device, day or other tag.
    *
