@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -167,7 +168,10 @@ class CopyingTest {
     assertThat(kept.json().path("sound").asText()).isEqualTo("kept");
     assertThat(streams(loud)).isEqualTo("vp9,video aac,audio");
     assertThat(frames(loud)).isEqualTo(String.valueOf(CountedFilm.FRAMES));
-    assertThat(soundHash(loud)).isEqualTo(soundHash(film)).contains("SHA256=");
+    // All but the packet that comes before the first picture, by which AAC gets going.
+    List<String> original = sound(film);
+    assertThat(original).hasSizeGreaterThan(800);
+    assertThat(sound(loud)).isEqualTo(original.subList(1, original.size()));
     assertNothingPrivate(loud);
     assertThat(left.code()).isEqualTo(ExitCode.DONE);
     assertThat(left.out())
@@ -177,10 +181,21 @@ class CopyingTest {
         .hasToString("\"left-out\"");
   }
 
-  /** Of the packets of sound, by FFmpeg's own program. */
-  private static String soundHash(Path file) throws IOException {
-    return Ffprobe.ffmpeg(
-        "-i", file.toString(), "-map", "0:a", "-c", "copy", "-f", "streamhash", "-");
+  /** A digest of each packet of sound. */
+  private static List<String> sound(Path file) throws IOException {
+    return Ffprobe.says(
+            file,
+            "-select_streams",
+            "a",
+            "-show_packets",
+            "-show_data_hash",
+            "sha256",
+            "-show_entries",
+            "packet=data_hash",
+            "-of",
+            "csv=p=0")
+        .lines()
+        .toList();
   }
 
   @Test
