@@ -2,6 +2,7 @@ package daylight.app;
 
 import daylight.app.track.BookTracks;
 import daylight.app.track.CounterCache;
+import daylight.app.track.FilmCounter;
 import daylight.app.track.Tracked;
 import daylight.archive.Bundled;
 import daylight.archive.DataReader;
@@ -13,6 +14,7 @@ import daylight.line.answer.Judge;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
+import daylight.line.book.Id;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
 import daylight.line.course.Estimator;
@@ -29,9 +31,11 @@ import daylight.report.words.Language;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,8 +83,16 @@ public final class Job {
 
   /** What became of the job. */
   public sealed interface Outcome {
-    /** The book was answered. */
-    record Answered(Handout handout) implements Outcome {
+    /**
+     * The book was answered.
+     *
+     * @param counters what the counter of each recording showed, where it could be read
+     */
+    record Answered(Handout handout, SortedMap<Id, FilmCounter> counters) implements Outcome {
+      public Answered {
+        counters = Collections.unmodifiableSortedMap(new TreeMap<>(counters));
+      }
+
       /** The results by file name. */
       public SortedMap<String, byte[]> files() {
         return Report.files(handout);
@@ -144,7 +156,8 @@ public final class Job {
     Shots shots = shots(read, folder, visit.get(), tracked);
     return new Outcome.Answered(
         new Handout(
-            book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)));
+            book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)),
+        tracked.counters());
   }
 
   private Shots shots(ReadBook read, Path folder, Visit visit, Tracked tracked) {

@@ -26,6 +26,8 @@ public enum Trouble implements ComplaintCode {
   COUNTER_NOT_READ_TYPED(Gravity.NOTE),
   /** The counter of {0}, on which a finding leans, was not read yet. */
   COUNTER_NOT_READ_YET(Gravity.NOTE),
+  /** Reading the counter of {0} was stopped; typed readings stand in for it where there are any. */
+  COUNTER_STOPPED(Gravity.NOTE),
   /** The region told for the counter does not lie in the picture of {0}; it was looked for. */
   REGION_OUTSIDE(Gravity.DOUBT),
   /** The counter of {0} shows no unit and the book says none: {1} was taken. */

@@ -44,7 +44,8 @@ final class CorpusLine {
     return switch (outcome) {
       case Job.Outcome.Refused(List<Complaint> complaints, Shown _) ->
           "refused " + complaints.getFirst().code().key();
-      case Job.Outcome.Answered(Handout handout) -> new CorpusLine(handout.shown()).line(handout);
+      case Job.Outcome.Answered(Handout handout, var _) ->
+          new CorpusLine(handout.shown()).line(handout);
     };
   }
 

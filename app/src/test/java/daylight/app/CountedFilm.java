@@ -10,8 +10,12 @@ import daylight.footage.scene.Lettering;
 import daylight.footage.scene.Motion;
 import daylight.footage.scene.Typeface;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * An invented push of twenty seconds with a counter in feet burned in, and what is true of it: two
@@ -32,9 +36,12 @@ public final class CountedFilm {
       new Motion(
           List.of(anchor(0, 0), anchor(2, 0), anchor(8, 6), anchor(11, 6), anchor(16, 9), end()));
 
+  private static final Map<Make, byte[]> MADE = new ConcurrentHashMap<>();
+
   private CountedFilm() {}
 
-  private static Motion.Anchor anchor(double seconds, double feet) {
+  /** Where the camera is then. */
+  public static Motion.Anchor anchor(double seconds, double feet) {
     return new Motion.Anchor(seconds, feet * FOOT);
   }
 
@@ -47,17 +54,48 @@ public final class CountedFilm {
     return FORMAT.text(MOTION.readingAt((double) frame / RATE));
   }
 
-  /** Writes it. */
+  /** Writes it; each make is made once. */
   public static Path write(Path file, Make make) throws IOException {
-    Burner burner =
-        new Burner(
-            new Lettering(
-                Typeface.SMOOTH, 28, 0xFFFFFF, 1, 2, 0x101010, new Lettering.Place(0, 1)));
+    byte[] made = MADE.get(make);
+    if (made == null) {
+      made = Files.readAllBytes(film(file, make));
+      MADE.put(make, made);
+    }
+    return Files.write(file, made);
+  }
+
+  private static Path film(Path file, Make make) throws IOException {
+    return write(file, make, MOTION, FRAMES, new Burned(new Lettering.Place(0, 1), FORMAT, 0, 1));
+  }
+
+  /**
+   * A figure in the picture.
+   *
+   * @param more metres that it shows beyond the distance
+   * @param times so many times of it
+   */
+  public record Burned(Lettering.Place place, CounterFormat format, double more, double times) {
+    String text(double metres) {
+      return format.text(more + times * metres);
+    }
+
+    Burner burner() {
+      return new Burner(new Lettering(Typeface.SMOOTH, 28, 0xFFFFFF, 1, 2, 0x101010, place));
+    }
+  }
+
+  /** Writes another push, with figures of any kind burned in. */
+  public static Path write(Path file, Make make, Motion motion, int frames, Burned... burned)
+      throws IOException {
+    List<Burner> burners = Arrays.stream(burned).map(Burned::burner).toList();
     Raster raster = new Raster(WIDTH, HEIGHT);
     try (Film film = Film.begin(file, make, WIDTH, HEIGHT, Rate.of(RATE))) {
-      for (int frame = 0; frame < FRAMES; frame++) {
-        paint(raster, frame);
-        burner.burn(shown(frame), raster);
+      for (int frame = 0; frame < frames; frame++) {
+        double in = motion.readingAt((double) frame / RATE);
+        paint(raster, frame, in);
+        for (int i = 0; i < burned.length; i++) {
+          burners.get(i).burn(burned[i].text(in), raster);
+        }
         film.add(raster);
       }
       film.finish();
@@ -66,8 +104,7 @@ public final class CountedFilm {
   }
 
   /** Rings that come nearer as the camera goes in, with a grain. */
-  private static void paint(Raster raster, int frame) {
-    double in = MOTION.readingAt((double) frame / RATE);
+  private static void paint(Raster raster, int frame, double in) {
     int[] pixels = raster.pixels();
     long chance = 1L + frame;
     for (int y = 0; y < HEIGHT; y++) {

@@ -25,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -78,7 +79,8 @@ class DemoPropertiesTest {
   @MethodSource("properties")
   void theAnswerIsWhatTheScenarioMeans(DemoTruth truth) {
     Handout handout = answered(truth);
-    assertThat(CorpusLine.of(new Job.Outcome.Answered(handout))).isEqualTo(truth.answer());
+    assertThat(CorpusLine.of(new Job.Outcome.Answered(handout, new TreeMap<>())))
+        .isEqualTo(truth.answer());
     assertThat(handout.answers().lines().getFirst().to(Question.WHAT_NOW).state())
         .isEqualTo(State.ANSWERED);
   }
@@ -206,7 +208,8 @@ class DemoPropertiesTest {
   }
 
   private static Handout answered(DemoTruth truth) {
-    if (Job.answer(file(truth), Job.Settings.USUAL) instanceof Job.Outcome.Answered(var handout)) {
+    if (Job.answer(file(truth), Job.Settings.USUAL)
+        instanceof Job.Outcome.Answered(var handout, var _)) {
       return handout;
     }
     throw new AssertionError(truth.name() + " is refused");

@@ -13,9 +13,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.bytedeco.javacpp.Loader;
 
 /**
@@ -45,11 +47,24 @@ public final class CounterBench {
     int minutes = words.length > 0 ? Integer.parseInt(words[0]) : 10;
     int pairs = words.length > 1 ? Integer.parseInt(words[1]) : 5;
     Path folder = Files.createTempDirectory("counter-bench");
+    // Ctrl-C, too, leaves nothing of the films behind.
+    Thread cleaning = Thread.ofPlatform().unstarted(() -> clean(folder));
+    Runtime.getRuntime().addShutdownHook(cleaning);
     for (Kind kind :
         List.of(
             new Kind("1080p H.264", Make.H264_MP4, 1920, 1080, 25, 44),
             new Kind("720 × 480 MPEG-4", Make.MPEG4_AVI, 720, 480, 30, 22))) {
       measure(kind, minutes, pairs, folder);
+    }
+  }
+
+  private static void clean(Path folder) {
+    try (Stream<Path> films = Files.walk(folder)) {
+      for (Path film : films.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(film);
+      }
+    } catch (IOException e) {
+      System.err.println("films are left in " + folder + ": " + e.getMessage());
     }
   }
 

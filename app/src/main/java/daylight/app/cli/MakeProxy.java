@@ -5,6 +5,7 @@ import daylight.footage.Make;
 import daylight.footage.Writ;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,7 +20,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "A copy of a recording that every browser plays and seeks in, whatever the recording is: the",
-      "same frames at the same times, without sound, place, day or device. The recording is only read."
+      "same frames at the same times, without place, day or device. Its sound goes along where the",
+      "file can hold it as it is, and is left out where not, which is said. It is for looking, not for",
+      "giving away: for that there is copy. The recording is only read."
     })
 final class MakeProxy implements Callable<Integer> {
   @Mixin private Video video = new Video();
@@ -45,11 +48,13 @@ final class MakeProxy implements Callable<Integer> {
     return video.open(
         console,
         footage -> {
+          Optional<String> unfit = footage.unfitSound(make(file));
+          boolean sound = footage.recording().sound() && unfit.isEmpty();
           Writ writ =
               footage.copy(
-                  file, make(file), 0, false, console.begin(Progress.Step.COPYING, video.file()));
+                  file, make(file), 0, sound, console.begin(Progress.Step.COPYING, video.file()));
           return writ instanceof Writ.Written
-              ? console.copied(file, 0, footage.recording())
+              ? console.proxied(file, footage.recording(), unfit.orElse(null))
               : console.notWritten(video.file(), writ);
         });
   }

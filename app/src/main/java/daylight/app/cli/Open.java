@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Look at field books in a browser of this machine: answers, drawings, pictures, recordings and",
-      "the files to hand over, each as the book is on disk when the page is loaded.",
+      "the files to hand over, each as the book is on disk when the page is loaded. While the counter",
+      "of a recording is read for the first time, the page says how far that is; it can be stopped.",
       "",
       "Prints the address and goes on until Ctrl-C. No book, recording or result is altered, and no",
       "other machine can look in. Of recordings that browsers cannot play, copies are made in the",

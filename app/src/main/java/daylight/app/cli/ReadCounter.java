@@ -41,7 +41,7 @@ final class ReadCounter implements Callable<Integer> {
     return video.open(
         console,
         footage ->
-            video.counter(
+            video.counterAnew(
                 footage, console, found -> console.counter(form).told(video.file(), found)));
   }
 }

@@ -1,7 +1,7 @@
 package daylight.app.cli;
 
+import daylight.app.BookInFilm;
 import daylight.app.Progress;
-import daylight.archive.ReadBook;
 import daylight.footage.Frame;
 import daylight.footage.Raster;
 import daylight.footage.Thumbnail;
@@ -10,10 +10,12 @@ import daylight.footage.codec.Jpeg;
 import daylight.footage.counter.Found;
 import daylight.line.counter.Passages;
 import daylight.line.counter.Sought;
+import daylight.line.counter.Track;
 import daylight.line.counter.Track.State;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Shown;
+import daylight.report.captions.Counted;
 import daylight.report.captions.FindingChapters;
 import daylight.report.page.ContactSheet;
 import daylight.report.page.ContactSheet.Place;
@@ -29,7 +31,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -56,21 +57,13 @@ final class Sheet implements Callable<Integer> {
 
   @Mixin private Video video = new Video();
   @Mixin private Target target = new Target();
-
-  @Option(names = "--book", paramLabel = "BOOK", description = "The field book that names VIDEO.")
-  private @Nullable Path book;
+  @Mixin private ByBook byBook = new ByBook();
 
   @Option(
       names = "--every",
       paramLabel = "DISTANCE",
       description = "A picture every so far; default: 5 ft or 1.5 m.")
   private @Nullable String every;
-
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      description = "Feet-inches, feet or metres; default: as the book, else as the counter.")
-  private Choices.@Nullable UnitsWord units;
 
   @Option(
       names = "--to",
@@ -92,35 +85,12 @@ final class Sheet implements Callable<Integer> {
   public Integer call() {
     VideoConsole console = VideoConsole.of(spec, video.json());
     Path file = to == null ? video.beside("-sheet.html") : to;
-    String wrong = target.wrong(console, "--to", file, video.file(), List.of("html"));
-    Given given = new Given();
-    Reading step = given.positiveLength("--every", every);
-    if (wrong == null && !given.sound()) {
-      wrong = console.wrong(given.wrong().getFirst());
-    }
-    if (wrong != null) {
-      return console.misunderstood(wrong);
-    }
-    if (book == null) {
-      return open(console, file, null, step);
-    }
-    ReadBook read = BookInFilm.read(book);
-    if (!read.sound() || read.book() == null) {
-      return console.refused(read.complaints(), BookInFilm.shown(read.book()));
-    }
-    Optional<BookInFilm> told = BookInFilm.of(read.book(), book, video.file());
-    return told.isEmpty()
-        ? console.misunderstood(
-            console.say(
-                "cli.book.other", Given.text(book.toString()), Given.text(video.file().toString())))
-        : open(console, file, told.get(), step);
-  }
-
-  private int open(
-      VideoConsole console, Path file, @Nullable BookInFilm told, @Nullable Reading step) {
-    return video.open(
+    return byBook.open(
         console,
-        footage ->
+        video,
+        target.wrong(console, "--to", file, video.file(), List.of("html")),
+        every,
+        (footage, told, step) ->
             video.counter(
                 footage, console, counter -> make(footage, console, file, told, counter, step)));
   }
@@ -133,18 +103,16 @@ final class Sheet implements Callable<Integer> {
       Found.Counter counter,
       @Nullable Reading step)
       throws IOException {
-    Shown shown =
-        units != null
-            ? units.shown()
-            : told == null ? CounterConsole.shown(counter) : BookInFilm.shown(told.book());
+    Shown shown = byBook.shown(told, counter);
     Words words = Words.of(Language.EN, shown);
+    Counted counted = ByBook.counted(counter, footage, told);
     double usual = shown == Shown.METRES ? ONE_AND_A_HALF : FIVE_FEET;
     List<Wanted> wanted = new ArrayList<>();
-    if (!alongTheLine(counter, step == null ? usual : step.value(), words, wanted)) {
+    if (!alongTheLine(counted, step == null ? usual : step.value(), words, wanted)) {
       return console.misunderstood(console.say("cli.sheet.many", new Argument.Count(MOST)));
     }
     if (told != null) {
-      found(footage, told, counter, words, wanted);
+      found(footage, told, counted, words, wanted);
     }
     wanted.sort(Comparator.comparingDouble(Wanted::metres));
     Map<Integer, Picture> pictures = new HashMap<>();
@@ -175,11 +143,12 @@ final class Sheet implements Callable<Integer> {
 
   /** False where there would be too many. */
   private static boolean alongTheLine(
-      Found.Counter counter, double step, Words words, List<Wanted> wanted) {
-    Passages passages = StillAt.passages(counter);
+      Counted counted, double step, Words words, List<Wanted> wanted) {
+    Passages passages = counted.passages();
+    List<Track.Sample> samples = counted.track().samples();
     double most = 0;
-    for (var reading : counter.readings()) {
-      most = reading.state() == State.UNKNOWN ? most : Math.max(most, reading.metres());
+    for (Track.Sample one : samples) {
+      most = one.state() == State.UNKNOWN ? most : Math.max(most, one.counter());
     }
     if (most / step > MOST) {
       return false;
@@ -188,11 +157,11 @@ final class Sheet implements Callable<Integer> {
       double metres = i * step;
       switch (passages.find(metres, Sought.Which.FIRST)) {
         case Sought.At at -> {
-          var reading = counter.readings().get(at.sample());
+          Track.Sample shown = samples.get(at.sample());
           String place =
-              reading.state() == State.READ
-                  ? words.length(reading.metres())
-                  : words.say("caption.bridged", new Argument.Length(reading.metres()));
+              shown.state() == State.READ
+                  ? words.length(shown.counter())
+                  : words.say("caption.bridged", new Argument.Length(shown.counter()));
           wanted.add(new Wanted(metres, place, null, at.sample()));
         }
         // Before the counter's own beginning there is nothing to be missed.
@@ -204,8 +173,8 @@ final class Sheet implements Callable<Integer> {
   }
 
   private void found(
-      Footage footage, BookInFilm told, Found.Counter counter, Words words, List<Wanted> wanted) {
-    for (FindingChapters.Seen seen : told.findings(Chapters.counted(counter, footage)).seen()) {
+      Footage footage, BookInFilm told, Counted counted, Words words, List<Wanted> wanted) {
+    for (FindingChapters.Seen seen : told.findings(counted).seen()) {
       int frame = footage.times().shownAt(seen.seconds()).orElse(-1);
       Double at = seen.counter();
       wanted.add(

@@ -1,9 +1,10 @@
 package daylight.app.cli;
 
 import daylight.app.Progress;
+import daylight.app.track.CounterCache;
+import daylight.app.track.Seen;
 import daylight.footage.codec.Footage;
 import daylight.footage.codec.Opening;
-import daylight.footage.counter.CounterReader;
 import daylight.footage.counter.Found;
 import daylight.footage.counter.Window;
 import daylight.line.measure.Argument;
@@ -35,6 +36,9 @@ final class Video {
   @Option(names = "--json", description = "Print one JSON object instead of sentences.")
   private boolean json;
 
+  private Seen seen = Seen.of(file);
+  private CounterCache cache = CounterCache.usual();
+
   /** What a command does with a thing that had to be brought first. */
   interface Work<T> {
     /** Returns the exit code. */
@@ -58,6 +62,7 @@ final class Video {
 
   /** Opens the recording; whoever works with it need not close it. */
   int open(VideoConsole console, Work<Footage> work) {
+    seen = Seen.of(file);
     try (Halt halt = Halt.begin()) {
       console.endBy(halt);
       return switch (Footage.open(file, console.begin(Progress.Step.READING, file))) {
@@ -74,7 +79,17 @@ final class Video {
     }
   }
 
-  /** Reads the counter of the recording; without one the command ends. */
+  /** Brings the counter of the recording as {@link #counter} does; reads it anew each time. */
+  int counterAnew(Footage footage, VideoConsole console, Work<Found.Counter> work)
+      throws IOException {
+    cache = new CounterCache(null);
+    return counter(footage, console, work);
+  }
+
+  /**
+   * Brings the counter of the recording, as it was read before, else read now; without one the
+   * command ends.
+   */
   int counter(Footage footage, VideoConsole console, Work<Found.Counter> work) throws IOException {
     return counter(footage, console, work, none -> console.noCounter(file, none.why()));
   }
@@ -96,8 +111,8 @@ final class Video {
         return console.misunderstood(console.say("cli.counter.outside"));
       }
     }
-    return switch (CounterReader.read(
-        footage, window, console.begin(Progress.Step.COUNTING, file))) {
+    return switch (cache.read(
+        seen, footage, window, () -> console.begin(Progress.Step.COUNTING, file))) {
       case Found.Counter counter -> work.with(counter);
       case Found.None none -> otherwise.with(none);
       case Found.Stopped() -> console.stopped();

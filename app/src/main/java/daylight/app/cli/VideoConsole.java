@@ -138,6 +138,29 @@ final class VideoConsole {
     return ExitCode.DONE;
   }
 
+  /**
+   * A copy for the browser that was written.
+   *
+   * @param unfit what the sound is written in that had to be left out; null where none had
+   */
+  int proxied(Path file, Recording recording, @Nullable String unfit) {
+    if (json) {
+      ObjectNode reply = reply("copied").put("file", file.toString()).put("from", 0.0);
+      reply.put("seconds", recording.seconds());
+      return object(
+          reply.put("sound", unfit != null ? "left-out" : recording.sound() ? "kept" : "none"));
+    }
+    if (unfit != null) {
+      out.println(
+          words.say(
+              "cli.proxy.silent",
+              new Argument.Text(unfit),
+              new Argument.Text(Target.ending(file))));
+    }
+    out.println(file);
+    return ExitCode.DONE;
+  }
+
   /** A page of so many pictures that was written. */
   int sheet(Path file, int pictures) {
     if (json) {

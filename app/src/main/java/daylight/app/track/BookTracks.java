@@ -4,10 +4,10 @@ import daylight.app.OnScreen;
 import daylight.app.Progress;
 import daylight.app.Trouble;
 import daylight.archive.ReadBook;
+import daylight.footage.Recording;
 import daylight.footage.codec.Footage;
 import daylight.footage.codec.Opening;
 import daylight.footage.codec.RecorderClock;
-import daylight.footage.counter.CounterReader;
 import daylight.footage.counter.Found;
 import daylight.footage.counter.Window;
 import daylight.line.book.FieldBook;
@@ -48,6 +48,7 @@ public final class BookTracks {
   private final CounterCache cache;
   private final List<Fitted.OfPass> tracks = new ArrayList<>();
   private final SortedMap<Id, Track.Between> located = new TreeMap<>();
+  private final SortedMap<Id, FilmCounter> counters = new TreeMap<>();
   private final List<Complaint> complaints = new ArrayList<>();
 
   private BookTracks(
@@ -92,7 +93,7 @@ public final class BookTracks {
               read, book.site().zone(), label -> clock(visit, label), tracks, located, complaints)
           .take(visit);
     }
-    return new Tracked(tracks, located, complaints);
+    return new Tracked(tracks, located, counters, complaints);
   }
 
   /** What the recorder's clock said; null where the recording does not tell. */
@@ -127,10 +128,10 @@ public final class BookTracks {
 
   private void take(Visit visit, Media media) {
     Path file = file(media);
-    ScreenCounter counter = file == null ? null : counter(visit, media, file);
-    switch (counter) {
-      case ScreenCounter.Told told -> fit(visit, media, inItsUnit(visit, media, told));
-      case ScreenCounter.Untold(Found.Why why) -> {
+    Found found = file == null ? null : counter(visit, media, file);
+    switch (found) {
+      case Found.Counter counter -> fit(visit, media, inItsUnit(visit, media, counter));
+      case Found.None(Found.Why why) -> {
         Trouble code =
             typed(visit, media) ? Trouble.COUNTER_NOT_READ_TYPED : Trouble.COUNTER_NOT_READ;
         complain(
@@ -139,6 +140,10 @@ public final class BookTracks {
             "file",
             new Argument.Label(media.label()),
             new Argument.Term("app.why." + why.name().toLowerCase(Locale.ROOT)));
+      }
+      case Found.Stopped() -> {
+        typed(visit, media);
+        complain(Trouble.COUNTER_STOPPED, media.id(), "file", new Argument.Label(media.label()));
       }
       case null -> {
         boolean any = typed(visit, media);
@@ -174,65 +179,68 @@ public final class BookTracks {
     }
   }
 
-  /** What its counter showed; null where nobody has read it. */
-  private @Nullable ScreenCounter counter(Visit visit, Media media, Path file) {
+  /** What its counter showed; null where nobody has read it, or the recording cannot be read. */
+  private @Nullable Found counter(Visit visit, Media media, Path file) {
     if (progress == null && cache.isEmpty()) {
       return null;
     }
     try {
-      Kit.Burned told = visit.kit().counter();
-      Kit.Region region = told == null ? null : told.region();
-      CounterCache.Key key = CounterCache.Key.of(ReaderVersion.digestOf(file), region);
-      var kept = cache.find(key);
-      if (kept.isPresent() || progress == null) {
-        return kept.orElse(null);
-      }
-      ScreenCounter fresh = read(media, file, region, progress);
-      if (fresh != null) {
-        cache.keep(key, fresh);
-      }
-      return fresh;
+      Seen seen = Seen.of(file);
+      Window told = window(visit);
+      Optional<Found> kept = cache.find(seen, told);
+      return kept.isPresent() || progress == null
+          ? kept.orElse(null)
+          : read(seen, media, file, told, progress);
     } catch (IOException e) {
       // What cannot be read is told where pictures are taken from it.
       return null;
     }
   }
 
-  private @Nullable ScreenCounter read(
-      Media media, Path file, Kit.@Nullable Region region, Progress progress) throws IOException {
-    if (!(Footage.open(file, progress.begin(Progress.Step.READING, media.file()))
-        instanceof Opening.Opened(Footage footage))) {
-      return null;
-    }
-    try (footage) {
-      Window window = null;
-      if (region != null) {
-        var picture = footage.recording();
-        if (region.left() + region.width() <= picture.width()
-            && region.top() + region.height() <= picture.height()) {
-          window = new Window(region.left(), region.top(), region.width(), region.height());
-        } else {
-          complain(Trouble.REGION_OUTSIDE, media.id(), "file", new Argument.Label(media.label()));
+  private static @Nullable Window window(Visit visit) {
+    Kit.Burned told = visit.kit().counter();
+    Kit.Region region = told == null ? null : told.region();
+    return region == null
+        ? null
+        : new Window(region.left(), region.top(), region.width(), region.height());
+  }
+
+  private @Nullable Found read(
+      Seen seen, Media media, Path file, @Nullable Window told, Progress progress)
+      throws IOException {
+    return switch (Footage.open(file, progress.begin(Progress.Step.READING, media.file()))) {
+      case Opening.Refused _ -> null;
+      case Opening.Stopped() -> new Found.Stopped();
+      case Opening.Opened(Footage footage) -> {
+        try (footage) {
+          // What was told outside the picture is told nowhere: it is kept under nobody's word, so
+          // that the next answer complains of it again.
+          boolean outside = told != null && !lies(told, footage.recording());
+          if (outside) {
+            complain(Trouble.REGION_OUTSIDE, media.id(), "file", new Argument.Label(media.label()));
+          }
+          yield cache.read(
+              seen,
+              footage,
+              outside ? null : told,
+              () -> progress.begin(Progress.Step.COUNTING, media.file()));
         }
       }
-      return switch (CounterReader.read(
-          footage, window, progress.begin(Progress.Step.COUNTING, media.file()))) {
-        case Found.Counter counter -> ScreenCounter.of(counter);
-        case Found.None(Found.Why why) -> new ScreenCounter.Untold(why);
-        case Found.Stopped() -> null;
-      };
-    }
+    };
+  }
+
+  private static boolean lies(Window window, Recording picture) {
+    return window.left() + window.width() <= picture.width()
+        && window.top() + window.height() <= picture.height();
   }
 
   /** A counter without a unit counts in the book's; one with another than the book's is told. */
-  private ScreenCounter.Told inItsUnit(Visit visit, Media media, ScreenCounter.Told told) {
-    Kit.Burned profile = visit.kit().counter();
-    Unit counts = profile == null ? null : profile.unit();
-    Unit written = told.bare() && counts != null ? counts : book.units().distance();
-    Unit shown = OnScreen.unit(told.step());
+  private FilmCounter inItsUnit(Visit visit, Media media, Found.Counter counter) {
+    Unit written = FilmCounter.written(counter, book, visit.kit());
+    Unit shown = OnScreen.unit(counter.metresPerStep());
     Argument label = new Argument.Label(media.label());
     if (written == null) {
-      if (told.bare()) {
+      if (counter.bare()) {
         complain(
             Trouble.COUNTER_UNIT_GUESSED,
             media.id(),
@@ -240,13 +248,9 @@ public final class BookTracks {
             label,
             new Argument.Text(shown.symbol()));
       }
-      return told;
-    }
-    Unit usual = OnScreen.likeliest(written);
-    if (told.bare()) {
-      return told.times(usual.metres() / shown.metres());
-    }
-    if (usual != shown && BareReadings.in(visit, media)) {
+    } else if (!counter.bare()
+        && OnScreen.likeliest(written) != shown
+        && BareReadings.in(visit, media)) {
       complain(
           Trouble.COUNTER_UNIT_UNLIKE,
           media.id(),
@@ -255,12 +259,13 @@ public final class BookTracks {
           new Argument.Text(shown.symbol()),
           new Argument.Text(written.symbol()));
     }
-    return told;
+    return FilmCounter.of(counter, book, visit.kit());
   }
 
-  private void fit(Visit visit, Media media, ScreenCounter.Told told) {
-    Track track = new Track(media.label(), told.samples());
-    Fitted fitted = Fitted.of(visit, media.label(), media.pass(), track, told.step());
+  private void fit(Visit visit, Media media, FilmCounter counter) {
+    counters.put(media.id(), counter);
+    Track track = new Track(media.label(), counter.track().samples());
+    Fitted fitted = Fitted.of(visit, media.label(), media.pass(), track, counter.step());
     tracks.addAll(fitted.tracks());
     fitted.misfits().forEach(misfit -> complain(media, misfit));
   }

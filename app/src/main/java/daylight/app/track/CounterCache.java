@@ -1,28 +1,30 @@
 package daylight.app.track;
 
+import daylight.footage.FrameTimes;
+import daylight.footage.Watch;
+import daylight.footage.codec.Footage;
+import daylight.footage.counter.CounterReader;
 import daylight.footage.counter.Found;
-import daylight.line.book.Kit;
-import daylight.line.counter.Track;
+import daylight.footage.counter.Window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What was read from recordings, kept so that it need not be read again. Everything in it can be
  * thrown away at any time; what does not have the very key and shape that is asked for is not
- * there.
- *
- * <p>One file a recording, comma-separated: head lines, then a line a frame, then how many.
+ * there, nor is a file of which any letter is no longer as it was written.
  */
 public final class CounterCache {
-  private static final String FORM = "daylight-counter,1";
+  private static final String FORM = "daylight-counter,2";
   private static final String AUTO = "auto";
 
   private final @Nullable Path folder;
@@ -75,14 +77,9 @@ public final class CounterCache {
     }
   }
 
-  /**
-   * What a counter reading is kept under.
-   *
-   * @param media SHA-256 of the recording
-   * @param profile where its counter was told to stand, or that nobody told
-   */
-  record Key(String media, String profile) {
-    static Key of(String media, Kit.@Nullable Region at) {
+  /** What a counter reading is kept under: the recording, and where it was told to stand. */
+  private record Key(String media, String profile) {
+    static Key of(String media, @Nullable Window at) {
       return new Key(
           media,
           at == null ? AUTO : at.left() + "," + at.top() + "," + at.width() + "," + at.height());
@@ -97,84 +94,69 @@ public final class CounterCache {
     }
   }
 
-  /** What was read under that key; empty where nothing was, or where the file is not as written. */
-  Optional<ScreenCounter> find(Key key) {
+  /**
+   * What was read of a recording before; empty where nothing was, or where the file is not as
+   * written.
+   *
+   * @param at where the counter was told to stand; null where it was looked for
+   */
+  Optional<Found> find(Seen media, @Nullable Window at) throws IOException {
     Optional<String> reader = ReaderVersion.ours();
     if (folder == null || reader.isEmpty()) {
       return Optional.empty();
     }
+    Optional<Key> key = media.digest().map(digest -> Key.of(digest, at));
+    return key.isEmpty() ? Optional.empty() : find(folder, key.get(), reader.get());
+  }
+
+  private static Optional<Found> find(Path folder, Key key, String reader) {
     try {
-      Path file = folder.resolve(key.file(reader.get()));
+      Path file = folder.resolve(key.file(reader));
       return Files.isRegularFile(file)
-          ? read(Files.readAllLines(file), key.head(reader.get()))
+          ? KeptCounter.read(Files.readAllLines(file), key.head(reader))
           : Optional.empty();
     } catch (IOException | IllegalArgumentException e) {
       return Optional.empty();
     }
   }
 
-  private static Optional<ScreenCounter> read(List<String> lines, List<String> head) {
-    int at = head.size();
-    if (lines.size() < at + 2 || !lines.subList(0, at).equals(head)) {
-      return Optional.empty();
+  /**
+   * What the counter of a recording shows: as it was read before, else read now and kept.
+   *
+   * @param media the recording as it was before it was opened
+   * @param at where the counter is told to stand, inside the picture; null to look for it
+   * @param watch told how it goes where it has to be read
+   */
+  public Found read(Seen media, Footage footage, @Nullable Window at, Supplier<Watch> watch)
+      throws IOException {
+    Optional<Found> kept = find(media, at).filter(found -> isOf(found, footage.times()));
+    if (kept.isPresent()) {
+      return kept.get();
     }
-    String[] first = lines.get(at).split(",", -1);
-    if (first[0].equals("none") && first.length == 2 && lines.size() == at + 2) {
-      return lines.get(at + 1).equals("end,0")
-          ? Optional.of(new ScreenCounter.Untold(Found.Why.valueOf(first[1])))
-          : Optional.empty();
+    Found fresh = CounterReader.read(footage, at, watch.get());
+    if (!(fresh instanceof Found.Stopped)) {
+      keep(media, at, fresh);
     }
-    List<String> rows = lines.subList(at + 1, lines.size() - 1);
-    if (!first[0].equals("counter")
-        || first.length != 3
-        || !lines.getLast().equals("end," + rows.size())) {
-      return Optional.empty();
-    }
-    List<Track.Sample> samples = new ArrayList<>();
-    for (String row : rows) {
-      String[] cells = row.split(",", -1);
-      if (cells.length != 3) {
-        return Optional.empty();
-      }
-      samples.add(
-          new Track.Sample(finite(cells[0]), finite(cells[1]), Track.State.valueOf(cells[2])));
-    }
-    double step = finite(first[2]);
-    // The track refuses times that do not rise.
-    var track = new Track("", samples);
-    return step > 0
-        ? Optional.of(new ScreenCounter.Told(Boolean.parseBoolean(first[1]), step, track.samples()))
-        : Optional.empty();
+    return fresh;
   }
 
-  private static double finite(String text) {
-    double value = Double.parseDouble(text);
-    if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("not finite: " + text);
-    }
-    return value;
+  /** Whether what was kept has just the frames of the recording, each at its time. */
+  private static boolean isOf(Found found, FrameTimes times) {
+    return !(found instanceof Found.Counter counter)
+        || (counter.readings().size() == times.count()
+            && IntStream.range(0, times.count())
+                .allMatch(i -> counter.readings().get(i).seconds() == times.secondsOf(i)));
   }
 
   /** Keeps what was read; where that is not possible nothing is kept, and nothing is lost. */
-  void keep(Key key, ScreenCounter counter) {
+  private void keep(Seen media, @Nullable Window at, Found found) throws IOException {
     Optional<String> reader = ReaderVersion.ours();
-    if (folder == null || reader.isEmpty()) {
-      return;
+    Optional<String> digest =
+        folder == null || reader.isEmpty() ? Optional.empty() : media.digest();
+    if (folder != null && reader.isPresent() && digest.isPresent()) {
+      Key key = Key.of(digest.get(), at);
+      write(folder, key.file(reader.get()), KeptCounter.written(key.head(reader.get()), found));
     }
-    List<String> lines = new ArrayList<>(key.head(reader.get()));
-    switch (counter) {
-      case ScreenCounter.Untold(Found.Why why) -> {
-        lines.add("none," + why.name());
-        lines.add("end,0");
-      }
-      case ScreenCounter.Told told -> {
-        lines.add("counter," + told.bare() + "," + told.step());
-        told.samples()
-            .forEach(one -> lines.add(one.seconds() + "," + one.counter() + "," + one.state()));
-        lines.add("end," + told.samples().size());
-      }
-    }
-    write(folder, key.file(reader.get()), lines);
   }
 
   private static void write(Path folder, String name, List<String> lines) {

@@ -1,9 +1,11 @@
 package daylight.app.track;
 
+import daylight.footage.codec.Footage;
 import daylight.footage.counter.CounterReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -18,8 +20,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Which reader of counters this is: a digest of what it is made of, so that nobody can forget to
- * count a version up.
+ * Which reader of counters this is: a digest of what it is made of and of the version of the
+ * library that decodes for it, so that nobody can forget to count a version up.
  */
 final class ReaderVersion {
   private static final String ROOM = "daylight/footage";
@@ -53,6 +55,7 @@ final class ReaderVersion {
 
   private static String digest(Path room) throws IOException {
     MessageDigest digest = sha256();
+    digest.update(Footage.library().getBytes(StandardCharsets.UTF_8));
     try (Stream<Path> walk = Files.walk(room)) {
       List<Path> files =
           walk.filter(Files::isRegularFile)
@@ -75,7 +78,7 @@ final class ReaderVersion {
     }
   }
 
-  private static MessageDigest sha256() {
+  static MessageDigest sha256() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

@@ -16,13 +16,18 @@ import java.util.TreeMap;
  *
  * @param passes a track for each recording and pass of which anything is known
  * @param located where the camera was at locates that have a time only
+ * @param counters what the counter of each recording showed, where it could be read
  * @param complaints what is to be said of how they came about
  */
 public record Tracked(
-    List<Fitted.OfPass> passes, SortedMap<Id, Track.Between> located, List<Complaint> complaints) {
+    List<Fitted.OfPass> passes,
+    SortedMap<Id, Track.Between> located,
+    SortedMap<Id, FilmCounter> counters,
+    List<Complaint> complaints) {
   public Tracked {
     passes = List.copyOf(passes);
     located = Collections.unmodifiableSortedMap(new TreeMap<>(located));
+    counters = Collections.unmodifiableSortedMap(new TreeMap<>(counters));
     complaints = List.copyOf(complaints);
   }
 

@@ -8,8 +8,9 @@
  * <p>The counter on the screen is the evidence; what a person typed beside a recording counts where
  * nothing could be read, and is compared everywhere else. What was read is kept in a cache that may
  * be thrown away at any time ({@link daylight.app.track.CounterCache}): its key is the digest of
- * the recording, that of the reader itself, and where the counter was told to stand. Refuses
- * nothing: a recording that cannot be read leaves what was typed.
+ * the recording, that of the reader itself, and where the counter was told to stand. The commands
+ * about one recording ask the same cache. Refuses nothing: a recording that cannot be read leaves
+ * what was typed.
  *
  * <p>Sources: none.
  */

@@ -18,7 +18,9 @@ final class Assets {
 
   Assets() {
     for (String name :
-        new String[] {"look.css", "places.js", "moments.js", "proxies.js", "mark.svg"}) {
+        new String[] {
+          "look.css", "places.js", "moments.js", "proxies.js", "reading.js", "mark.svg"
+        }) {
       byName.put(name, bytes(OURS + name));
     }
     byName.put("digs.css", bytes(PAGE + "digs.css"));

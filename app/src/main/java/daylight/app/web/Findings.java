@@ -13,6 +13,7 @@ import java.util.Optional;
 /** What was seen in the pipe: the recordings, and a table of it with its pictures. */
 final class Findings {
   private final Property property;
+  private final Reading.Answered answered;
   private final Subject subject;
   private final Words words;
   private final FindingWords said;
@@ -22,6 +23,7 @@ final class Findings {
 
   Findings(Property property, Reading.Answered answered) {
     this.property = property;
+    this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
@@ -37,7 +39,8 @@ final class Findings {
     Tag log = findings.isEmpty() ? none() : table(findings);
     return recordings.isEmpty()
         ? section.add(log)
-        : section.add(Pieces.pair("seen", new Players(property, recordings, words).all(), log));
+        : section.add(
+            Pieces.pair("seen", new Players(property, answered, recordings, words).all(), log));
   }
 
   private Tag none() {

@@ -51,7 +51,8 @@ final class Frame {
         .add(link("stylesheet", "digs.css"))
         .add(module("places.js"))
         .add(module("moments.js"))
-        .add(module("proxies.js"));
+        .add(module("proxies.js"))
+        .add(module("reading.js"));
   }
 
   private static Tag link(String what, String asset) {

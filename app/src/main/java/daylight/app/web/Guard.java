@@ -3,6 +3,7 @@ package daylight.app.web;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What every request must keep to, and what every reply says to the browser. */
 final class Guard {
@@ -16,11 +17,15 @@ final class Guard {
       "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src 'self' data:; "
           + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
+  /** What may be ordered: that counters be read no longer, or after all. */
+  private static final Pattern ORDERS = Pattern.compile("/property/[^/]+/(?:stop|read)");
+
   private Guard() {}
 
   /**
-   * Lets a request pass that only reads, and that names this machine by an address of its own. A
-   * page from elsewhere whose name was made to lead here names itself, and is turned away.
+   * Lets a request pass that only reads, or orders footage to be read or not, and that names this
+   * machine by an address of its own. A page from elsewhere whose name was made to lead here names
+   * itself, and is turned away.
    */
   static void check(Context request) {
     request.header("Content-Security-Policy", PAGES);
@@ -33,6 +38,12 @@ final class Guard {
     if (!Set.of("127.0.0.1:" + port, "localhost:" + port)
         .contains(String.valueOf(request.host()))) {
       refuse(request, 421, "This is Daylight on this machine, and it answers only to 127.0.0.1.");
+    } else if (request.method().equals(HandlerType.POST)
+        && ORDERS.matcher(request.path()).matches()) {
+      // Browsers name the page that an order comes from; a page from elsewhere gives none here.
+      if (!("http://" + request.host()).equals(request.header("Origin"))) {
+        refuse(request, 403, "This is ordered only by Daylight's own pages.");
+      }
     } else if (!Set.of(HandlerType.GET, HandlerType.HEAD).contains(request.method())) {
       request.header("Allow", "GET, HEAD");
       refuse(request, 405, "Nothing can be changed here.");

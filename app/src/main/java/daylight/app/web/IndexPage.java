@@ -28,7 +28,8 @@ final class IndexPage {
   }
 
   private Tag card(Property property) {
-    return switch (property.read()) {
+    return switch (property.soon()) {
+      case null -> plain(property, "reading").addAll(UnderwayPage.told(property, words));
       case Reading.Answered answered -> answered(property, answered.subject());
       case Reading.Refused refused ->
           plain(property, "refused").add(Tag.of("p", words.word("web.index.refused")));

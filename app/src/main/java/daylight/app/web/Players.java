@@ -1,5 +1,6 @@
 package daylight.app.web;
 
+import daylight.app.FilmText;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Reel;
@@ -10,11 +11,19 @@ import java.util.Optional;
 
 /** The recordings, each played where a browser can, and told of where it cannot. */
 final class Players {
+  /** What is said as a recording runs. */
+  static final String CAPTIONS = "captions.vtt";
+
+  /** Where in a recording what was found is. */
+  static final String CHAPTERS = "chapters.vtt";
+
   private final Property property;
+  private final Reading.Answered answered;
   private final List<Recording> recordings;
   private final Words words;
 
-  Players(Property property, List<Recording> recordings, Words words) {
+  Players(Property property, Reading.Answered answered, List<Recording> recordings, Words words) {
+    this.answered = answered;
     this.property = property;
     this.recordings = recordings;
     this.words = words;
@@ -74,11 +83,28 @@ final class Players {
             .with("data-media", recording.media().id().uuid().toString())
             .with("aria-label", about(recording))
             .with("src", address);
+    recording.text(answered).ifPresent(text -> video.addAll(tracks(recording, text)));
     return reel == null
         ? video
         : video
             .with("width", Integer.toString(reel.width()))
             .with("height", Integer.toString(reel.height()));
+  }
+
+  /** What is said as the recording runs, and where in it what was found is. */
+  private List<Tag> tracks(Recording recording, FilmText text) {
+    Tag chapters = track(recording, CHAPTERS, "chapters");
+    return text.captions().isEmpty()
+        ? List.of(chapters)
+        : List.of(track(recording, CAPTIONS, "captions"), chapters);
+  }
+
+  private Tag track(Recording recording, String file, String kind) {
+    return Tag.of("track")
+        .with("kind", kind)
+        .with("src", recording.textAddress(property, file))
+        .with("srclang", words.language().code())
+        .with("label", words.word("web." + kind));
   }
 
   private String about(Recording recording) {

@@ -1,37 +1,42 @@
 package daylight.app.web;
 
 import daylight.app.Job;
+import daylight.app.Progress;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
 /** One book, answered anew whenever its files are no longer what they were. */
 final class Property {
   private final String name;
   private final Opened opened;
-  private final BiFunction<Path, Job.Settings, Job.Outcome> job;
+  private final Answerer job;
   private final @Nullable Proxies proxies;
-  private @Nullable Reading last;
-  private @Nullable Stamp stamp;
+  private final Semaphore turns;
+  private @Nullable Answering current;
 
-  Property(String name, Opened opened, BiFunction<Path, Job.Settings, Job.Outcome> job) {
-    this(name, opened, job, null);
+  /** Answers a book. */
+  interface Answerer {
+    /** What comes of it; told is how the looking at footage goes. */
+    Job.Outcome answer(Path book, Job.Settings settings, Progress progress);
+  }
+
+  Property(String name, Opened opened, Answerer job) {
+    this(name, opened, job, null, new Semaphore(1));
   }
 
   /**
    * The same.
    *
    * @param proxies makes copies of what browsers cannot play; null for none
+   * @param turns of those who look at footage
    */
-  Property(
-      String name,
-      Opened opened,
-      BiFunction<Path, Job.Settings, Job.Outcome> job,
-      @Nullable Proxies proxies) {
+  Property(String name, Opened opened, Answerer job, @Nullable Proxies proxies, Semaphore turns) {
     this.proxies = proxies;
+    this.turns = turns;
     this.name = name;
     this.opened = opened;
     this.job = job;
@@ -86,30 +91,63 @@ final class Property {
         : Optional.of(proxies.of(file(), recording));
   }
 
-  /** What the book says now. */
-  synchronized Reading read() {
-    Stamp now = Stamp.of(opened, last);
-    Reading known = last;
-    if (known != null && now.equals(stamp)) {
+  /** What the book says now, as soon as it is known. */
+  Reading read() {
+    return answering().reading();
+  }
+
+  /** The same; null while footage is looked at that takes its time. */
+  @Nullable Reading soon() {
+    return answering().soon();
+  }
+
+  /** What is being done of it now; null where nothing is. */
+  Answering.@Nullable Doing doing() {
+    return answering().doing();
+  }
+
+  /** Whether it was answered without the counters that nobody waited for. */
+  synchronized boolean isCut() {
+    return current != null && current.isStopped();
+  }
+
+  /** Has counters no longer read. */
+  void stop() {
+    answering().stop();
+  }
+
+  /** Answers the book anew, whether its files changed or not. */
+  synchronized void again() {
+    if (current != null && current.isOver()) {
+      current = null;
+    }
+  }
+
+  private synchronized Answering answering() {
+    Answering known = current;
+    if (known != null && (!known.isOver() || known.isAsOf(opened))) {
       return known;
     }
-    Reading fresh = answered();
-    last = fresh;
-    // A book newly read may name files that the stamp before did not look at.
-    stamp = Stamp.of(opened, fresh);
+    Answering fresh = Answering.begin(job, opened, turns);
+    current = fresh;
     return fresh;
   }
 
-  @SuppressWarnings("IllegalCatch")
-  private Reading answered() {
-    try {
-      return switch (job.apply(opened.file(), opened.settings())) {
-        case Job.Outcome.Answered answered -> new Reading.Answered(answered);
-        case Job.Outcome.Refused refused -> new Reading.Refused(refused);
-      };
-    } catch (RuntimeException fault) {
-      // A fault with one book must not take the others along.
-      return new Reading.Failed(fault);
+  /** Has what is being done of it end as soon as it can. */
+  synchronized void end() {
+    if (current != null) {
+      current.end();
+    }
+  }
+
+  /** Ends what is being done of it, and waits until nothing of it is left. */
+  void close() {
+    Answering known;
+    synchronized (this) {
+      known = current;
+    }
+    if (known != null) {
+      known.close();
     }
   }
 }

@@ -54,7 +54,7 @@ final class PropertyPage {
     if (subject.book().site().invented()) {
       header.add(Pieces.paragraph("invented", words.word("report.invented")));
     }
-    return header;
+    return property.isCut() ? header.addAll(UnderwayPage.cut(property, words)) : header;
   }
 
   private Tag opening() {

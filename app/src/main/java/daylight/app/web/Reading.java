@@ -1,6 +1,7 @@
 package daylight.app.web;
 
 import daylight.app.Job;
+import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
@@ -38,6 +39,11 @@ sealed interface Reading {
       return handout().book().visits().stream()
           .flatMap(visit -> visit.papers().media().stream())
           .toList();
+    }
+
+    /** What the counter of a recording showed; empty where it was not read. */
+    Optional<FilmCounter> counter(Papers.Media media) {
+      return Optional.ofNullable(outcome.counters().get(media.id()));
     }
 
     /** One of the result files; what people look at first does not wait for the others. */

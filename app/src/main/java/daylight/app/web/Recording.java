@@ -1,6 +1,11 @@
 package daylight.app.web;
 
+import daylight.app.BookInFilm;
+import daylight.app.FilmText;
+import daylight.app.track.FilmCounter;
+import daylight.line.book.FieldBook;
 import daylight.line.book.Papers;
+import daylight.report.captions.Counted;
 import daylight.report.shots.Reel;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -59,6 +64,35 @@ record Recording(Papers.Media media, @Nullable Reel reel, Path file) {
     } catch (IOException | java.nio.file.InvalidPathException missing) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * What is written beside it; empty where nothing is known of when it shows what.
+   *
+   * @param answered the book that names it
+   */
+  Optional<FilmText> text(Reading.Answered answered) {
+    Reel read = reel;
+    FilmCounter counter = answered.counter(media).orElse(null);
+    if (read == null || !(read.seconds() > 0)) {
+      return Optional.empty();
+    }
+    Counted counted =
+        counter == null
+            ? null
+            : new Counted(counter.track(), counter.leaps(), counter.step(), read.seconds());
+    FieldBook book = answered.handout().book();
+    return book.visits().stream()
+        .filter(visit -> visit.papers().media().contains(media))
+        .findFirst()
+        .map(visit -> BookInFilm.of(book, visit, media))
+        .filter(film -> counted != null || !film.findings(null).seen().isEmpty())
+        .map(film -> FilmText.of(film, counted, read.seconds(), answered.subject().words()));
+  }
+
+  /** The address of what is written beside it. */
+  String textAddress(Property property, String file) {
+    return address(property) + "/" + file;
   }
 
   /** Whether browsers play it as it is. */

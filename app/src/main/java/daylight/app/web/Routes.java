@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Which address shows what. */
 final class Routes {
@@ -28,7 +29,11 @@ final class Routes {
     // The files to hand over name no sign of their own, and browsers look for one here.
     read(routes, "/favicon.ico", this::sign);
     read(routes, "/property/{property}/", this::property);
+    read(routes, "/property/{property}/progress", this::progress);
+    routes.post("/property/{property}/stop", reply -> order(reply, Property::stop));
+    routes.post("/property/{property}/read", reply -> order(reply, Property::again));
     read(routes, "/property/{property}/media/{id}", this::media);
+    read(routes, "/property/{property}/media/{id}/{text}", this::text);
     read(routes, "/property/{property}/proxy/{id}", this::proxy);
     read(routes, "/property/{property}/<file>", this::file);
     routes.error(HttpStatus.NOT_FOUND, this::missing);
@@ -72,21 +77,78 @@ final class Routes {
       return;
     }
     find(reply)
+        .ifPresentOrElse(property -> page(reply, page(reply, property)), () -> reply.status(404));
+  }
+
+  private String page(Context reply, Property property) {
+    return switch (property.soon()) {
+      case null -> {
+        reply.status(202);
+        yield new UnderwayPage(properties.size(), property).write();
+      }
+      case Reading.Answered answered ->
+          new PropertyPage(properties.size(), property, answered).write();
+      case Reading.Refused refused -> new RefusedPage(properties.size(), property, refused).write();
+      case Reading.Failed failed -> {
+        reply.status(500);
+        yield NoticePage.fault(properties.size(), failed.fault());
+      }
+    };
+  }
+
+  /** How far the looking at footage is, for the page that says so; accepted, while it goes on. */
+  private void progress(Context reply) {
+    Optional<Property> property = find(reply);
+    if (property.isEmpty()) {
+      reply.status(404);
+      return;
+    }
+    Answering.Doing doing = property.get().doing();
+    reply.status(doing == null ? 200 : 202).contentType(Types.of("progress.json"));
+    reply.result(UnderwayPage.json(doing));
+  }
+
+  private void order(Context reply, Consumer<Property> order) {
+    find(reply)
         .ifPresentOrElse(
-            property ->
-                page(
-                    reply,
-                    switch (property.read()) {
-                      case Reading.Answered answered ->
-                          new PropertyPage(properties.size(), property, answered).write();
-                      case Reading.Refused refused ->
-                          new RefusedPage(properties.size(), property, refused).write();
-                      case Reading.Failed failed -> {
-                        reply.status(500);
-                        yield NoticePage.fault(properties.size(), failed.fault());
-                      }
-                    }),
+            property -> {
+              order.accept(property);
+              reply.status(204);
+            },
             () -> reply.status(404));
+  }
+
+  /** Captions and chapters of a recording. */
+  private void text(Context reply) {
+    String name = reply.pathParam("text");
+    answered(reply)
+        .flatMap(
+            one ->
+                Recording.find(one.property(), reply.pathParam("id"))
+                    .flatMap(recording -> recording.text(one.answered())))
+        .flatMap(
+            text ->
+                switch (name) {
+                  case Players.CAPTIONS -> Optional.of(text.captionFile());
+                  case Players.CHAPTERS -> Optional.of(text.chapterFile());
+                  default -> Optional.empty();
+                })
+        .ifPresentOrElse(
+            file -> Sent.kept(reply, Types.of(name), file.getBytes(StandardCharsets.UTF_8)),
+            () -> reply.status(404));
+  }
+
+  /** A book that is answered. */
+  private record Known(Property property, Reading.Answered answered) {}
+
+  /** The book that is asked about; empty where it is refused, or its footage is looked at. */
+  private Optional<Known> answered(Context reply) {
+    return find(reply)
+        .flatMap(
+            property ->
+                property.soon() instanceof Reading.Answered answered
+                    ? Optional.of(new Known(property, answered))
+                    : Optional.empty());
   }
 
   private void media(Context reply) throws IOException {
@@ -120,9 +182,8 @@ final class Routes {
 
   private void file(Context reply) {
     String name = reply.pathParam("file");
-    find(reply)
-        .filter(property -> property.read() instanceof Reading.Answered)
-        .flatMap(property -> ((Reading.Answered) property.read()).file(name))
+    answered(reply)
+        .flatMap(one -> one.answered().file(name))
         .ifPresentOrElse(
             bytes -> {
               reply.header("Content-Security-Policy", Guard.FILES);

@@ -20,6 +20,7 @@ final class Types {
           Map.entry("jpg", "image/jpeg"),
           Map.entry("png", "image/png"),
           Map.entry("pdf", "application/pdf"),
+          Map.entry("vtt", "text/vtt; charset=utf-8"),
           Map.entry("json", "application/json"),
           Map.entry("geojson", "application/geo+json"),
           Map.entry("mp4", "video/mp4"),

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
 /** The door of the room: serves field books to a browser of this machine until it is closed. */
@@ -20,10 +21,12 @@ public final class Workspace {
   /** What is being served. */
   public static final class Running implements AutoCloseable {
     private final Javalin server;
+    private final List<Property> properties;
     private final @Nullable Proxies proxies;
 
-    private Running(Javalin server, @Nullable Proxies proxies) {
+    private Running(Javalin server, List<Property> properties, @Nullable Proxies proxies) {
       this.server = server;
+      this.properties = properties;
       this.proxies = proxies;
     }
 
@@ -35,7 +38,10 @@ public final class Workspace {
     /** Ends it; requests under way are given up. */
     @Override
     public void close() {
+      // Whoever waits for a page is let go first.
+      properties.forEach(Property::end);
       server.stop();
+      properties.forEach(Property::close);
       if (proxies != null) {
         proxies.close();
       }
@@ -51,13 +57,15 @@ public final class Workspace {
    */
   public static Running serve(List<Opened> books, int port, boolean copies) {
     Proxies proxies = copies ? new Proxies() : null;
+    Semaphore turns = new Semaphore(1, true);
     List<Property> properties = new ArrayList<>();
     Map<String, Integer> taken = new LinkedHashMap<>();
     for (Opened opened : books) {
       String name = Property.nameOf(opened.file());
       int times = taken.merge(name, 1, Integer::sum);
       properties.add(
-          new Property(times == 1 ? name : name + "-" + times, opened, Job::answer, proxies));
+          new Property(
+              times == 1 ? name : name + "-" + times, opened, Job::answer, proxies, turns));
     }
     Running running = start(properties, port, proxies);
     // Whoever opens the first page comes later than this, and need not wait for all of it.
@@ -78,7 +86,7 @@ public final class Workspace {
 
   static Running start(List<Property> properties, int port, @Nullable Proxies proxies) {
     Javalin server = Javalin.create(config -> configure(config, new Routes(properties)));
-    return new Running(server.start(LOOPBACK, port), proxies);
+    return new Running(server.start(LOOPBACK, port), properties, proxies);
   }
 
   private static void configure(JavalinConfig config, Routes routes) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import daylight.app.CountedFilm;
 import daylight.app.Ffprobe;
+import daylight.app.OneDrain;
 import daylight.footage.Make;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,34 +29,14 @@ class ChaptersTest {
     folder = made;
     film = CountedFilm.write(folder.resolve("push.mp4"), Make.H264_MP4);
     book =
-        Files.writeString(
-            folder.resolve("field-book.yaml"),
-            """
-            daylight-book: 1
-            units: {distance: ft, depth: ft, bore: in, level: ft}
-            site:
-              name: A drain
-              invented: yes
-              nodes:
-                - {label: C1, kind: access}
-                - {label: O1, kind: outlet}
-              reaches:
-                - {label: R1, line: drain, from: C1, to: O1, water: forward, material: pvc, bore: 4 in}
-            visit:
-              date: 2026-04-18
-              passes:
-                - label: P1
-                  entry: C1
-                  walk: [R1]
-                  zero: {reads: 0}
-                  end: {cable: 35, why: outlet-reached, node: O1}
-                  findings:
-                    - {label: F1, kind: crack, cable: 4, clock: 12}
-                    - {label: F2, kind: roots, cable: 7, moving: pulling}
-                    - {label: F3, kind: roots, cable: 30}
-              media:
-                - {label: M1, kind: footage, file: push.mp4, pass: P1}
-            """);
+        OneDrain.empty()
+            .to("35")
+            .found(
+                "{label: F1, kind: crack, cable: 4, clock: 12}",
+                "{label: F2, kind: roots, cable: 7, moving: pulling}",
+                "{label: F3, kind: roots, cable: 30}")
+            .filmed("push.mp4")
+            .write(folder.resolve("field-book.yaml"));
   }
 
   @Test

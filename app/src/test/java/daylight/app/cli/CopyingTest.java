@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -154,6 +155,47 @@ class CopyingTest {
     Path chaptered = folder.resolve("old-chaptered.mp4");
     assertThat(Said.by("chapters", proxy, "--to", chaptered).code()).isEqualTo(ExitCode.DONE);
     assertThat(Ffprobe.says(chaptered, "-show_chapters")).contains("[CHAPTER]");
+  }
+
+  @Test
+  void aProxyKeepsTheSoundThatItsFileCanHoldAndSaysWhereItCannot() throws IOException {
+    Path loud = folder.resolve("proxy-loud.mp4");
+    Path silent = folder.resolve("proxy-silent.webm");
+
+    Said kept = Said.by("proxy", film, "--to", loud, "--json");
+    Said left = Said.by("proxy", film, "--to", silent);
+
+    assertThat(kept.json().path("sound").asText()).isEqualTo("kept");
+    assertThat(streams(loud)).isEqualTo("vp9,video aac,audio");
+    assertThat(frames(loud)).isEqualTo(String.valueOf(CountedFilm.FRAMES));
+    // All but the packet that comes before the first picture, by which AAC gets going.
+    List<String> original = sound(film);
+    assertThat(original).hasSizeGreaterThan(800);
+    assertThat(sound(loud)).isEqualTo(original.subList(1, original.size()));
+    assertNothingPrivate(loud);
+    assertThat(left.code()).isEqualTo(ExitCode.DONE);
+    assertThat(left.out())
+        .contains("It is without sound: what the recording has (aac) cannot go into a .webm file");
+    assertThat(streams(silent)).isEqualTo("vp9,video");
+    assertThat(Said.by("proxy", film, "--to", silent, "--over", "--json").json().path("sound"))
+        .hasToString("\"left-out\"");
+  }
+
+  /** A digest of each packet of sound. */
+  private static List<String> sound(Path file) throws IOException {
+    return Ffprobe.says(
+            file,
+            "-select_streams",
+            "a",
+            "-show_packets",
+            "-show_data_hash",
+            "sha256",
+            "-show_entries",
+            "packet=data_hash",
+            "-of",
+            "csv=p=0")
+        .lines()
+        .toList();
   }
 
   @Test

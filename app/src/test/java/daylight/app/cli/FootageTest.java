@@ -3,6 +3,7 @@ package daylight.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import daylight.app.OneDrain;
 import daylight.footage.Make;
 import daylight.footage.Raster;
 import daylight.footage.Rate;
@@ -42,36 +43,12 @@ class FootageTest {
 
   /** A crack at 5 ft, which the counter showed two and a half seconds into the recording. */
   private Path book(String file) throws IOException {
-    return Files.writeString(
-        folder.resolve("book.yaml"),
-        """
-        daylight-book: 1
-        units: {distance: ft, depth: ft, bore: in, level: ft}
-        site:
-          name: A drain
-          invented: yes
-          nodes:
-            - {label: C1, kind: access}
-            - {label: O1, kind: outlet}
-          reaches:
-            - {label: R1, line: drain, from: C1, to: O1, water: forward, material: pvc, bore: 4 in}
-        visit:
-          date: 2026-04-18
-          passes:
-            - label: P1
-              entry: C1
-              walk: [R1]
-              zero: {reads: 0}
-              end: {cable: 10, why: outlet-reached, node: O1}
-              findings:
-                - {label: F1, kind: crack, cable: 5, clock: 12}
-              anchors:
-                - {media: M1, at: 0 s, counter: 0}
-                - {media: M1, at: 5 s, counter: 10}
-          media:
-            - {label: M1, kind: footage, file: %s, pass: P1}
-        """
-            .formatted(file));
+    return OneDrain.empty()
+        .to("10")
+        .found("{label: F1, kind: crack, cable: 5, clock: 12}")
+        .typed("{media: M1, at: 0 s, counter: 0}", "{media: M1, at: 5 s, counter: 10}")
+        .filmed(file)
+        .write(folder.resolve("book.yaml"));
   }
 
   private JsonNode answered(String file) throws IOException {
@@ -85,7 +62,8 @@ class FootageTest {
     assertThat(complaints.toString()).contains("footage.");
     JsonNode last = complaints.get(complaints.size() - 1);
     // Where the recording is named in the book.
-    assertThat(last.path("line").asInt()).isEqualTo(25);
+    assertThat(last.path("line").asInt())
+        .isEqualTo(OneDrain.line(folder.resolve("book.yaml"), "kind: footage"));
     assertThat(last.path("column").asInt()).isGreaterThan(1);
     return last.path("code").asText();
   }

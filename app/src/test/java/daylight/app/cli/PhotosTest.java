@@ -3,6 +3,7 @@ package daylight.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.app.Job;
+import daylight.app.OneDrain;
 import daylight.footage.Raster;
 import daylight.footage.photo.Photo;
 import java.io.IOException;
@@ -27,33 +28,12 @@ class PhotosTest {
       Files.write(folder.resolve("wall.jpg"), Objects.requireNonNull(photo).readAllBytes());
     }
     assertThat(latin(folder.resolve("wall.jpg"))).contains("Exif", "Invented Camera", "2026:04:18");
-    return Files.writeString(
-        folder.resolve("book.yaml"),
-        """
-        daylight-book: 1
-        units: {distance: ft, depth: ft, bore: in, level: ft}
-        site:
-          name: A drain
-          invented: yes
-          nodes:
-            - {label: C1, kind: access}
-            - {label: O1, kind: outlet}
-          reaches:
-            - {label: R1, line: drain, from: C1, to: O1, water: forward, material: pvc, bore: 4 in}
-        visit:
-          date: 2026-04-18
-          passes:
-            - label: P1
-              entry: C1
-              walk: [R1]
-              zero: {reads: 0}
-              end: {cable: 10, why: outlet-reached, node: O1}
-              findings:
-                - {label: F1, kind: crack, cable: 5, clock: 12, stills: [B1, B2]}
-          media:
-            - {label: B1, kind: photo, file: wall.jpg}
-            - {label: B2, kind: photo, file: notes.jpg}
-        """);
+    return OneDrain.empty()
+        .to("10")
+        .found("{label: F1, kind: crack, cable: 5, clock: 12, stills: [B1, B2]}")
+        .with(
+            "{label: B1, kind: photo, file: wall.jpg}", "{label: B2, kind: photo, file: notes.jpg}")
+        .write(folder.resolve("book.yaml"));
   }
 
   private static String latin(Path file) throws IOException {

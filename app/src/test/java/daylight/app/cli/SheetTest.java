@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import daylight.app.CountedFilm;
+import daylight.app.OneDrain;
 import daylight.app.web.Window;
 import daylight.footage.Make;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -22,32 +22,10 @@ class SheetTest {
   void picturesEverySoFarAndOfWhatWasFound() throws IOException {
     Path film = CountedFilm.write(folder.resolve("push.mp4"), Make.H264_MP4);
     Path book =
-        Files.writeString(
-            folder.resolve("book.yaml"),
-            """
-            daylight-book: 1
-            units: {distance: ft, depth: ft, bore: in, level: ft}
-            site:
-              name: A drain
-              invented: yes
-              nodes:
-                - {label: C1, kind: access}
-                - {label: O1, kind: outlet}
-              reaches:
-                - {label: R1, line: drain, from: C1, to: O1, water: forward, material: pvc, bore: 4 in}
-            visit:
-              date: 2026-04-18
-              passes:
-                - label: P1
-                  entry: C1
-                  walk: [R1]
-                  zero: {reads: 0}
-                  end: {cable: 9, why: outlet-reached, node: O1}
-                  findings:
-                    - {label: F1, kind: crack, cable: 5, clock: 12}
-              media:
-                - {label: M1, kind: footage, file: push.mp4, pass: P1}
-            """);
+        OneDrain.empty()
+            .found("{label: F1, kind: crack, cable: 5, clock: 12}")
+            .filmed("push.mp4")
+            .write(folder.resolve("book.yaml"));
     Path sheet = folder.resolve("sheet.html");
 
     Said said = Said.by("sheet", film, "--book", book, "--every", "3 ft", "--to", sheet, "--json");

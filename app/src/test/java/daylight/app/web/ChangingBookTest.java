@@ -108,7 +108,12 @@ class ChangingBookTest {
     }
   }
 
+  /** The page, as soon as it no longer says that footage is being looked at. */
   private static String page(Workspace.Running running) {
-    return Asked.text(Asked.get(running, "/property/shop/"));
+    HttpResponse<byte[]> reply = Asked.get(running, "/property/shop/");
+    for (int i = 0; i < 60 && reply.statusCode() == 202; i++) {
+      reply = Asked.get(running, "/property/shop/");
+    }
+    return Asked.text(reply);
   }
 }

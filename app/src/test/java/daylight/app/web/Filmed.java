@@ -3,6 +3,7 @@ package daylight.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.app.Job;
+import daylight.app.Progress;
 import daylight.footage.Make;
 import daylight.footage.Raster;
 import daylight.footage.Rate;
@@ -25,6 +26,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.Semaphore;
 import javax.imageio.ImageIO;
 
 /**
@@ -74,10 +76,11 @@ final class Filmed {
 
   /** The same with copies made for the browser. */
   static Property property(String name, Path book, Proxies proxies) {
-    return new Property(name, new Opened(book, Job.Settings.USUAL), Filmed::answer, proxies);
+    return new Property(
+        name, new Opened(book, Job.Settings.USUAL), Filmed::answer, proxies, new Semaphore(1));
   }
 
-  private static Job.Outcome answer(Path book, Job.Settings settings) {
+  private static Job.Outcome answer(Path book, Job.Settings settings, Progress progress) {
     Job.Outcome outcome = Job.answerWithoutFootage(book, settings);
     if (!(outcome instanceof Job.Outcome.Answered answered)) {
       return outcome;
@@ -93,7 +96,8 @@ final class Filmed {
             bare.complaints(),
             bare.language(),
             bare.shown(),
-            bare.paper()));
+            bare.paper()),
+        answered.counters());
   }
 
   private static Shots shots() {

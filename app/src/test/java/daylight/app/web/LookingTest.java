@@ -101,7 +101,7 @@ class LookingTest {
     page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
   }
 
-  private static List<String> violations(Page page) {
+  static List<String> violations(Page page) {
     return new AxeBuilder(page)
             .withTags(
                 List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))

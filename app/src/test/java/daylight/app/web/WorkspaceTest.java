@@ -49,7 +49,7 @@ class WorkspaceTest {
                 new Property(
                     "faulty",
                     faulty,
-                    (file, settings) -> {
+                    (file, settings, progress) -> {
                       throw new IllegalStateException("a fault made for the test");
                     })),
             0);

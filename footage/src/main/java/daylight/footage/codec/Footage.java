@@ -1,5 +1,7 @@
 package daylight.footage.codec;
 
+import static org.bytedeco.ffmpeg.global.avutil.av_version_info;
+
 import daylight.footage.Chapter;
 import daylight.footage.FootageTrouble;
 import daylight.footage.Frame;
@@ -46,6 +48,11 @@ public final class Footage implements AutoCloseable {
     } catch (CancellationException e) {
       return new Opening.Stopped();
     }
+  }
+
+  /** Which version of the library decodes: with another one frames may come out otherwise. */
+  public static String library() {
+    return av_version_info().getString();
   }
 
   /** What there is to know of it. */
@@ -187,6 +194,16 @@ public final class Footage implements AutoCloseable {
       return new Writ.Written();
     } catch (CancellationException e) {
       return new Writ.Stopped();
+    }
+  }
+
+  /**
+   * What the sound is written in, in plain words, where a make's container cannot hold it as it is;
+   * empty where it can or there is none.
+   */
+  public Optional<String> unfitSound(Make make) throws IOException {
+    try (Heard heard = Heard.of(reel.again(), 0)) {
+      return heard.unfit(make);
     }
   }
 

@@ -1,10 +1,11 @@
-package daylight.app.cli;
+package daylight.app;
 
 import daylight.archive.Bundled;
 import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
+import daylight.line.book.Kit;
 import daylight.line.book.Papers.Media;
 import daylight.line.book.Pass;
 import daylight.line.book.Visit;
@@ -28,10 +29,11 @@ import org.jspecify.annotations.Nullable;
  * What a field book says of one recording.
  *
  * @param media as the book names it
+ * @param kit of its visit
  * @param passes that it shows, at least one where the book says so of any
  */
-record BookInFilm(FieldBook book, Media media, List<Pass> passes) {
-  BookInFilm {
+public record BookInFilm(FieldBook book, Media media, Kit kit, List<Pass> passes) {
+  public BookInFilm {
     passes = List.copyOf(passes);
   }
 
@@ -41,43 +43,49 @@ record BookInFilm(FieldBook book, Media media, List<Pass> passes) {
    * @param seen findings with their moment
    * @param unseen findings of the same passes without one
    */
-  record Told(List<Seen> seen, List<Finding> unseen) {
-    Told {
+  public record Told(List<Seen> seen, List<Finding> unseen) {
+    public Told {
       seen = List.copyOf(seen);
       unseen = List.copyOf(unseen);
     }
   }
 
   /** The file of a book, given by itself or by its folder. */
-  static Path file(Path given) {
+  public static Path file(Path given) {
     return Files.isDirectory(given) ? given.resolve("field-book.yaml") : given;
   }
 
-  static ReadBook read(Path given) {
+  /** The book in a file, or in a folder. */
+  public static ReadBook read(Path given) {
     return FieldBookReader.read(file(given), Bundled.catalogue());
   }
 
   /** The units of a book, as far as it was read. */
-  static Shown shown(@Nullable FieldBook book) {
+  public static Shown shown(@Nullable FieldBook book) {
     Unit unit = book == null ? Unit.METRE : book.units().distance();
     return unit == Unit.FOOT || unit == Unit.INCH ? Shown.FEET_INCHES : Shown.METRES;
   }
 
   /** What the book in a file says of a recording; empty where it does not name it. */
-  static Optional<BookInFilm> of(FieldBook book, Path given, Path video) {
+  public static Optional<BookInFilm> of(FieldBook book, Path given, Path video) {
     Path folder = file(given).toAbsolutePath().resolveSibling(".").normalize();
     for (Visit visit : book.visits()) {
       for (Media media : visit.papers().media()) {
         if (media.kind() == Media.Kind.FOOTAGE && isSame(folder, media, video)) {
-          return Optional.of(
-              new BookInFilm(
-                  book,
-                  media,
-                  visit.passes().stream().filter(pass -> shows(media, pass)).toList()));
+          return Optional.of(of(book, visit, media));
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** What a book says of a recording of that visit. */
+  public static BookInFilm of(FieldBook book, Visit visit, Media media) {
+    return new BookInFilm(
+        book,
+        media,
+        visit.kit(),
+        visit.passes().stream().filter(pass -> shows(media, pass)).toList());
   }
 
   private static boolean isSame(Path folder, Media media, Path video) {
@@ -100,7 +108,7 @@ record BookInFilm(FieldBook book, Media media, List<Pass> passes) {
   }
 
   /** The label of the node where the camera went in. */
-  String entry() {
+  public String entry() {
     return passes.isEmpty() ? media.label() : passes.getFirst().entry();
   }
 
@@ -110,7 +118,7 @@ record BookInFilm(FieldBook book, Media media, List<Pass> passes) {
    *
    * @param counted the recording's own counter; null where it has none
    */
-  Told findings(@Nullable Counted counted) {
+  public Told findings(@Nullable Counted counted) {
     List<Seen> seen = new ArrayList<>();
     List<Finding> unseen = new ArrayList<>();
     for (Pass pass : passes) {
