@@ -8,6 +8,9 @@ import java.util.TreeSet;
 
 /** Which sightings and which unknowns take part in one adjustment. */
 final class Plan {
+  /** Points that move at least this share of what the one that moves most does move with it. */
+  private static final double RESTLESS = 0.5;
+
   private final Scene scene;
   private final Unknowns unknowns;
   private final List<Equation> equations;
@@ -68,5 +71,31 @@ final class Plan {
               }
             });
     return points;
+  }
+
+  /** The points that move most where the iteration fits well and yet does not settle. */
+  SortedSet<String> restless(double[] start) {
+    var points = new TreeSet<String>();
+    LeastSquares.restless(equations, start)
+        .ifPresent(
+            step -> {
+              double most =
+                  unknowns.spots().values().stream().mapToDouble(s -> far(s, step)).max().orElse(0);
+              unknowns
+                  .spots()
+                  .forEach(
+                      (point, spot) -> {
+                        if (most > 0 && far(spot, step) >= RESTLESS * most) {
+                          points.add(point);
+                        }
+                      });
+            });
+    return points;
+  }
+
+  private static double far(Spot spot, double[] step) {
+    double x = spot.atX() < 0 ? 0 : step[spot.atX()];
+    double y = spot.atY() < 0 ? 0 : step[spot.atY()];
+    return StrictMath.hypot(x, y);
   }
 }

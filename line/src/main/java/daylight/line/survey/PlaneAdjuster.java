@@ -53,12 +53,12 @@ final class PlaneAdjuster {
       Optional<double[]> settled =
           LeastSquares.settle(plan.equations(), start)
               .or(() -> LeastSquares.settle(Snooper.fitting(plan.equations(), start), start));
-      if (settled.isEmpty()) {
+      SortedSet<String> open = settled.map(plan::open).orElseGet(() -> plan.restless(start));
+      if (settled.isEmpty() && open.isEmpty()) {
         return new Unadjustable(Unadjustable.Reason.NOT_CONVERGED, missing.list());
       }
-      SortedSet<String> open = plan.open(settled.get());
       if (open.isEmpty()) {
-        return adjusted(plan, missing, settled.get());
+        return adjusted(plan, missing, settled.orElseThrow());
       }
       placement.flat().addAll(open);
       for (String point : open) {
