@@ -30,7 +30,7 @@ final class Mended {
   private static final double ROUGHEST = 16;
 
   /** What another shape for the same figure costs: less than a figure that goes to and fro. */
-  private static final double UNTURNED = 0.5;
+  private static final double UNTURNED = 1;
 
   /** What a reading that cannot be understood costs. */
   private static final double UNREAD = 6;
@@ -47,7 +47,7 @@ final class Mended {
   private static final double WELL = 0.2;
 
   /** A name is sure if any other costs so much more. */
-  private static final double CLEARLY = 3;
+  private static final double CLEARLY = 5;
 
   private static final double DOUBT = 2;
   private static final double LEAST_SHARE = 1e-3;
@@ -267,13 +267,16 @@ final class Mended {
       if (Character.isDigit(before)) {
         continue;
       }
-      names[kind] = likeliestDigit(kind);
+      names[kind] = '0';
       understand();
-      double now = cost();
-      if (now < least) {
-        least = now;
-        which = kind;
-        better = names[kind];
+      for (char digit = '0'; digit <= '9'; digit++) {
+        names[kind] = digit;
+        double now = cost();
+        if (now < least) {
+          least = now;
+          which = kind;
+          better = digit;
+        }
       }
       names[kind] = before;
     }
@@ -318,15 +321,6 @@ final class Mended {
     double share = opinion[Letters.KINDS.indexOf(name)];
     double other = opinion[Letters.KINDS.indexOf(rather)];
     return DOUBT * StrictMath.log(Math.max(1e-9, other) / Math.max(1e-9, share));
-  }
-
-  private char likeliestDigit(int kind) {
-    float[] opinion = kinds.opinion(kind);
-    int best = 0;
-    for (int i = 1; i < DIGITS; i++) {
-      best = opinion[i] > opinion[best] ? i : best;
-    }
-    return Letters.KINDS.charAt(best);
   }
 
   private double cost() {
