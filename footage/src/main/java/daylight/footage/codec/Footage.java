@@ -28,6 +28,9 @@ import org.bytedeco.ffmpeg.avutil.AVFrame;
  * Used by one thread at a time; closed by whoever opened it.
  */
 public final class Footage implements AutoCloseable {
+  /** Its multiples leave rests that are spread as evenly as can be, whatever their number. */
+  private static final double GOLDEN = 0.6180339887498949;
+
   private final Reel reel;
   private final Recording recording;
   private final Geometry geometry;
@@ -147,15 +150,20 @@ public final class Footage implements AutoCloseable {
     }
   }
 
-  /** Frames spread over the recording that are quickly reached, at most so many, rising. */
+  /**
+   * Frames spread over the recording that are quickly reached, at most so many, rising. In a long
+   * one they are not evenly spread, so that what comes round evenly, such as a light that turns, is
+   * not met in the same place each time.
+   */
   public List<Integer> waypoints(int most) {
     int frames = times().count();
     List<Integer> keys =
         reel.index().keys().stream().map(Key::frame).filter(n -> n < frames).toList();
-    int enough = most / 3;
-    List<Integer> from = keys.size() >= enough ? keys : IntStream.range(0, frames).boxed().toList();
-    return IntStream.range(0, Math.min(most, from.size()))
-        .mapToObj(i -> from.get((int) ((long) i * from.size() / Math.min(most, from.size()))))
+    boolean several = keys.size() >= most / 3;
+    List<Integer> from = several ? keys : IntStream.range(0, frames).boxed().toList();
+    int count = Math.min(most, from.size());
+    return IntStream.range(0, count)
+        .mapToObj(i -> from.get((int) ((i + (several ? i * GOLDEN % 1 : 0)) * from.size() / count)))
         .toList();
   }
 

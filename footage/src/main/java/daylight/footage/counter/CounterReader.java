@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** The door: finds the burned-in counter of a recording and reads it on every frame. */
 public final class CounterReader {
   private static final int MOST_LOOKS = 60;
-  private static final long MOST_BYTES = 70_000_000;
+  private static final long MOST_BYTES = 50_000_000;
   private static final int MOST_LINES = 8;
   private static final double LEAST_BELIEF = 0.35;
   private static final double LEAST_SHARE = 0.2;
