@@ -2,13 +2,13 @@ package daylight.app.cli;
 
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
-import daylight.line.book.Reading;
 import daylight.line.course.Line;
 import daylight.line.course.Run;
 import daylight.line.fall.FallLimit;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
+import daylight.line.measure.Reading;
 import daylight.report.Handout;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -56,8 +56,7 @@ final class FigureFall extends BookFigure {
       return figured.saying("not-known").contradicted();
     }
     Measured slope = drop.get().times(1 / length);
-    figured.with(
-        "drop", new Argument.UncertainLength(drop.get()), new Argument.Length(length));
+    figured.with("drop", new Argument.UncertainLength(drop.get()), new Argument.Length(length));
     figured.with("slope", new Argument.UncertainSlope(slope));
     Reach reach = line.findRun(from.get().reach()).map(Run::reach).orElseThrow();
     rule(figured, handout, reach, slope);

@@ -70,15 +70,12 @@ final class FigurePonding extends BookFigure {
     range(figured, "pool-depth", pool.depth());
     Ponding.Range volume = pool.volume();
     if (volume != null) {
-      figured.with(
-          "volume", volume(volume.middle()), volume(volume.low()), volume(volume.high()));
+      figured.with("volume", volume(volume.middle()), volume(volume.low()), volume(volume.high()));
     } else {
       figured.saying("no-bore");
     }
     figured.with(
-        "lip",
-        new Argument.Length(pool.lip().distance()),
-        new Argument.Label(pool.lip().reach()));
+        "lip", new Argument.Length(pool.lip().distance()), new Argument.Label(pool.lip().reach()));
   }
 
   private static void told(Figured figured, Ponding.Open open) {

@@ -41,11 +41,14 @@ final class JointOfLines implements Joint {
         .findFirst()
         .flatMap(this::of)
         .filter(Solved::hasHeights)
-        .filter(line -> places.stream().allMatch(place -> of(place).stream().anyMatch(line::equals)))
+        .filter(
+            line -> places.stream().allMatch(place -> of(place).stream().anyMatch(line::equals)))
         .map(line -> profile(line, places));
   }
 
-  /** What lies between two knots is unsure by itself: it goes into the variance of a place alone. */
+  /**
+   * What lies between two knots is unsure by itself: it goes into the variance of a place alone.
+   */
   private static Profile profile(Solved line, List<Place> places) {
     List<Figure> inverts = places.stream().map(place -> line.here(place).invert()).toList();
     int n = inverts.size();

@@ -2,7 +2,7 @@ package daylight.line.fall;
 
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
-import daylight.line.book.Reading;
+import daylight.line.measure.Reading;
 import daylight.line.course.Line;
 import daylight.line.course.Run;
 import java.util.ArrayList;
@@ -91,7 +91,7 @@ final class Catchment {
     }
     int top = at;
     all.stream()
-        .filter(other -> other != run && other.reach().downstream().equals(run.reach().upstream()))
+        .filter(other -> other.reach().downstream().equals(run.reach().upstream()))
         .filter(other -> places.stream().noneMatch(p -> p.reach().equals(other.reach().label())))
         .forEach(other -> add(other, all, top, apart));
   }

@@ -82,8 +82,7 @@ public final class Ponder {
     return new Ponding(spots, pools, open, draws);
   }
 
-  private void tell(
-      List<Ponding.Spot> into, List<Ponding.Pool> pools, List<Ponding.Open> open) {
+  private void tell(List<Ponding.Spot> into, List<Ponding.Pool> pools, List<Ponding.Open> open) {
     double[] depths = new double[draws.count()];
     for (int i = 0; i < catchment.size(); i++) {
       int deeper = 0;
@@ -144,8 +143,7 @@ public final class Ponder {
       int deepest = from;
       for (int i = from; i < to; i++) {
         deepest = deep[draw][i] > deep[draw][deepest] ? i : deepest;
-        volumes[draw] +=
-            bore == null ? 0 : catchment.length(i) * segment(bore, deep[draw][i]);
+        volumes[draw] += bore == null ? 0 : catchment.length(i) * segment(bore, deep[draw][i]);
       }
       depths[draw] = deep[draw][deepest];
       if (depths[draw] > Ponding.FILM) {

@@ -50,12 +50,7 @@ public record Ponding(List<Spot> spots, List<Pool> pools, List<Open> open, Draws
    * @param lip the place that holds it back, the likeliest one
    */
   public record Pool(
-      Place from,
-      Place to,
-      double probability,
-      Range depth,
-      @Nullable Range volume,
-      Place lip) {}
+      Place from, Place to, double probability, Range depth, @Nullable Range volume, Place lip) {}
 
   /**
    * A stretch of which nothing can be said.

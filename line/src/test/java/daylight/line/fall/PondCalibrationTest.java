@@ -18,8 +18,9 @@ import org.junit.jupiter.api.Test;
 /**
  * Whether water stands as often as the probabilities say: one random place on each of many lines of
  * known truth. Bins of equal count hold the share promised but for chance (99.5 % bands of the sum
- * of unequal chances, by its normal approximation); the z of Spiegelhalter (1986, from memory) tests
- * all at once; the Brier score is set against that of saying the share of all places each time.
+ * of unequal chances, by its normal approximation); the z of Spiegelhalter (1986, from memory)
+ * tests all at once; the Brier score is set against that of saying the share of all places each
+ * time.
  */
 class PondCalibrationTest {
   private static final int BINS = 10;
@@ -67,8 +68,7 @@ class PondCalibrationTest {
       Place drawn = one.drawn(-seed);
       Ponding ponding = Ponder.of(one.line(), new Draws(seed, 500));
       for (Catchment catchment : Catchment.of(one.line())) {
-        double[] up =
-            catchment.places().stream().mapToDouble(one::up).toArray();
+        double[] up = catchment.places().stream().mapToDouble(one::up).toArray();
         double[] deep = new double[up.length];
         catchment.fill(up, deep, new int[up.length]);
         int nearest = nearest(catchment, drawn);
