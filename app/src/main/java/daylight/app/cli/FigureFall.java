@@ -80,8 +80,7 @@ final class FigureFall extends BookFigure {
         "below",
         new Argument.Probability(slope.probabilityBelow(limit.get().slope())),
         new Argument.Quantity(Dimension.SLOPE, limit.get().slope()),
-        new Argument.Text(handout.rules().fall().title()),
-        new Argument.Text(limit.get().clause()));
+        new Argument.Text(handout.rules().fall().title()));
     figured.saying("new-work");
   }
 }
