@@ -19,6 +19,7 @@ import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.PlacedPass;
 import daylight.line.course.PlacedSight;
+import daylight.line.course.Profile;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.course.Wanted;
@@ -232,6 +233,11 @@ final class ExampleLine {
     @Override
     public Optional<Measured> fall(Place from, Place to) {
       return Optional.of(new Measured(0.3, 0.05));
+    }
+
+    @Override
+    public Optional<Profile> profile(List<Place> places) {
+      return Optional.empty();
     }
 
     @Override

@@ -20,10 +20,12 @@ import picocli.CommandLine.Spec;
     subcommands = {
       FigureDepth.class,
       FigureDig.class,
+      FigureFall.class,
       FigureHeights.class,
       FigureLift.class,
       FigureNext.class,
       FigureNulls.class,
+      FigurePonding.class,
       FigureTies.class,
       FigureWalk.class,
     })

@@ -11,6 +11,9 @@ public interface Joint {
   /** See {@link Line#fall}. */
   Optional<Measured> fall(Place from, Place to);
 
+  /** See {@link Line#profile}. */
+  Optional<Profile> profile(List<Place> places);
+
   /** See {@link Line#whyFall}. */
   List<Contribution> whyFall(Place from, Place to);
 

@@ -36,6 +36,37 @@ final class JointOfLines implements Joint {
   }
 
   @Override
+  public Optional<Profile> profile(List<Place> places) {
+    return places.stream()
+        .findFirst()
+        .flatMap(this::of)
+        .filter(Solved::hasHeights)
+        .filter(
+            line -> places.stream().allMatch(place -> of(place).stream().anyMatch(line::equals)))
+        .map(line -> profile(line, places));
+  }
+
+  /**
+   * What lies between two knots is unsure by itself: it goes into the variance of a place alone.
+   */
+  private static Profile profile(Solved line, List<Place> places) {
+    List<Figure> inverts = places.stream().map(place -> line.here(place).invert()).toList();
+    int n = inverts.size();
+    double[] up = new double[n];
+    double[] covariance = new double[n * (n + 1) / 2];
+    int at = 0;
+    for (int i = 0; i < n; i++) {
+      Figure one = inverts.get(i);
+      up[i] = one.value();
+      double[] follows = line.fit().factor().follows(one.gradient());
+      for (int j = 0; j <= i; j++) {
+        covariance[at++] = inverts.get(j).gradient().dot(follows) + (i == j ? one.loose() : 0);
+      }
+    }
+    return new Profile(places, up, covariance);
+  }
+
+  @Override
   public List<Contribution> whyFall(Place from, Place to) {
     return both(from, to).map(line -> line.why(fall(line, from, to))).orElse(List.of());
   }

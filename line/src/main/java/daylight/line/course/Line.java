@@ -61,6 +61,14 @@ public record Line(
   }
 
   /**
+   * Heights of the invert at places that hang together, and how they err together; empty where
+   * heights are not known or a place is of another line.
+   */
+  public Optional<Profile> profile(List<Place> places) {
+    return joint.profile(places);
+  }
+
+  /**
    * The entries and assumptions that {@link #fall} rests on, largest share of its variance first.
    */
   public List<Contribution> whyFall(Place from, Place to) {

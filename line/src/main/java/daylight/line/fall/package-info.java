@@ -5,7 +5,8 @@
  * daylight.line.fall.Fall}, the fall of every stretch with its uncertainty, the probability that it
  * is flatter than the rule or runs backward, and the water seen. Metres; slopes are ratios,
  * positive when the pipe falls with the water. Refuses nothing: a reach without heights has no
- * stretch. Start with {@link daylight.line.fall.Faller}.
+ * stretch. Start with {@link daylight.line.fall.Faller}. Where water would stand by the grade alone
+ * tells {@link daylight.line.fall.Ponder}, from profiles drawn from the joint covariance.
  *
  * <p>Sources: the rule tables carry their own, clause by clause; they are for new work, and an
  * existing drain may be lawful with less. σ of a slope from the covariance of its ends: propagation

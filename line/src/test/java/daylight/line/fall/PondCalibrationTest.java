@@ -1,0 +1,154 @@
+package daylight.line.fall;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import daylight.line.book.Place;
+import daylight.line.course.TrueLine;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.LongFunction;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whether water stands as often as the probabilities say: one random place on each of many lines of
+ * known truth. Bins of equal count hold the share promised but for chance (99.5 % bands of the sum
+ * of unequal chances, by its normal approximation); the z of Spiegelhalter (1986, from memory)
+ * tests all at once; the Brier score is set against that of saying the share of all places each
+ * time.
+ */
+class PondCalibrationTest {
+  private static final int BINS = 10;
+  private static final double BAND = 2.807;
+
+  /** What was said of a place and whether it was so. */
+  private record Said(double probability, boolean wet) {}
+
+  @Test
+  void aSampleIsWetAboutAsOftenAsIsSaid() throws IOException {
+    List<Said> said = said(s -> TrueLine.of((int) (s % TrueLine.classes()), s), 240);
+
+    assertThat(Math.abs(spiegelhalter(said))).isLessThan(3.29);
+  }
+
+  @Tag("long")
+  @Test
+  void placesAreWetAsOftenAsIsSaid() throws IOException {
+    List<Said> said = said(s -> TrueLine.of((int) (s % TrueLine.classes()), s), 3000);
+    write("ponding.md", said);
+
+    assertThat(Math.abs(spiegelhalter(said))).isLessThan(2.58);
+    for (List<Said> bin : bins(said)) {
+      double expected = bin.stream().mapToDouble(Said::probability).sum();
+      double spread =
+          Math.sqrt(bin.stream().mapToDouble(s -> s.probability() * (1 - s.probability())).sum());
+      assertThat((double) bin.stream().filter(Said::wet).count())
+          .isBetween(expected - BAND * spread - 1, expected + BAND * spread + 1);
+    }
+  }
+
+  @Tag("long")
+  @Test
+  void waterThatWasSeenAndLevelsTellMuch() throws IOException {
+    List<Said> said = said(TrueLine::wet, 1000);
+    write("ponding-wet.md", said);
+
+    assertThat(skill(said)).isGreaterThan(0.3);
+  }
+
+  private static List<Said> said(LongFunction<TrueLine> lines, int count) {
+    List<Said> said = new ArrayList<>();
+    for (long seed = 1; seed <= count; seed++) {
+      TrueLine one = lines.apply(seed);
+      Place drawn = one.drawn(-seed);
+      Ponding ponding = Ponder.of(one.line(), new Draws(seed, 500));
+      for (Catchment catchment : Catchment.of(one.line())) {
+        double[] up = catchment.places().stream().mapToDouble(one::up).toArray();
+        double[] deep = new double[up.length];
+        catchment.fill(up, deep, new int[up.length]);
+        int nearest = nearest(catchment, drawn);
+        if (nearest >= 0) {
+          Place there = catchment.places().get(nearest);
+          double probability = ponding.at(there).orElseThrow().deeper();
+          said.add(new Said(probability, deep[nearest] > Ponding.FILM));
+        }
+      }
+    }
+    return said;
+  }
+
+  private static int nearest(Catchment catchment, Place drawn) {
+    int best = -1;
+    for (int i = 0; i < catchment.size(); i++) {
+      Place place = catchment.places().get(i);
+      if (place.reach().equals(drawn.reach())
+          && (best < 0
+              || Math.abs(place.distance() - drawn.distance())
+                  < Math.abs(catchment.places().get(best).distance() - drawn.distance()))) {
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** (Σ(o − p)(1 − 2p)) / √Σ(1 − 2p)² p(1 − p). */
+  private static double spiegelhalter(List<Said> said) {
+    double sum = 0;
+    double variance = 0;
+    for (Said one : said) {
+      double p = Math.clamp(one.probability(), 1e-3, 1 - 1e-3);
+      sum += ((one.wet() ? 1 : 0) - p) * (1 - 2 * p);
+      variance += (1 - 2 * p) * (1 - 2 * p) * p * (1 - p);
+    }
+    return sum / Math.sqrt(variance);
+  }
+
+  private static double brier(List<Said> said) {
+    return said.stream()
+        .mapToDouble(s -> Math.pow((s.wet() ? 1 : 0) - s.probability(), 2))
+        .average()
+        .orElseThrow();
+  }
+
+  private static double skill(List<Said> said) {
+    double share = (double) said.stream().filter(Said::wet).count() / said.size();
+    return 1 - brier(said) / (share * (1 - share));
+  }
+
+  private static List<List<Said>> bins(List<Said> said) {
+    List<Said> rising =
+        said.stream().sorted(Comparator.comparingDouble(Said::probability)).toList();
+    List<List<Said>> bins = new ArrayList<>();
+    for (int i = 0; i < BINS; i++) {
+      bins.add(rising.subList(i * rising.size() / BINS, (i + 1) * rising.size() / BINS));
+    }
+    return bins;
+  }
+
+  private static void write(String name, List<Said> said) throws IOException {
+    StringBuilder table = new StringBuilder("| n | said, mean | was so |\n|---|---|---|\n");
+    for (List<Said> bin : bins(said)) {
+      table.append(
+          String.format(
+              Locale.ROOT,
+              "| %d | %.3f | %.3f |%n",
+              bin.size(),
+              bin.stream().mapToDouble(Said::probability).average().orElse(0),
+              (double) bin.stream().filter(Said::wet).count() / bin.size()));
+    }
+    table.append(
+        String.format(
+            Locale.ROOT,
+            "%nz %.2f, Brier %.4f, skill %.3f%n",
+            spiegelhalter(said),
+            brier(said),
+            skill(said)));
+    Path folder = Files.createDirectories(Path.of("target", "calibration"));
+    Files.writeString(folder.resolve(name), table);
+  }
+}
