@@ -40,8 +40,7 @@ class FigureFallTest {
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.out()).startsWith("Water stands deeper than ").contains("seed 20240229");
 
-    JsonNode reply =
-        Said.by("figure", "ponding", book, "--at", "R1:20 ft", "--json").json();
+    JsonNode reply = Said.by("figure", "ponding", book, "--at", "R1:20 ft", "--json").json();
     assertThat(reply.path("figures").get(0).path("name").asText()).isEqualTo("deeper");
     assertThat(reply.path("figures").get(0).path("value").asDouble()).isBetween(0.0, 1.0);
   }

@@ -2,9 +2,9 @@ package daylight.line.fall;
 
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
-import daylight.line.measure.Reading;
 import daylight.line.course.Line;
 import daylight.line.course.Run;
+import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
