@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       FigureDepth.class,
       FigureDig.class,
+      FigureGrade.class,
       FigureHeights.class,
       FigureLift.class,
       FigureNext.class,
