@@ -78,7 +78,7 @@ class GradesReaderTest {
                       - {kind: crack, aspect: structure, quantity: width, from: {short-term: 5 mm}, below: at-once, SAID}
                       - {kind: crack, aspect: structure, class: at-once, below: long-term, SAID}
                       - {kind: crack, aspect: structure, SAID}
-                      - {kind: crack, aspect: structure, quantity: width, of: section, from: {}, below: long-term, SAID}
+                      - {kind: crack, aspect: structure, quantity: width, of: section, from: {at-once: 1 mm}, below: long-term, SAID}
                       - {kind: roots, aspect: operation, quantity: share, from: {at-once: 5 %}, below: long-term, SAID}
                       - {kind: standing-water, aspect: operation, quantity: share, of: height, or: since, from: {at-once: 5 %}, below: long-term, SAID}
                       - {kind: roots, aspect: operation, word: thru, is: [joint], class: at-once, SAID}
@@ -88,6 +88,7 @@ class GradesReaderTest {
                       - {kind: crack, aspect: strength, class: 1, clause: x, source: x}
                       - {kind: crack, aspect: structure, class: at-once, clause: x, mark: looked-up}
                       - {kind: crack, aspect: structure, quantity: width, from: {worst: 5 mm}, below: long-term, SAID}
+                      - {kind: crack, aspect: structure, quantity: width, from: {}, below: long-term, SAID}
                     """))
         .containsExactly(
             "grades.kind-unknown 6 rows[0].kind",
@@ -100,7 +101,6 @@ class GradesReaderTest {
             "book-file.one-of 12 rows[6].class",
             "book-file.one-of 13 rows[7].kind",
             "form.unknown-key 14 rows[8].of",
-            "form.missing 14 rows[8].from",
             "form.missing 15 rows[9].of",
             "grades.not-a-height 16 rows[10].or",
             "grades.not-of-kind 17 rows[11].word",
@@ -111,7 +111,8 @@ class GradesReaderTest {
             "form.not-a-choice 21 rows[15].aspect",
             "form.not-a-choice 21 rows[15].class",
             "form.missing 22 rows[16].source",
-            "form.unknown-key 23 rows[17].from.worst");
+            "form.unknown-key 23 rows[17].from.worst",
+            "form.missing 24 rows[18].from");
   }
 
   @Test

@@ -130,6 +130,6 @@ final class GradeSizes {
 
   /** How something is written that the catalogue calls so. */
   static String option(String name) {
-    return OPTIONS.contains(name) || name.equals("bore") ? "--" + name : WITH + " " + name;
+    return OPTIONS.contains(name) ? "--" + name : WITH + " " + name;
   }
 }

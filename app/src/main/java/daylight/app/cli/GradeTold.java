@@ -195,7 +195,7 @@ final class GradeTold {
       figured.saying(
           "lack-" + lack.why().name().toLowerCase(Locale.ROOT).replace('_', '-'),
           what,
-          text(GradeSizes.option(lack.name())),
+          text(lack.why() == Lack.Why.BORE ? "--bore" : GradeSizes.option(lack.name())),
           lack.why() == Lack.Why.SIZE ? options(lack) : new Argument.Choices(lack.choices()));
     }
     figured.contradicted();

@@ -10,6 +10,7 @@ import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -141,7 +142,7 @@ class ConditionTest {
     assertThat(measure(crack(0.005), Aspect.STRUCTURE).next()).isNull();
   }
 
-  /** 0.7 × 0.1 − 0.06 and 0.1 × 0.2 are what they should be only to the last digit but one. */
+  /** Also where changing units left a last digit over. */
   @Test
   void aValueOnALimitGoesWhereTheTableSays() {
     for (double width : new double[] {0.002, 0.2 * 0.01, 0.0020000000000000005}) {
@@ -250,8 +251,7 @@ class ConditionTest {
     assertThat(size.value()).isCloseTo(0.1955, within(1e-4));
     // The derivative by differences: the law of propagation has no other part.
     double slope = (Sizes.segment(0.2501) - Sizes.segment(0.2499)) / 0.0002;
-    assertThat(size.doubt()).isNotNull();
-    assertThat(size.doubt().sd()).isCloseTo(0.01 * slope, within(1e-7));
+    assertThat(Objects.requireNonNull(size.doubt()).sd()).isCloseTo(0.01 * slope, within(1e-7));
 
     Seen water = Seen.of("water", Map.of("depth", reading(0.03)), Map.of(), 0.1);
     Verdict.Graded graded = graded(WORSE.grade(water), Aspect.OPERATION);
