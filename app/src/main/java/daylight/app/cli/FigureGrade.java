@@ -153,8 +153,9 @@ final class FigureGrade implements Callable<Integer> {
     Reading off =
         given.positive(
             "--give-or-take", given.quantity(dimension, "--give-or-take", giveOrTake));
-    if (off != null) {
-      readings.computeIfPresent(name, (same, size) -> size.withSd(given.sd(off, off.value())));
+    Reading size = readings.get(name);
+    if (off != null && size != null) {
+      readings.put(name, size.withSd(given.sd(off, off.value())));
     }
   }
 

@@ -2,7 +2,6 @@ package daylight.line.condition;
 
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +14,7 @@ final class Sizes {
     record Known(Size size) implements Found {}
 
     record Missing(List<Lack> lacks) implements Found {
-      Missing {
+      public Missing {
         lacks = List.copyOf(lacks);
       }
     }
@@ -46,9 +45,7 @@ final class Sizes {
   }
 
   private static Found missing(Lack lack) {
-    List<Lack> lacks = new ArrayList<>();
-    lacks.add(lack);
-    return new Found.Missing(lacks);
+    return new Found.Missing(List.of(lack));
   }
 
   private static Size workedOut(
