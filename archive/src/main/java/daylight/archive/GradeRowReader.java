@@ -30,13 +30,14 @@ final class GradeRowReader {
   GradeRowReader(Fields row, Catalogue catalogue) {
     this.row = row;
     this.id = row.wantedWords("kind");
-    this.kind = catalogue.find(id).orElse(null);
-    if (row.has("kind") && kind == null) {
+    Catalogue.Kind found = catalogue.find(id).orElse(null);
+    this.kind = found;
+    if (row.has("kind") && found == null) {
       List<String> ids = catalogue.kinds().stream().map(Catalogue.Kind::id).toList();
       Argument near = new Argument.Choices(Nearest.of(id, ids).stream().toList());
       row.complain(GradeTrouble.KIND_UNKNOWN, "kind", new Argument.Text(id), near);
     }
-    if (kind != null && kind.hazard() == Catalogue.Hazard.STOP) {
+    if (found != null && found.hazard() == Catalogue.Hazard.STOP) {
       row.complain(GradeTrouble.KIND_OUTRANKS, "kind", new Argument.Text(id));
     }
   }
@@ -58,8 +59,9 @@ final class GradeRowReader {
     String word = row.words("word");
     List<String> is =
         row.texts("is").stream().map(text -> text.strip().toLowerCase(Locale.ROOT)).toList();
-    if (word != null && kind != null && !kind.words().contains(word)) {
-      notOfKind("word", word, kind.words());
+    Catalogue.Kind known = kind;
+    if (word != null && known != null && !known.words().contains(word)) {
+      notOfKind("word", word, known.words());
     }
     boolean empty = row.has("is") && is.isEmpty() && row.sound();
     if (row.has("word") != row.has("is") || empty) {
@@ -109,12 +111,13 @@ final class GradeRowReader {
     String quantity = row.wantedWords("quantity");
     ShareOf of = row.choice("of", ShareOf.class);
     String or = row.words("or");
-    if (kind == null || !row.has("quantity")) {
+    Catalogue.Kind known = kind;
+    if (known == null || !row.has("quantity")) {
       return null;
     }
-    Dimension dimension = kind.quantities().get(quantity);
+    Dimension dimension = known.quantities().get(quantity);
     if (dimension == null) {
-      notOfKind("quantity", quantity, kind.quantities().keySet());
+      notOfKind("quantity", quantity, known.quantities().keySet());
       return null;
     }
     if (dimension == Dimension.SHARE && !row.has("of")) {
@@ -123,7 +126,7 @@ final class GradeRowReader {
     if (dimension != Dimension.SHARE) {
       noShare();
     } else if (or != null) {
-      height(or, kind);
+      height(or, known);
     }
     return row.sound() ? new Sized(quantity, dimension, of, or) : null;
   }

@@ -53,17 +53,20 @@ public record Applies(@Nullable String word, List<String> is, @Nullable Bores bo
 
   /** Whether what is known of a finding shows that the row is not for it. */
   boolean excludes(Seen seen) {
-    String text = word == null ? null : seen.words().get(word);
+    String asked = word;
+    String text = asked == null ? null : seen.words().get(asked);
     boolean otherWord = text != null && !is.contains(plain(text));
+    Bores range = bores;
     Double bore = seen.bore();
-    return otherWord || (bores != null && bore != null && !bores.holds(bore));
+    return otherWord || (range != null && bore != null && !range.holds(bore));
   }
 
   /** What must be known of a finding before the row can be said to be for it. */
   List<Lack> lacks(Seen seen) {
     List<Lack> lacks = new ArrayList<>();
-    if (word != null && !seen.words().containsKey(word)) {
-      lacks.add(new Lack(Lack.Why.WORD, word, is));
+    String asked = word;
+    if (asked != null && !seen.words().containsKey(asked)) {
+      lacks.add(new Lack(Lack.Why.WORD, asked, is));
     }
     if (bores != null && seen.bore() == null) {
       lacks.add(Lack.BORE);
