@@ -63,13 +63,17 @@ final class GradeRowReader {
     if (word != null && known != null && !known.words().contains(word)) {
       notOfKind("word", word, known.words());
     }
+    String without = row.words("without");
+    if (without != null && known != null && !known.words().contains(without)) {
+      notOfKind("without", without, known.words());
+    }
     boolean empty = row.has("is") && is.isEmpty() && row.sound();
     if (row.has("word") != row.has("is") || empty) {
       String lacking = row.has("word") ? "is" : "word";
       row.complain(FormTrouble.MISSING, lacking, new Argument.Text(lacking));
     }
     Applies.Bores bores = bores();
-    return row.sound() ? new Applies(word, is, bores) : null;
+    return row.sound() ? new Applies(word, is, without, bores) : null;
   }
 
   private Applies.@Nullable Bores bores() {

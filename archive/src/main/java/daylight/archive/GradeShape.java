@@ -26,7 +26,7 @@ final class GradeShape {
 
   private static final Section ANY_ROW =
       Section.named("any-row")
-          .words("kind", "word", "quantity", "or", "clause", "source", "note")
+          .words("kind", "word", "without", "quantity", "or", "clause", "source", "note")
           .texts("is")
           .oneOf("of", ShareOf.class)
           .oneOf("mark", Mark.class)

@@ -82,7 +82,7 @@ class GradesReaderTest {
                       - {kind: roots, aspect: operation, quantity: share, from: {at-once: 5 %}, below: long-term, SAID}
                       - {kind: standing-water, aspect: operation, quantity: share, of: height, or: since, from: {at-once: 5 %}, below: long-term, SAID}
                       - {kind: roots, aspect: operation, word: thru, is: [joint], class: at-once, SAID}
-                      - {kind: roots, aspect: operation, word: through, class: at-once, SAID}
+                      - {kind: roots, aspect: operation, word: through, without: held-by, class: at-once, SAID}
                       - {kind: crack, aspect: structure, bore-from: 8 in, bore-to: 4 in, class: at-once, SAID}
                       - {kind: crack, aspect: structure, bore-to: 4 in, bore-below: 4 in, class: at-once, SAID}
                       - {kind: crack, aspect: strength, class: 1, clause: x, source: x}
@@ -105,6 +105,7 @@ class GradesReaderTest {
             "grades.not-a-height 16 rows[10].or",
             "grades.not-of-kind 17 rows[11].word",
             "form.missing 18 rows[12].is",
+            "grades.not-of-kind 18 rows[12].without",
             "book.from-after-to 19 rows[13].bore-to",
             "book-file.one-of 20 rows[14].bore-below",
             "form.missing 21 rows[15].mark",

@@ -214,6 +214,14 @@ class GradesReferenceTest {
   }
 
   @Test
+  void waterThatSomethingHoldsUpIsNoSag() {
+    Map<String, Reading> share = Map.of("share", read(Dimension.SHARE, "30 %"));
+    Seen held = Seen.of("standing-water", share, Map.of("held-by", "roots"), null);
+    assertThat(CONDITION.grade(held).verdicts())
+        .containsEntry(Aspect.OPERATION, new Verdict.NoRow("held-by", List.of()));
+  }
+
+  @Test
   void whatOutranksEveryGradeHasNone() {
     for (String kind : List.of("foreign-pipe", "foreign-cable", "gas-smell")) {
       assertThat(CONDITION.grade(Seen.of(kind, Map.of(), Map.of(), 0.1)).ungraded())

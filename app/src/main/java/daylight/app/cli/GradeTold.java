@@ -42,9 +42,11 @@ final class GradeTold {
     if (grade.ungraded() == FindingGrade.Ungraded.OUTRANKS) {
       return figured.saying("outranks", kind);
     }
+    if (grade.ungraded() == FindingGrade.Ungraded.FEATURE) {
+      return figured.saying("feature", kind);
+    }
     if (grade.ungraded() != null) {
-      boolean feature = grade.ungraded() == FindingGrade.Ungraded.FEATURE;
-      figured.saying(feature ? "feature" : "ungraded", kind);
+      figured.saying("ungraded", kind);
     }
     grade.verdicts().forEach(this::verdict);
     immediate(grade.immediate());

@@ -144,6 +144,10 @@ class FigureGradeTest {
         .contains("the table has no row for it");
     assertThat(Said.by("figure", "grade", "break", "--missing", "no", "--length", "1 cm").out())
         .contains("Structure: the table has no class for such a one, by its “missing”");
+    assertThat(
+            Said.by("figure", "grade", "standing-water", "--share", "30 %", "--with", "held-by=roots")
+                .out())
+        .contains("Operation: the table has no class for such a one, by its “held-by”.");
     assertThat(Said.by("figure", "grade", "foreign-pipe", "--share", "1 %").out())
         .startsWith("Stop: another pipe through the bore outranks every grade.")
         .doesNotContain("class");

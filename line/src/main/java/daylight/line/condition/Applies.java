@@ -10,11 +10,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param word the particular it asks for by the catalogue's name; null for none
  * @param is the texts of that particular it is for, in lower case; empty where none is asked for
+ * @param without a particular by which it is for no finding that has it, such as what holds water
+ *     up; null for none
  * @param bores the inside diameters it is for; null for all
  */
-public record Applies(@Nullable String word, List<String> is, @Nullable Bores bores) {
+public record Applies(
+    @Nullable String word,
+    List<String> is,
+    @Nullable String without,
+    @Nullable Bores bores) {
   /** To every finding of the kind. */
-  public static final Applies ALWAYS = new Applies(null, List.of(), null);
+  public static final Applies ALWAYS = new Applies(null, List.of(), null, null);
 
   /** Two bores nearer to each other than this, in metres, are one. */
   private static final double SAME_BORE = 1e-6;
@@ -58,7 +64,13 @@ public record Applies(@Nullable String word, List<String> is, @Nullable Bores bo
     boolean otherWord = text != null && !is.contains(plain(text));
     Bores range = bores;
     Double bore = seen.bore();
-    return otherWord || (range != null && bore != null && !range.holds(bore));
+    return otherWord || barred(seen) || (range != null && bore != null && !range.holds(bore));
+  }
+
+  /** Whether a finding has the particular that it must not have. */
+  boolean barred(Seen seen) {
+    String not = without;
+    return not != null && seen.words().containsKey(not);
   }
 
   /** What must be known of a finding before the row can be said to be for it. */

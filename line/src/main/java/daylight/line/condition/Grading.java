@@ -40,6 +40,10 @@ final class Grading {
     String by = "bore";
     for (GradeRow row : rows) {
       String word = row.applies().word();
+      String without = row.applies().without();
+      if (without != null && row.applies().barred(seen)) {
+        by = without;
+      }
       if (word != null && seen.words().containsKey(word)) {
         by = word;
         choices.addAll(row.applies().is());

@@ -33,11 +33,11 @@ class ConditionTest {
   }
 
   private static Applies through(String what) {
-    return new Applies("through", List.of(what), null);
+    return new Applies("through", List.of(what), null, null);
   }
 
   private static Applies bores(double from, double to, boolean closed) {
-    return new Applies(null, List.of(), new Applies.Bores(from, to, closed));
+    return new Applies(null, List.of(), null, new Applies.Bores(from, to, closed));
   }
 
   private static final GradeRow.By CRACKS =
@@ -67,7 +67,7 @@ class ConditionTest {
             row(
                 "water",
                 Aspect.OPERATION,
-                Applies.ALWAYS,
+                new Applies(null, List.of(), "held-by", null),
                 new GradeRow.By.Limits(
                     DEEP, List.of(from(Grade.MEDIUM_TERM, 0.25)), Grade.LONG_TERM)),
             row("joint", Aspect.STRUCTURE, bores(0, 0.3, false), CRACKS),
@@ -209,6 +209,14 @@ class ConditionTest {
     Seen other = Seen.of("roots", Map.of(), Map.of("through", "lid"), null);
     assertThat(WORSE.grade(other).verdicts().get(Aspect.OPERATION))
         .isEqualTo(new Verdict.NoRow("through", List.of("crack", "joint")));
+  }
+
+  @Test
+  void aParticularMayBarARow() {
+    Seen held =
+        Seen.of("water", Map.of("share", reading(0.3)), Map.of("held-by", "roots"), null);
+    assertThat(WORSE.grade(held).verdicts().get(Aspect.OPERATION))
+        .isEqualTo(new Verdict.NoRow("held-by", List.of()));
   }
 
   /** A bore that two rows share belongs to the earlier one, which here is the stricter. */
