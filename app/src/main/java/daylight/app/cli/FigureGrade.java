@@ -41,8 +41,6 @@ import picocli.CommandLine.Spec;
       "crack, or its words, as joint-offset. Leaves with 1 where something more must be known."
     })
 final class FigureGrade implements Callable<Integer> {
-  private static final String DEPTH = "depth";
-
   @Mixin private FigureChoices choices = new FigureChoices();
 
   @Mixin private GradeSizes sizes = new GradeSizes();
@@ -91,15 +89,14 @@ final class FigureGrade implements Callable<Integer> {
     if (known == null || !given.sound()) {
       return null;
     }
-    boolean usual = usualDoubt(priors, readings);
     Condition condition = new Condition(scheme, catalogue);
-    FindingGrade grade =
-        condition.grade(
-            Seen.of(known.id(), readings, words, inside == null ? null : inside.value()));
+    Seen seen = Seen.of(known.id(), readings, words, inside == null ? null : inside.value());
+    Seen usual = seen.withUsualDoubt(priors);
+    FindingGrade grade = condition.grade(usual);
     if (inside != null) {
       higher(given, grade, inside.value());
     }
-    return new GradeTold(condition, inside, usual).figured(grade);
+    return new GradeTold(condition, inside, !usual.equals(seen)).figured(grade);
   }
 
   private GradeScheme scheme(Given given, Catalogue catalogue) {
@@ -157,16 +154,6 @@ final class FigureGrade implements Callable<Integer> {
     if (off != null && size != null) {
       readings.put(name, size.withSd(given.sd(off, off.value())));
     }
-  }
-
-  /** A depth of water that nobody said the doubt of is as good as is usual. */
-  private static boolean usualDoubt(Priors priors, Map<String, Reading> readings) {
-    Reading depth = readings.get(DEPTH);
-    if (depth == null || depth.sd() != null) {
-      return false;
-    }
-    readings.put(DEPTH, depth.withSd(priors.sd(Priors.Kind.WATER_DEPTH, depth.value())));
-    return true;
   }
 
   private static void higher(Given given, FindingGrade grade, double inside) {

@@ -65,8 +65,14 @@ public final class Condition {
     List<FindingGrade> outranking = new ArrayList<>();
     List<FindingGrade> immediate = new ArrayList<>();
     List<FindingGrade> open = new ArrayList<>();
-    for (FindingGrade finding : findings) {
-      finding.verdicts().forEach((aspect, verdict) -> worse(worst, aspect, verdict, finding));
+    for (int i = 0; i < findings.size(); i++) {
+      FindingGrade finding = findings.get(i);
+      for (Map.Entry<Aspect, Verdict> one : finding.verdicts().entrySet()) {
+        if (one.getValue() instanceof Verdict.Graded graded
+            && worse(graded.grade(), worst.get(one.getKey()))) {
+          worst.put(one.getKey(), new LineGrade.Worst(graded.grade(), finding, i));
+        }
+      }
       if (finding.ungraded() == FindingGrade.Ungraded.OUTRANKS) {
         outranking.add(finding);
       }
@@ -80,14 +86,8 @@ public final class Condition {
     return new LineGrade(new TreeMap<>(worst), outranking, immediate, open);
   }
 
-  private static void worse(
-      Map<Aspect, LineGrade.Worst> worst, Aspect aspect, Verdict verdict, FindingGrade finding) {
-    if (verdict instanceof Verdict.Graded graded) {
-      LineGrade.Worst before = worst.get(aspect);
-      if (before == null || graded.grade().worseThan(before.grade())) {
-        worst.put(aspect, new LineGrade.Worst(graded.grade(), finding));
-      }
-    }
+  private static boolean worse(Grade grade, LineGrade.@Nullable Worst before) {
+    return before == null || grade.worseThan(before.grade());
   }
 
   private static boolean isOpen(FindingGrade finding) {

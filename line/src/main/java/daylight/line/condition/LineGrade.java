@@ -30,6 +30,7 @@ public record LineGrade(
    * The worst grade in one aspect.
    *
    * @param finding the first that has it
+   * @param at its place in the list of findings, from 0
    */
-  public record Worst(Grade grade, FindingGrade finding) {}
+  public record Worst(Grade grade, FindingGrade finding, int at) {}
 }

@@ -1,6 +1,7 @@
 package daylight.line.condition;
 
 import daylight.line.book.Finding;
+import daylight.line.book.Priors;
 import daylight.line.measure.Reading;
 import java.util.Collections;
 import java.util.Map;
@@ -22,12 +23,25 @@ public record Seen(
     SortedMap<String, Reading> sizes,
     SortedMap<String, String> words,
     @Nullable Double bore) {
+  private static final String DEPTH = "depth";
+
   public Seen {
     sizes = Collections.unmodifiableSortedMap(new TreeMap<>(sizes));
     words = Collections.unmodifiableSortedMap(new TreeMap<>(words));
     if (bore != null && !(bore > 0)) {
       throw new IllegalArgumentException("bore must be above 0, was " + bore);
     }
+  }
+
+  /** The same where a depth of water of unsaid doubt is as good as depths usually are. */
+  public Seen withUsualDoubt(Priors priors) {
+    Reading depth = sizes.get(DEPTH);
+    if (depth == null || depth.sd() != null) {
+      return this;
+    }
+    SortedMap<String, Reading> all = new TreeMap<>(sizes);
+    all.put(DEPTH, depth.withSd(priors.sd(Priors.Kind.WATER_DEPTH, depth.value())));
+    return new Seen(kind, all, words, bore);
   }
 
   /** A finding by its kind, sizes and particulars, in a pipe of that bore. */

@@ -327,8 +327,8 @@ class ConditionTest {
         Condition.together(List.of(mild, dirt, bad, alsoBad, wire, roots, soil));
     assertThat(line.worst())
         .containsOnly(
-            Map.entry(Aspect.STRUCTURE, new LineGrade.Worst(Grade.SHORT_TERM, bad)),
-            Map.entry(Aspect.OPERATION, new LineGrade.Worst(Grade.LONG_TERM, dirt)));
+            Map.entry(Aspect.STRUCTURE, new LineGrade.Worst(Grade.SHORT_TERM, bad, 2)),
+            Map.entry(Aspect.OPERATION, new LineGrade.Worst(Grade.LONG_TERM, dirt, 1)));
     assertThat(line.outranking()).containsExactly(wire);
     assertThat(line.immediate()).containsExactly(soil);
     assertThat(line.open()).containsExactly(roots);
