@@ -78,7 +78,9 @@ public enum AnswerKey implements Key {
   SOUND_DEFECTS,
   /** None of them has a grade. */
   SOUND_UNGRADED,
-  /** The worst for structure is class {0}, {1}: {2}, {3} from {4}. */
+  /** {0}, {1}: a class and its word. */
+  SOUND_CLASS,
+  /** The worst for structure is class {0}: {1}, {2} from {3}. */
   SOUND_WORST,
   /** {0}, {1} from {2}, calls for action at once, whatever its grade. */
   SOUND_AT_ONCE,

@@ -4,10 +4,12 @@ import daylight.line.book.Catalogue;
 import daylight.line.condition.Aspect;
 import daylight.line.condition.Condition;
 import daylight.line.condition.FindingGrade;
+import daylight.line.condition.Grade;
 import daylight.line.condition.Immediate;
 import daylight.line.condition.LineGrade;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Statement;
 import java.util.List;
 
 /** Is it sound? Defects are told as seen, the worst with its grade. */
@@ -74,8 +76,7 @@ final class Sound {
         tell.reason(
             AnswerKey.SOUND_WORST,
             tell.figure(
-                FigureKey.GRADE, new Argument.Number(worst.grade().number()), defect.from()),
-            new Argument.Term(worst.grade().key()),
+                FigureKey.GRADE, new Argument.Said(said(worst.grade())), defect.from()),
             tell.finding(defect),
             tell.station(defect.from()),
             tell.from(defect.from()));
@@ -88,5 +89,13 @@ final class Sound {
             tell.from(defect.from()));
       }
     }
+  }
+
+  /** A class is never said without its word. */
+  static Statement said(Grade grade) {
+    return Statement.of(
+        AnswerKey.SOUND_CLASS,
+        new Argument.Number(grade.number()),
+        new Argument.Term(grade.key()));
   }
 }

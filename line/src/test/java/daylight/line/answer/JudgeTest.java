@@ -18,6 +18,7 @@ import daylight.line.book.Node;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.book.Where;
+import daylight.line.condition.Grade;
 import daylight.line.course.Draft;
 import daylight.line.course.Push;
 import daylight.line.course.Route;
@@ -180,7 +181,8 @@ class JudgeTest {
                         Evidence.Figure.class,
                         figure -> {
                           assertThat(figure.what()).isEqualTo(FigureKey.GRADE);
-                          assertThat(figure.figure()).isEqualTo(new Argument.Number(2));
+                          assertThat(figure.figure())
+                              .isEqualTo(new Argument.Said(Sound.said(Grade.SHORT_TERM)));
                         }));
     assertThat(sound.reasons()).extracting(s -> s.key()).contains(AnswerKey.SOUND_AT_ONCE);
 

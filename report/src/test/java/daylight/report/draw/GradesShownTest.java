@@ -77,11 +77,11 @@ class GradesShownTest {
 
   @Test
   void theReportHasThemAndSaysByWhichScheme() {
-    String page = OwnersReport.of(SEEN).html();
+    String page = OwnersReport.of(SEEN).page();
     assertThat(page)
         .contains("Structure: class 2, short term")
         .contains("adapted for small drains")
         .contains("The worst for structure is class 1, at once: crack, 2.00 m from cleanout")
-        .contains("Crack, 2.00 m from cleanout");
+        .contains("calls for action at once, whatever its grade");
   }
 }
