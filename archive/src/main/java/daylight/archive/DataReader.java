@@ -19,8 +19,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the data that come with their sources: priors, catalogue, tables of smallest slopes
- * and of grades. A company's own file may hold only what differs from a base.
+ * Reads the data that come with their sources: priors, catalogue, tables of smallest slopes and of
+ * grades. A company's own file may hold only what differs from a base.
  */
 public final class DataReader {
   private static final String VERSION = "1";

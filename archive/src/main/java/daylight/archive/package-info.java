@@ -10,7 +10,8 @@
  * daylight.archive.FieldBookWriter}; {@link daylight.archive.BookShape} is the table of every key
  * of a book, from which reading, writing and the published schema all come. {@link
  * daylight.archive.DataReader} reads priors, catalogue, rules and grades, {@link
- * daylight.archive.Bundled} the ones that come with Daylight. {@link daylight.archive.ResultFolder} puts results down.
+ * daylight.archive.Bundled} the ones that come with Daylight. {@link daylight.archive.ResultFolder}
+ * puts results down.
  */
 @NullMarked
 package daylight.archive;

@@ -37,11 +37,7 @@ class GradesReaderTest {
   }
 
   private static String inALine(Complaint complaint) {
-    return complaint.code().key()
-        + " "
-        + complaint.place().line()
-        + " "
-        + complaint.place().path();
+    return complaint.code().key() + " " + complaint.place().line() + " " + complaint.place().path();
   }
 
   @Test

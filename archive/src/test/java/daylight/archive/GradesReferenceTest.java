@@ -30,11 +30,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  * The grades that come with Daylight against their source: Stein & Stein (eds.), Instandhaltung von
  * Kanalisationen, 2001, Table 4.7.4.3.1-1, and ATV-M 149:1999, class 0, after Table 4.7.4.1.1-1 of
  * the same handbook; both looked up at unitracc.de. Which kind of the catalogue a row is for is our
- * own mapping; that a value on a limit takes the worse class is our own rule, the tables do not say.
+ * own mapping; that a value on a limit takes the worse class is our own rule, the tables do not
+ * say.
  */
 class GradesReferenceTest {
-  private static final Condition CONDITION =
-      new Condition(Bundled.grades(), Bundled.catalogue());
+  private static final Condition CONDITION = new Condition(Bundled.grades(), Bundled.catalogue());
 
   private static Reading read(Dimension dimension, String text) {
     if (Quantities.parse(dimension, text, null) instanceof Parsed.Value<Reading>(Reading reading)) {
@@ -45,10 +45,13 @@ class GradesReferenceTest {
 
   private static FindingGrade grade(String kind, String size, String value, @Nullable String bore) {
     Dimension dimension =
-        Bundled.catalogue().find(kind).orElseThrow().quantities().getOrDefault(size, Dimension.AREA);
+        Bundled.catalogue()
+            .find(kind)
+            .orElseThrow()
+            .quantities()
+            .getOrDefault(size, Dimension.AREA);
     Double inside = bore == null ? null : read(Dimension.LENGTH, bore).value();
-    return CONDITION.grade(
-        Seen.of(kind, Map.of(size, read(dimension, value)), Map.of(), inside));
+    return CONDITION.grade(Seen.of(kind, Map.of(size, read(dimension, value)), Map.of(), inside));
   }
 
   private static FindingGrade said(String kind, String word, String text) {

@@ -103,7 +103,8 @@ final class FigureGrade implements Callable<Integer> {
     Path own = grades;
     return own == null
         ? Bundled.grades()
-        : FigureChoices.taken(given, "--grades", DataReader.grades(own, catalogue), Bundled.grades());
+        : FigureChoices.taken(
+            given, "--grades", DataReader.grades(own, catalogue), Bundled.grades());
   }
 
   private static void read(
@@ -148,8 +149,7 @@ final class FigureGrade implements Callable<Integer> {
     String name = readings.keySet().iterator().next();
     Dimension dimension = kind.quantities().getOrDefault(name, Dimension.LENGTH);
     Reading off =
-        given.positive(
-            "--give-or-take", given.quantity(dimension, "--give-or-take", giveOrTake));
+        given.positive("--give-or-take", given.quantity(dimension, "--give-or-take", giveOrTake));
     Reading size = readings.get(name);
     if (off != null && size != null) {
       readings.put(name, size.withSd(given.sd(off, off.value())));

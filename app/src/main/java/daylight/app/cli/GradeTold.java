@@ -125,8 +125,7 @@ final class GradeTold {
           new Argument.Number(next.grade().number()));
     }
     if (measure.onLimit()) {
-      figured.saying(
-          "on-limit-" + scheme.onLimit().name().toLowerCase(Locale.ROOT));
+      figured.saying("on-limit-" + scheme.onLimit().name().toLowerCase(Locale.ROOT));
     }
   }
 
@@ -209,7 +208,10 @@ final class GradeTold {
 
   private void source(Cited cited) {
     figured.saying(
-        "source", text(cited.source()), text(cited.clause()), new Argument.Term(cited.mark().key()));
+        "source",
+        text(cited.source()),
+        text(cited.clause()),
+        new Argument.Term(cited.mark().key()));
     if (cited.mark() == Mark.FROM_MEMORY) {
       figured.saying("from-memory");
     }

@@ -45,10 +45,7 @@ final class KindWritten {
             ? Nearest.of(written.strip(), ids).stream().toList()
             : meant.stream().map(Catalogue.Kind::id).toList();
     given.complain(
-        "KIND",
-        "figure.grade.kind-unknown",
-        Given.text(written),
-        new Argument.Choices(choices));
+        "KIND", "figure.grade.kind-unknown", Given.text(written), new Argument.Choices(choices));
     return null;
   }
 

@@ -92,7 +92,8 @@ class FigureGradeTest {
 
   @Test
   void waterIsGradedByItsDepthInTheBoreAsWellAsDepthsAreUsuallyJudged() throws IOException {
-    Said said = Said.by("figure", "grade", "standing-water", "--depth", "40 mm", "--bore", "100 mm");
+    Said said =
+        Said.by("figure", "grade", "standing-water", "--depth", "40 mm", "--bore", "100 mm");
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.out())
         .contains("With a depth of 40 mm in a bore of 100 mm the share of the height is 40 %.")
@@ -130,7 +131,8 @@ class FigureGradeTest {
     assertThat(roots.out())
         .contains("Operation: can’t say yet without --through: joint or crack.")
         .contains("Operation: can’t say yet without --thickness.")
-        .contains("Act at once, whatever its grade: its share of the section, 35 %, is 30 % or more.");
+        .contains(
+            "Act at once, whatever its grade: its share of the section, 35 %, is 30 % or more.");
     Said joint = Said.by("figure", "grade", "displaced-joint", "--offset", "12 mm");
     assertThat(joint.out()).contains("Structure: can’t say yet without --bore.");
     Said dirt = Said.by("figure", "grade", "deposit-loose");
@@ -140,12 +142,18 @@ class FigureGradeTest {
   @Test
   void whatHasNoGradeSaysSo() {
     assertThat(Said.by("figure", "grade", "bend").out()).contains("has no grade");
-    assertThat(Said.by("figure", "grade", "vermin").out())
-        .contains("the table has no row for it");
+    assertThat(Said.by("figure", "grade", "vermin").out()).contains("the table has no row for it");
     assertThat(Said.by("figure", "grade", "break", "--missing", "no", "--length", "1 cm").out())
         .contains("Structure: the table has no class for such a one, by its “missing”");
     assertThat(
-            Said.by("figure", "grade", "standing-water", "--share", "30 %", "--with", "held-by=roots")
+            Said.by(
+                    "figure",
+                    "grade",
+                    "standing-water",
+                    "--share",
+                    "30 %",
+                    "--with",
+                    "held-by=roots")
                 .out())
         .contains("Operation: the table has no class for such a one, by its “held-by”.");
     assertThat(Said.by("figure", "grade", "foreign-pipe", "--share", "1 %").out())
@@ -185,7 +193,8 @@ class FigureGradeTest {
         .anyMatch(line -> line.startsWith("daylight: --with length: “-1 m” must not be less"))
         .anyMatch(line -> line.startsWith("daylight: --bore: “0 mm” must be more than"))
         .anyMatch(line -> line.startsWith("daylight: --units: “ells”"))
-        .anyMatch(line -> line.equals("daylight: --give-or-take: it goes with one size; there are 0"));
+        .anyMatch(
+            line -> line.equals("daylight: --give-or-take: it goes with one size; there are 0"));
   }
 
   @Test
@@ -196,8 +205,7 @@ class FigureGradeTest {
         .isEqualTo(
             "daylight: KIND: “crck” is no kind of finding that the catalogue knows; did you mean"
                 + " crack?\n");
-    Said water =
-        Said.by("figure", "grade", "standing-water", "--depth", "5 in", "--bore", "4 in");
+    Said water = Said.by("figure", "grade", "standing-water", "--depth", "5 in", "--bore", "4 in");
     assertThat(water.code()).isEqualTo(ExitCode.USAGE);
     assertThat(water.err())
         .isEqualTo("daylight: --depth: it must not be more than the bore of 4 in\n");
@@ -216,8 +224,7 @@ class FigureGradeTest {
             rows:
               - {kind: open-joint, aspect: structure, quantity: gap, from: {short-term: 1 in}, below: long-term, clause: page 3, source: our-book, mark: from-memory}
             """);
-    Said said =
-        Said.by("figure", "grade", "open-joint", "--with", "gap=1 in", "--grades", ours);
+    Said said = Said.by("figure", "grade", "open-joint", "--with", "gap=1 in", "--grades", ours);
     assertThat(said.err()).isEmpty();
     assertThat(said.out())
         .contains("Structure: class 4, long term.")
@@ -246,7 +253,9 @@ class FigureGradeTest {
     assertThat(said.out()).isEmpty();
     assertThat(said.err().lines())
         .hasSize(2)
-        .anyMatch(line -> line.endsWith("line 6: “crak” is not in the catalogue; did you mean crack?"))
-        .anyMatch(line -> line.endsWith("line 7: this kind has no “offset”; it has width or length"));
+        .anyMatch(
+            line -> line.endsWith("line 6: “crak” is not in the catalogue; did you mean crack?"))
+        .anyMatch(
+            line -> line.endsWith("line 7: this kind has no “offset”; it has width or length"));
   }
 }

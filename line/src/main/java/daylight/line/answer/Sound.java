@@ -75,8 +75,7 @@ final class Sound {
       if (worst != null && worst.at() == i) {
         tell.reason(
             AnswerKey.SOUND_WORST,
-            tell.figure(
-                FigureKey.GRADE, new Argument.Said(said(worst.grade())), defect.from()),
+            tell.figure(FigureKey.GRADE, new Argument.Said(said(worst.grade())), defect.from()),
             tell.finding(defect),
             tell.station(defect.from()),
             tell.from(defect.from()));
@@ -94,8 +93,6 @@ final class Sound {
   /** A class is never said without its word. */
   static Statement said(Grade grade) {
     return Statement.of(
-        AnswerKey.SOUND_CLASS,
-        new Argument.Number(grade.number()),
-        new Argument.Term(grade.key()));
+        AnswerKey.SOUND_CLASS, new Argument.Number(grade.number()), new Argument.Term(grade.key()));
   }
 }

@@ -15,10 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param bores the inside diameters it is for; null for all
  */
 public record Applies(
-    @Nullable String word,
-    List<String> is,
-    @Nullable String without,
-    @Nullable Bores bores) {
+    @Nullable String word, List<String> is, @Nullable String without, @Nullable Bores bores) {
   /** To every finding of the kind. */
   public static final Applies ALWAYS = new Applies(null, List.of(), null, null);
 
@@ -47,8 +44,7 @@ public record Applies(
     }
 
     boolean holds(double bore) {
-      return bore >= from - SAME_BORE
-          && (closed ? bore <= to + SAME_BORE : bore < to - SAME_BORE);
+      return bore >= from - SAME_BORE && (closed ? bore <= to + SAME_BORE : bore < to - SAME_BORE);
     }
 
     /** Whether more than one end is shared; of a shared end the earlier row holds. */

@@ -45,8 +45,7 @@ public final class Condition {
         : new FindingGrade(seen.kind(), verdicts, null, immediate);
   }
 
-  private static FindingGrade ungraded(
-      Seen seen, FindingGrade.Ungraded why, Immediate immediate) {
+  private static FindingGrade ungraded(Seen seen, FindingGrade.Ungraded why, Immediate immediate) {
     return new FindingGrade(seen.kind(), new TreeMap<>(), why, immediate);
   }
 

@@ -21,8 +21,7 @@ final class Grading {
     if (rows.isEmpty()) {
       return null;
     }
-    List<GradeRow> possible =
-        rows.stream().filter(row -> !row.applies().excludes(seen)).toList();
+    List<GradeRow> possible = rows.stream().filter(row -> !row.applies().excludes(seen)).toList();
     if (possible.isEmpty()) {
       return noRow(rows, seen);
     }

@@ -71,8 +71,16 @@ class ConditionTest {
                 new GradeRow.By.Limits(
                     DEEP, List.of(from(Grade.MEDIUM_TERM, 0.25)), Grade.LONG_TERM)),
             row("joint", Aspect.STRUCTURE, bores(0, 0.3, false), CRACKS),
-            row("joint", Aspect.STRUCTURE, bores(0.3, 0.6, true), new GradeRow.By.Always(Grade.LONG_TERM)),
-            row("joint", Aspect.STRUCTURE, bores(0.6, 1, true), new GradeRow.By.Always(Grade.WITH_OTHER_WORKS))),
+            row(
+                "joint",
+                Aspect.STRUCTURE,
+                bores(0.3, 0.6, true),
+                new GradeRow.By.Always(Grade.LONG_TERM)),
+            row(
+                "joint",
+                Aspect.STRUCTURE,
+                bores(0.6, 1, true),
+                new GradeRow.By.Always(Grade.WITH_OTHER_WORKS))),
         List.of(
             new ImmediateRow(
                 "crack", Applies.ALWAYS, new ImmediateRow.Over(WIDTH, reading(0.01)), CITED),
@@ -213,8 +221,7 @@ class ConditionTest {
 
   @Test
   void aParticularMayBarARow() {
-    Seen held =
-        Seen.of("water", Map.of("share", reading(0.3)), Map.of("held-by", "roots"), null);
+    Seen held = Seen.of("water", Map.of("share", reading(0.3)), Map.of("held-by", "roots"), null);
     assertThat(WORSE.grade(held).verdicts().get(Aspect.OPERATION))
         .isEqualTo(new Verdict.NoRow("held-by", List.of()));
   }
@@ -323,8 +330,7 @@ class ConditionTest {
     FindingGrade roots = grade("roots", Map.of());
     FindingGrade soil = grade("soil", Map.of());
     FindingGrade dirt = grade("dirt", Map.of("share", reading(0.1)));
-    LineGrade line =
-        Condition.together(List.of(mild, dirt, bad, alsoBad, wire, roots, soil));
+    LineGrade line = Condition.together(List.of(mild, dirt, bad, alsoBad, wire, roots, soil));
     assertThat(line.worst())
         .containsOnly(
             Map.entry(Aspect.STRUCTURE, new LineGrade.Worst(Grade.SHORT_TERM, bad, 2)),

@@ -34,9 +34,7 @@ public record GradeWords(Words words) {
     return adapted == null
         ? words.say("finding.grade.scheme", new Argument.Text(scheme.title()))
         : words.say(
-            "finding.grade.adapted",
-            new Argument.Text(scheme.title()),
-            new Argument.Text(adapted));
+            "finding.grade.adapted", new Argument.Text(scheme.title()), new Argument.Text(adapted));
   }
 
   private String verdict(Aspect aspect, Verdict verdict) {
