@@ -163,8 +163,10 @@ final class GradesReader {
   private static boolean sameSize(ImmediateRow one, ImmediateRow other) {
     ImmediateRow.Over a = one.over();
     ImmediateRow.Over b = other.over();
-    return a == null || b == null
-        ? a == null && b == null
-        : a.sized().quantity().equals(b.sized().quantity());
+    if (a == null || b == null) {
+      boolean neither = a == null && b == null;
+      return neither;
+    }
+    return a.sized().quantity().equals(b.sized().quantity());
   }
 }
