@@ -149,8 +149,8 @@ class GradesReaderTest {
     assertThat(wrong("daylight-grades: 2\nrows: []\n"))
         .containsExactly(
             "form.missing 1 id",
-            "form.missing 1 title",
             "form.missing 1 on-limit",
+            "form.missing 1 title",
             "book-file.version-unknown 1 daylight-grades");
     assertThat(wrong("daylight-grades: 1\nid: x\ntitle: x\non-limit: worse\n"))
         .containsExactly("form.missing 1 rows");
