@@ -81,7 +81,7 @@ class GradesShownTest {
     assertThat(page)
         .contains("Structure: class 2, short term")
         .contains("adapted for small drains")
-        .contains("The worst for structure is class 1, at once: crack, 2.00 m from cleanout")
+        .contains("The worst for structure is class 1, at once: crack, 1.99 m from cleanout")
         .contains("calls for action at once, whatever its grade");
   }
 }
