@@ -102,8 +102,11 @@ class FigureGradeTest {
     Path ours =
         Files.writeString(
             folder.resolve("priors.yaml"),
-            "daylight-priors: 1\npriors:\n"
-                + "  - {kind: water-depth, a: 1 mm, source: ours, mark: derived}\n");
+            """
+            daylight-priors: 1
+            priors:
+              - {kind: water-depth, a: 1 mm, source: ours, mark: derived}
+            """);
     Said surer =
         Said.by(
             "figure",
