@@ -51,7 +51,7 @@ class GradesShownTest {
             "Structure: can’t say without width",
             "Structure: class 3, medium term",
             "Operation: class 3, medium term; by its doubt 3 to 4",
-            "Operation: can’t say without through and thickness; act at once",
+            "Operation: can’t say without what they came in through and thickness; act at once",
             "–",
             "Structure: class 2, short term; by its doubt 2 to 3");
   }
