@@ -147,7 +147,7 @@ public final class Job {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
       return refused(book);
     }
-    Rules rules = new Rules(catalogue, fall, limits, priors);
+    Rules rules = new Rules(catalogue, fall, limits, priors, Bundled.grades());
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());

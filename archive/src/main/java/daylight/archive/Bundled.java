@@ -3,6 +3,7 @@ package daylight.archive;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
+import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
 import java.io.IOException;
 import java.io.InputStream;
@@ -40,6 +41,17 @@ public final class Bundled {
   /** The thresholds of the judgement. */
   public static Rules.Limits limits() {
     return read("limits.yaml", (name, bytes) -> DataReader.limits(name, bytes, null));
+  }
+
+  /** The scheme of grades. */
+  public static GradeScheme grades() {
+    return Grades.HELD;
+  }
+
+  /** Read once, when first asked for. */
+  private static final class Grades {
+    static final GradeScheme HELD =
+        read("grades.yaml", (name, bytes) -> DataReader.grades(name, bytes, catalogue()));
   }
 
   /** The ids of the tables of smallest slopes. */

@@ -9,6 +9,7 @@ import daylight.archive.form.TreeReader;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
+import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Gravity;
@@ -18,8 +19,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the data that come with their sources: priors, catalogue, tables of smallest slopes. A
- * company's own file may hold only what differs from a base.
+ * Reads the data that come with their sources: priors, catalogue, tables of smallest slopes and of
+ * grades. A company's own file may hold only what differs from a base.
  */
 public final class DataReader {
   private static final String VERSION = "1";
@@ -78,6 +79,21 @@ public final class DataReader {
   /** A table of smallest slopes in a file. */
   public static ReadData<FallRules> fallRules(Path file) {
     return file(file, bytes -> fallRules(file.toString(), bytes));
+  }
+
+  /** A table of grades over the kinds of a catalogue. */
+  public static ReadData<GradeScheme> grades(String name, byte[] bytes, Catalogue catalogue) {
+    return read(
+        new Desk(name),
+        bytes,
+        GradeShape.GRADES,
+        GradeShape.GRADES_KEY,
+        fields -> GradesReader.read(fields, catalogue));
+  }
+
+  /** A table of grades in a file. */
+  public static ReadData<GradeScheme> grades(Path file, Catalogue catalogue) {
+    return file(file, bytes -> grades(file.toString(), bytes, catalogue));
   }
 
   /** Thresholds of the judgement, over a base where a company sets only some. */

@@ -9,8 +9,9 @@
  * <p>Start with {@link daylight.archive.FieldBookReader} and {@link
  * daylight.archive.FieldBookWriter}; {@link daylight.archive.BookShape} is the table of every key
  * of a book, from which reading, writing and the published schema all come. {@link
- * daylight.archive.DataReader} reads priors, catalogue and rules, {@link daylight.archive.Bundled}
- * the ones that come with Daylight. {@link daylight.archive.ResultFolder} puts results down.
+ * daylight.archive.DataReader} reads priors, catalogue, rules and grades, {@link
+ * daylight.archive.Bundled} the ones that come with Daylight. {@link daylight.archive.ResultFolder}
+ * puts results down.
  */
 @NullMarked
 package daylight.archive;

@@ -91,7 +91,8 @@ final class ExampleAnswers {
         new FallRules(
             "IPC 2021", "International Plumbing Code, 2021, Table 704.1", List.of(), null),
         new Rules.Limits(0.95, 0.1, 1.2, 1.5, 0.3, 0.6),
-        Bundled.priors());
+        Bundled.priors(),
+        Bundled.grades());
   }
 
   private static Catalogue.Kind kind(String id, Catalogue.Bears bears, Dimension dimension) {

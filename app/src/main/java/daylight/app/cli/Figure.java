@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       FigureDepth.class,
       FigureDig.class,
       FigureFall.class,
+      FigureGrade.class,
       FigureHeights.class,
       FigureLift.class,
       FigureNext.class,

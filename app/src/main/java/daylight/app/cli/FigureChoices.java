@@ -53,19 +53,23 @@ final class FigureChoices {
     if (own == null) {
       return ours;
     }
-    ReadData<Priors> read = DataReader.priors(own, ours);
+    return taken(given, "--priors", DataReader.priors(own, ours), ours);
+  }
+
+  /** What a file of data that an option named holds; what is wrong in it is complained of. */
+  static <T> T taken(Given given, String option, ReadData<T> read, T otherwise) {
     for (Complaint complaint : read.complaints()) {
       if (complaint.code().gravity() == Gravity.STOPS) {
         given.complain(
-            "--priors",
+            option,
             "cli.option.in_file",
             new Argument.Text(String.valueOf(complaint.place().file())),
             new Argument.Number(complaint.place().line()),
             new Argument.Said(new Statement(complaint.code(), complaint.arguments())));
       }
     }
-    Priors found = read.value();
-    return found == null ? ours : found;
+    T found = read.value();
+    return found == null ? otherwise : found;
   }
 
   /** How a book is answered for a calculation about it. */

@@ -6,6 +6,7 @@ import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.FindingWords;
+import daylight.report.words.GradeWords;
 import daylight.report.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,12 @@ final class Findings {
   Tag section() {
     Tag section = Pieces.section("findings", words.word("report.findings"));
     List<PlacedFinding> findings = Captions.findings(subject);
-    Tag log = findings.isEmpty() ? none() : table(findings);
+    Tag log =
+        findings.isEmpty()
+            ? none()
+            : Tag.of("div")
+                .add(table(findings))
+                .add(Tag.of("p", new GradeWords(words).scheme(subject.rules().grades())));
     return recordings.isEmpty()
         ? section.add(log)
         : section.add(
@@ -49,7 +55,7 @@ final class Findings {
 
   private Tag table(List<PlacedFinding> findings) {
     Tag head = Tag.of("tr");
-    for (String column : List.of("what", "picture", "where", "clock", "size", "remark")) {
+    for (String column : List.of("what", "picture", "where", "clock", "size", "grade", "remark")) {
       if (!column.equals("picture") || pictured) {
         head.add(Tag.of("th", words.word("column." + column)).with("scope", "col"));
       }
@@ -89,7 +95,12 @@ final class Findings {
     return row.add(cell("column.where", Optional.of(said.where(placed))))
         .add(cell("column.clock", said.clock(placed)))
         .add(cell("column.size", said.size(placed)))
+        .add(cell("column.grade", graded(placed)))
         .add(cell("column.remark", said.remark(placed)));
+  }
+
+  private Optional<String> graded(PlacedFinding placed) {
+    return new GradeWords(words).grade(subject.rules().grade(placed, subject.line()));
   }
 
   private Tag cell(String head, Optional<String> text) {

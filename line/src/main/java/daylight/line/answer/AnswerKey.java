@@ -76,8 +76,14 @@ public enum AnswerKey implements Key {
   SOUND_NONE_SO_FAR,
   /** Defects were seen: {0} of them; the first is {1}, {2} from {3}. */
   SOUND_DEFECTS,
-  /** They are not graded here. */
+  /** None of them has a grade. */
   SOUND_UNGRADED,
+  /** {0}, {1}: a class and its word. */
+  SOUND_CLASS,
+  /** The worst for structure is class {0}: {1}, {2} from {3}. */
+  SOUND_WORST,
+  /** {0}, {1} from {2}, calls for action at once, whatever its grade. */
+  SOUND_AT_ONCE,
   /** A camera alone does not prove that a pipe is tight. */
   SOUND_NOT_TIGHT,
   /** Water stands from {0} to {1} from {2}. */

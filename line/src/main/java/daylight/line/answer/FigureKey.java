@@ -20,6 +20,7 @@ public enum FigureKey implements Key {
   SEEN_LENGTH,
   FILLED,
   COUNT,
+  GRADE,
   SLOPE,
   CHANCE,
   WATER_DEPTH,

@@ -2,8 +2,16 @@ package daylight.line.answer;
 
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
+import daylight.line.book.Reach;
+import daylight.line.condition.Condition;
+import daylight.line.condition.FindingGrade;
+import daylight.line.condition.GradeScheme;
+import daylight.line.condition.Seen;
+import daylight.line.course.Line;
+import daylight.line.course.PlacedFinding;
 import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
+import daylight.line.measure.Reading;
 
 /**
  * What the answers are judged by: data with their sources.
@@ -12,9 +20,20 @@ import daylight.line.fall.FallRules;
  * @param fall the table of smallest slopes
  * @param limits our own thresholds
  * @param priors by which the line was estimated: a dig is laid out as well as a tape is usually
- *     laid
+ *     laid, and a depth of water is graded as well as depths are usually judged
+ * @param grades by which findings are graded
  */
-public record Rules(Catalogue catalogue, FallRules fall, Limits limits, Priors priors) {
+public record Rules(
+    Catalogue catalogue, FallRules fall, Limits limits, Priors priors, GradeScheme grades) {
+
+  /** What the scheme says of a finding of a line, in the bore of the reach it lies in. */
+  public FindingGrade grade(PlacedFinding placed, Line line) {
+    Reading bore =
+        line.findRun(placed.from().reach()).map(run -> run.reach()).map(Reach::bore).orElse(null);
+    Seen seen = Seen.of(placed.finding(), bore == null ? null : bore.value());
+    return new Condition(grades, catalogue).grade(seen.withUsualDoubt(priors));
+  }
+
   /**
    * Thresholds of the judgement that no published rule sets; common practice.
    *

@@ -1,11 +1,18 @@
 package daylight.line.answer;
 
 import daylight.line.book.Catalogue;
+import daylight.line.condition.Aspect;
+import daylight.line.condition.Condition;
+import daylight.line.condition.FindingGrade;
+import daylight.line.condition.Grade;
+import daylight.line.condition.Immediate;
+import daylight.line.condition.LineGrade;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Statement;
 import java.util.List;
 
-/** Is it sound? Defects are told as seen, not graded. */
+/** Is it sound? Defects are told as seen, the worst with its grade. */
 final class Sound {
   private Sound() {}
 
@@ -43,7 +50,7 @@ final class Sound {
           tell.station(defect.from()),
           tell.from(defect.from()));
     }
-    tell.reason(AnswerKey.SOUND_UNGRADED);
+    grades(one, tell, defects);
     PlacedFinding first = defects.getFirst();
     return tell.answer(
         State.NO,
@@ -53,5 +60,39 @@ final class Sound {
         tell.finding(first),
         tell.station(first.from()),
         tell.from(first.from()));
+  }
+
+  /** The worst grade for structure, and what calls for action at once whatever its grade. */
+  private static void grades(Case one, Telling tell, List<PlacedFinding> defects) {
+    List<FindingGrade> grades =
+        defects.stream().map(defect -> one.rules().grade(defect, one.line())).toList();
+    LineGrade.Worst worst = Condition.together(grades).worst().get(Aspect.STRUCTURE);
+    if (worst == null) {
+      tell.reason(AnswerKey.SOUND_UNGRADED);
+    }
+    for (int i = 0; i < defects.size(); i++) {
+      PlacedFinding defect = defects.get(i);
+      if (worst != null && worst.at() == i) {
+        tell.reason(
+            AnswerKey.SOUND_WORST,
+            tell.figure(FigureKey.GRADE, new Argument.Said(said(worst.grade())), defect.from()),
+            tell.finding(defect),
+            tell.station(defect.from()),
+            tell.from(defect.from()));
+      }
+      if (grades.get(i).immediate() instanceof Immediate.Yes) {
+        tell.reason(
+            AnswerKey.SOUND_AT_ONCE,
+            tell.finding(defect),
+            tell.station(defect.from()),
+            tell.from(defect.from()));
+      }
+    }
+  }
+
+  /** A class is never said without its word. */
+  static Statement said(Grade grade) {
+    return Statement.of(
+        AnswerKey.SOUND_CLASS, new Argument.Number(grade.number()), new Argument.Term(grade.key()));
   }
 }

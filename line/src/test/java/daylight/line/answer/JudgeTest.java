@@ -18,6 +18,7 @@ import daylight.line.book.Node;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.book.Where;
+import daylight.line.condition.Grade;
 import daylight.line.course.Draft;
 import daylight.line.course.Push;
 import daylight.line.course.Route;
@@ -154,8 +155,42 @@ class JudgeTest {
     Answer none = answer(book(push()), Question.SOUND);
 
     assertThat(cracked.state()).isEqualTo(State.NO);
+    assertThat(cracked.reasons())
+        .extracting(s -> s.key())
+        .contains(AnswerKey.SOUND_WORST)
+        .doesNotContain(AnswerKey.SOUND_UNGRADED, AnswerKey.SOUND_AT_ONCE);
     assertThat(none.state()).isEqualTo(State.WITHIN_LIMITS);
     assertThat(none.reasons()).extracting(s -> s.key()).contains(AnswerKey.SOUND_NOT_TIGHT);
+  }
+
+  /** Of three cracks that of 12 mm decides, wherever it lies; one without a width has no grade. */
+  @Test
+  void theWorstDefectIsToldWithItsGradeAndActionAtOnceApart() {
+    Push push =
+        push()
+            .seen("crack", 3, Map.of("width", 0.001))
+            .seen("crack", 5, Map.of("width", 0.012))
+            .seen("crack", 7, Map.of());
+    Answer sound = answer(book(push), Question.SOUND);
+
+    assertThat(sound.evidence())
+        .anySatisfy(
+            evidence ->
+                assertThat(evidence)
+                    .isInstanceOfSatisfying(
+                        Evidence.Figure.class,
+                        figure -> {
+                          assertThat(figure.what()).isEqualTo(FigureKey.GRADE);
+                          assertThat(figure.figure())
+                              .isEqualTo(new Argument.Said(Sound.said(Grade.SHORT_TERM)));
+                        }));
+    assertThat(sound.reasons()).extracting(s -> s.key()).contains(AnswerKey.SOUND_AT_ONCE);
+
+    Answer open = answer(book(push().seen("crack", 7, Map.of())), Question.SOUND);
+    assertThat(open.reasons())
+        .extracting(s -> s.key())
+        .contains(AnswerKey.SOUND_UNGRADED)
+        .doesNotContain(AnswerKey.SOUND_WORST);
   }
 
   @ParameterizedTest

@@ -3,10 +3,19 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Catalogue.Bears;
 import daylight.line.book.Catalogue.Hazard;
+import daylight.line.condition.Applies;
+import daylight.line.condition.Aspect;
+import daylight.line.condition.Cited;
+import daylight.line.condition.Grade;
+import daylight.line.condition.GradeRow;
+import daylight.line.condition.GradeScheme;
+import daylight.line.condition.ImmediateRow;
+import daylight.line.condition.Sized;
 import daylight.line.course.TestPriors;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
+import daylight.line.measure.Reading;
 import java.util.List;
 import java.util.Map;
 
@@ -19,7 +28,39 @@ final class TestRules {
         catalogue(),
         eighth(),
         new Rules.Limits(0.95, 0.05, 1.2192, 1.524, 0.3, 0.6096),
-        TestPriors.shipped());
+        TestPriors.shipped(),
+        cracks());
+  }
+
+  /**
+   * A crack of 2 mm is class 2: Stein & Stein, Instandhaltung von Kanalisationen, 2001, Table
+   * 4.7.4.3.1-1 (looked up at unitracc.de). One of 10 mm calls for action at once: ATV-M 149:1999,
+   * class 0, after Table 4.7.4.1.1-1 of the same.
+   */
+  static GradeScheme cracks() {
+    Sized width = new Sized("width", Dimension.LENGTH, null, null);
+    Cited cited = new Cited("Table 4.7.4.3.1-1", "stein-h5", Mark.LOOKED_UP, null);
+    Cited atv = new Cited("Table 4.7.4.1.1-1", "atv-m-149", Mark.LOOKED_UP, null);
+    GradeRow.Limit from = new GradeRow.Limit(Grade.SHORT_TERM, new Reading(0.002, null, "2 mm"));
+    return new GradeScheme(
+        "h5",
+        "five classes",
+        "small drains",
+        GradeScheme.OnLimit.WORSE,
+        List.of(
+            new GradeRow(
+                "crack",
+                Aspect.STRUCTURE,
+                Applies.ALWAYS,
+                new GradeRow.By.Limits(width, List.of(from), Grade.MEDIUM_TERM),
+                cited)),
+        List.of(
+            new ImmediateRow(
+                "crack",
+                Applies.ALWAYS,
+                new ImmediateRow.Over(width, new Reading(0.01, null, "10 mm")),
+                atv)),
+        null);
   }
 
   static Catalogue catalogue() {

@@ -66,6 +66,7 @@ public final class AnswersFile {
     answers.fall().water().forEach(seen -> water.add(water(seen)));
     ArrayNode digs = root.putArray("digs");
     answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
+    root.set("grades", new GradeJson(words).scheme(subject.rules().grades()));
     ArrayNode findings = root.putArray("findings");
     Captions.findings(subject).forEach(placed -> findings.add(finding(placed)));
     ArrayNode services = root.putArray("services");
@@ -105,6 +106,7 @@ public final class AnswersFile {
                 Json.measured(json, "depth", at.depth());
               }
             });
+    json.set("grade", new GradeJson(words).of(subject.rules().grade(placed, subject.line())));
     return json.put("sentence", words.finding(placed));
   }
 

@@ -14,6 +14,7 @@ import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Reel;
 import daylight.report.words.FindingWords;
+import daylight.report.words.GradeWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,12 +65,18 @@ final class Tables {
                 "column.where",
                 "column.clock",
                 "column.size",
+                "column.grade",
                 "column.remark"));
     if (!subject.shots().stills().isEmpty()) {
       heads.add("column.picture");
     }
-    return table(
-        Exhibits.FINDINGS, heads, Captions.findings(subject).stream().map(this::log).toList());
+    List<PlacedFinding> findings = Captions.findings(subject);
+    Tag section = table(Exhibits.FINDINGS, heads, findings.stream().map(this::log).toList());
+    return findings.isEmpty()
+        ? section
+        : section.add(
+            Tag.of("p", new GradeWords(words).scheme(subject.rules().grades()))
+                .with("class", "grades"));
   }
 
   /** Where there are pictures, a row ends with the number of its own. */
@@ -93,6 +100,9 @@ final class Tables {
         said.where(placed),
         said.clock(placed).orElse(Html.EMPTY),
         said.size(placed).orElse(Html.EMPTY),
+        new GradeWords(words)
+            .grade(subject.rules().grade(placed, subject.line()))
+            .orElse(Html.EMPTY),
         said.remark(placed).orElse(Html.EMPTY));
   }
 

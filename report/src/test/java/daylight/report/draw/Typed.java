@@ -77,7 +77,8 @@ final class Typed {
             Bundled.catalogue(),
             Bundled.fallRules("ipc-704.1"),
             Bundled.limits(),
-            Bundled.priors());
+            Bundled.priors(),
+            Bundled.grades());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,
