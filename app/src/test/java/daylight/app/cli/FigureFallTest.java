@@ -35,7 +35,7 @@ class FigureFallTest {
 
   @Test
   void pondingIsAProbabilityWithItsSeed() {
-    String book = Books.copied("S07", folder);
+    Path book = Books.copied("S07", folder);
     Said said = Said.by("figure", "ponding", book, "--at", "R1:20 ft");
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.out()).startsWith("Water stands deeper than ").contains("seed 20240229");
