@@ -14,9 +14,9 @@ import daylight.report.Handout;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -27,14 +27,12 @@ import org.junit.jupiter.api.io.TempDir;
 class CameraOfTheKitTest {
   private static final double FOOT = 0.3048;
 
-  @TempDir private static Path folder = Path.of("");
+  @RegisterExtension static final OwnCache CACHE = new OwnCache();
 
-  private static String before = "";
+  @TempDir private static Path folder = Path.of("");
 
   @BeforeAll
   static void films() throws IOException {
-    before = System.getProperty("daylight.cache", "");
-    System.setProperty("daylight.cache", folder.resolve("cache").toString());
     CountedFilm.write(
         folder.resolve("two.avi"),
         Make.MPEG4_AVI,
@@ -48,11 +46,6 @@ class CameraOfTheKitTest {
         201,
         new Burned(new Lettering.Place(0, 1), CounterFormat.metres(1, 2, ""), 0, 1),
         new Burned(new Lettering.Place(1, 0), CounterFormat.feet(1, 1, " ft"), 20 * FOOT, 2));
-  }
-
-  @AfterAll
-  static void putsBack() {
-    System.setProperty("daylight.cache", before);
   }
 
   private static Handout answered(String kit) throws IOException {

@@ -15,29 +15,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Books that lean on the counter in their recordings instead of typed readings. */
 class CounterInAnswerTest {
-  @TempDir private static Path folder = Path.of("");
+  @RegisterExtension static final OwnCache CACHE = new OwnCache();
 
-  private static String before = "";
+  @TempDir private static Path folder = Path.of("");
 
   private final List<String> steps = new ArrayList<>();
 
   @BeforeAll
   static void films() throws IOException {
-    before = System.getProperty("daylight.cache", "");
-    System.setProperty("daylight.cache", folder.resolve("cache").toString());
     CountedFilm.write(folder.resolve("in.mpg"), Make.MPEG2_MPG);
-  }
-
-  @AfterAll
-  static void putsBack() {
-    System.setProperty("daylight.cache", before);
   }
 
   /** A crack at a moment of the rest at 6 ft, and roots at 6 ft by the counter. */
@@ -92,13 +85,13 @@ class CounterInAnswerTest {
 
   @Test
   void theRecordingIsReadOnce() throws IOException {
-    empty(folder.resolve("cache"));
+    empty(CACHE.folder());
     answered(drain());
     assertThat(steps).containsOnlyOnce("COUNTING");
     Handout first = answered(drain());
     assertThat(steps).doesNotContain("COUNTING");
 
-    damage(folder.resolve("cache"));
+    damage(CACHE.folder());
     Handout again = answered(drain());
     assertThat(steps).containsOnlyOnce("COUNTING");
     assertThat(placed(again, "F1").from()).isEqualTo(placed(first, "F1").from());
@@ -106,7 +99,7 @@ class CounterInAnswerTest {
 
   @Test
   void beforeTheVanDoorsCloseOnlyWhatWasReadIsUsed() throws IOException {
-    empty(folder.resolve("cache"));
+    empty(CACHE.folder());
     Path book = write(drain());
     Handout unread = handout(Job.answerWithoutFootage(book, Job.Settings.USUAL));
     assertThat(codes(unread)).containsExactly("app.counter_not_read_yet");

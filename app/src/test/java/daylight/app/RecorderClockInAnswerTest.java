@@ -15,9 +15,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -34,14 +34,12 @@ class RecorderClockInAnswerTest {
   private static final String BY_TIME_RUNNING =
       "{label: L2, time: '10:03:00', along: 8 ft, out: 6 ft, depth: 2.6 ft}";
 
-  @TempDir private static Path folder = Path.of("");
+  @RegisterExtension static final OwnCache CACHE = new OwnCache();
 
-  private static String before = "";
+  @TempDir private static Path folder = Path.of("");
 
   @BeforeAll
   static void films() throws IOException {
-    before = System.getProperty("daylight.cache", "");
-    System.setProperty("daylight.cache", folder.resolve("cache").toString());
     Path plain =
         CountedFilm.write(
             folder.resolve("plain.mp4"),
@@ -65,11 +63,6 @@ class RecorderClockInAnswerTest {
         "-metadata",
         "creation_time=2026-04-18T09:54:30Z",
         folder.resolve("push.mp4").toString());
-  }
-
-  @AfterAll
-  static void putsBack() {
-    System.setProperty("daylight.cache", before);
   }
 
   private static Handout answered(String kit, String... locates) throws IOException {

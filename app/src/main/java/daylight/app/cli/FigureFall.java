@@ -5,10 +5,11 @@ import daylight.line.book.Reach;
 import daylight.line.course.Line;
 import daylight.line.course.Run;
 import daylight.line.fall.FallLimit;
+import daylight.line.fall.FallStretch;
+import daylight.line.fall.Faller;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
-import daylight.line.measure.Measured;
-import daylight.line.measure.Reading;
+import daylight.line.measure.Mark;
 import daylight.report.Handout;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -51,36 +52,39 @@ final class FigureFall extends BookFigure {
       return null;
     }
     Figured figured = new Figured("fall");
-    Optional<Measured> drop = line.fall(from.get(), until.get());
-    if (drop.isEmpty()) {
+    Optional<FallStretch> fall =
+        Faller.between(line, from.get(), until.get(), handout.rules().fall());
+    if (fall.isEmpty()) {
       return figured.saying("not-known").contradicted();
     }
-    Measured slope = drop.get().times(1 / length);
-    figured.with("drop", new Argument.UncertainLength(drop.get()), new Argument.Length(length));
-    figured.with("slope", new Argument.UncertainSlope(slope));
+    FallStretch stretch = fall.get();
+    figured.with("drop", new Argument.UncertainLength(stretch.drop()), new Argument.Length(length));
+    figured.with("slope", new Argument.UncertainSlope(stretch.slope()));
     Reach reach = line.findRun(from.get().reach()).map(Run::reach).orElseThrow();
-    rule(figured, handout, reach, slope);
+    rule(figured, handout, reach, stretch);
     if (reach.water() instanceof Reach.Water.Unknown) {
       figured.saying("which-way");
     } else {
-      figured.with("adverse", new Argument.Probability(slope.probabilityBelow(0)));
+      figured.with("adverse", new Argument.Probability(stretch.adverse()));
     }
     return figured;
   }
 
-  private static void rule(Figured figured, Handout handout, Reach reach, Measured slope) {
-    Reading bore = reach.bore();
-    Optional<FallLimit> limit =
-        handout.rules().fall().limit(bore == null ? null : bore.value(), reach.use());
-    if (limit.isEmpty()) {
-      figured.saying(bore == null ? "no-bore" : "no-rule");
+  private static void rule(Figured figured, Handout handout, Reach reach, FallStretch stretch) {
+    FallLimit limit = stretch.limit();
+    Double below = stretch.belowLimit();
+    if (limit == null || below == null) {
+      figured.saying(reach.bore() == null ? "no-bore" : "no-rule");
       return;
     }
     figured.with(
         "below",
-        new Argument.Probability(slope.probabilityBelow(limit.get().slope())),
-        new Argument.Quantity(Dimension.SLOPE, limit.get().slope()),
+        new Argument.Probability(below),
+        new Argument.Quantity(Dimension.SLOPE, limit.slope()),
         new Argument.Text(handout.rules().fall().title()));
+    if (limit.mark() == Mark.FROM_MEMORY) {
+      figured.saying("from-memory");
+    }
     figured.saying("new-work");
   }
 }

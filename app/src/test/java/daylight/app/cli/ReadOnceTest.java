@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import daylight.app.CountedFilm;
 import daylight.app.Ffprobe;
 import daylight.app.OneDrain;
+import daylight.app.OwnCache;
 import daylight.footage.Make;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,9 +14,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A recording is read once, whichever command needs its counter first. */
@@ -24,26 +25,19 @@ class ReadOnceTest {
 
   @TempDir private Path folder = Path.of("");
 
-  private final String before = System.getProperty("daylight.cache", "");
-  private Path cache = Path.of("");
+  @RegisterExtension final OwnCache cache = new OwnCache();
+
   private Path film = Path.of("");
   private Path book = Path.of("");
 
   @BeforeEach
   void films() throws IOException {
-    cache = folder.resolve("cache");
-    System.setProperty("daylight.cache", cache.toString());
     film = CountedFilm.write(folder.resolve("push.mp4"), Make.H264_MP4);
     book =
         OneDrain.empty()
             .found("{label: F1, kind: crack, cable: 6, clock: 12}")
             .filmed("push.mp4")
             .write(folder.resolve("book.yaml"));
-  }
-
-  @AfterEach
-  void putsBack() {
-    System.setProperty("daylight.cache", before);
   }
 
   private Said still(String at) {
@@ -57,7 +51,7 @@ class ReadOnceTest {
   }
 
   private List<Path> kept() throws IOException {
-    try (Stream<Path> files = Files.list(cache)) {
+    try (Stream<Path> files = Files.list(cache.folder())) {
       return files.toList();
     }
   }
@@ -163,7 +157,7 @@ class ReadOnceTest {
 
   @Test
   void whereNothingCanBeKeptItIsReadEachTime() throws IOException {
-    Files.writeString(cache, "a file where the folder should be");
+    Files.writeString(cache.folder(), "a file where the folder should be");
 
     assertThat(told(still("4 ft"))).isEqualTo(told(still("4 ft")));
     assertThat(still("4 ft").err()).contains(READING);

@@ -6,6 +6,7 @@ import com.microsoft.playwright.Page;
 import daylight.app.CountedFilm;
 import daylight.app.Job;
 import daylight.app.OneDrain;
+import daylight.app.OwnCache;
 import daylight.app.Progress;
 import daylight.footage.Make;
 import daylight.footage.Watch;
@@ -18,9 +19,8 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,18 +31,9 @@ class UnderwayTest {
 
   @TempDir private Path folder = Path.of("");
 
+  @RegisterExtension final OwnCache cache = new OwnCache();
+
   private final Semaphore turns = new Semaphore(1);
-  private final String before = System.getProperty("daylight.cache", "");
-
-  @BeforeEach
-  void keepsNothing() {
-    System.setProperty("daylight.cache", folder.resolve("cache").toString());
-  }
-
-  @AfterEach
-  void putsBack() {
-    System.setProperty("daylight.cache", before);
-  }
 
   /** Answers a book after a recording of which 43 % are read and no more, until it is stopped. */
   private static Job.Outcome slowly(Path book, Job.Settings settings, Progress progress) {

@@ -16,6 +16,8 @@ import java.util.Arrays;
  */
 final class Ink {
   private static final int BRIGHTEST = 255;
+  private static final long GREATEST = 0;
+  private static final long LEAST = ~GREATEST;
   private static final long HIGHEST = 0x8080808080808080L;
   private static final VarHandle EIGHT =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
@@ -86,11 +88,11 @@ final class Ink {
         ground[i + into] = (byte) level;
       }
     }
-    erode(1);
-    erode(across);
+    around(1, LEAST);
+    around(across, LEAST);
     margin((byte) 0);
-    dilate(1);
-    dilate(across);
+    around(1, GREATEST);
+    around(across, GREATEST);
     for (int y = 0; y < height; y++) {
       int row = y * width;
       int behind = at(y) - row;
@@ -110,56 +112,35 @@ final class Ink {
     Arrays.fill(ground, at(height), ground.length, level);
   }
 
-  /** Puts the least of all within reach, so many places a step, in the place of each. */
-  private void erode(int step) {
+  /**
+   * Puts the least or the greatest of all within reach, so many places a step, in the place of each
+   * (erosion and dilation).
+   */
+  private void around(int step, long which) {
     int wide = 1;
     while (2 * wide <= 2 * reach + 1) {
-      lesser(ground, other, wide * step, 0);
-      swap();
+      pairs(wide * step, 0, which);
       wide *= 2;
     }
-    lesser(ground, other, (2 * reach + 1 - wide) * step, reach * step);
-    swap();
+    pairs((2 * reach + 1 - wide) * step, reach * step, which);
   }
 
-  /** The same for the greatest. */
-  private void dilate(int step) {
-    int wide = 1;
-    while (2 * wide <= 2 * reach + 1) {
-      greater(ground, other, wide * step, 0);
-      swap();
-      wide *= 2;
-    }
-    greater(ground, other, (2 * reach + 1 - wide) * step, reach * step);
-    swap();
-  }
-
-  private void swap() {
-    byte[] before = ground;
-    ground = other;
-    other = before;
-  }
-
-  // Eight pixels at a time, each a byte of a long: the compiler makes nothing better of bytes.
-
-  private static void lesser(byte[] from, byte[] to, int by, int into) {
+  /**
+   * Of every place and the one so far behind it takes one and puts it so far behind the first.
+   * Eight pixels at a time, each a byte of a long: the compiler makes nothing better of bytes.
+   */
+  private void pairs(int by, int into, long which) {
+    byte[] from = ground;
+    byte[] to = other;
     int last = from.length - Math.max(by, into) - Long.BYTES;
     for (int i = 0; i <= last; i += Long.BYTES) {
       long a = (long) EIGHT.get(from, i);
       long b = (long) EIGHT.get(from, i + by);
-      long least = notLess(a, b);
-      EIGHT.set(to, i + into, (b & least) | (a & ~least));
+      long first = notLess(a, b) ^ which;
+      EIGHT.set(to, i + into, (a & first) | (b & ~first));
     }
-  }
-
-  private static void greater(byte[] from, byte[] to, int by, int into) {
-    int last = from.length - Math.max(by, into) - Long.BYTES;
-    for (int i = 0; i <= last; i += Long.BYTES) {
-      long a = (long) EIGHT.get(from, i);
-      long b = (long) EIGHT.get(from, i + by);
-      long greatest = notLess(a, b);
-      EIGHT.set(to, i + into, (a & greatest) | (b & ~greatest));
-    }
+    ground = to;
+    other = from;
   }
 
   /**

@@ -89,15 +89,33 @@ public final class Faller {
     return supports;
   }
 
+  /**
+   * The fall from one place of a reach to another, downstream of it.
+   *
+   * @return empty where heights are not known there, or the second is not downstream of the first
+   *     on the same reach
+   */
+  public static Optional<FallStretch> between(Line line, Place from, Place to, FallRules rules) {
+    return from.reach().equals(to.reach())
+        ? line.findRun(from.reach())
+            .flatMap(
+                run -> new Faller(line, rules).stretch(run, from.distance(), to.distance(), false))
+        : Optional.empty();
+  }
+
   private void add(Run run, double from, double to, boolean whole, List<FallStretch> into) {
+    stretch(run, from, to, whole).ifPresent(into::add);
+  }
+
+  private Optional<FallStretch> stretch(Run run, double from, double to, boolean whole) {
     Optional<Measured> drop = line.fall(run.at(from), run.at(to));
     if (drop.isEmpty() || to <= from) {
-      return;
+      return Optional.empty();
     }
     Measured slope = drop.get().times(1 / (to - from));
     FallLimit limit = limit(run.reach());
     boolean flows = !(run.reach().water() instanceof Reach.Water.Unknown);
-    into.add(
+    return Optional.of(
         new FallStretch(
             run.at(from),
             run.at(to),
