@@ -1,6 +1,7 @@
 package daylight.footage.counter;
 
 import java.util.Arrays;
+import java.util.Map;
 
 /**
  * Whether a figure goes like a counter: it rests and runs, turning its last place one by one. A
@@ -9,6 +10,17 @@ import java.util.Arrays;
  */
 final class Judge {
   private static final int FEWEST_TURNS = 3;
+
+  /**
+   * With fewer values, one of them nearly always, it is a caption that noise misreads now and then.
+   */
+  private static final int FEWEST_VALUES = 6;
+
+  private static final double HARDLY_EVER_ANOTHER = 0.85;
+
+  /** From so many values on, more of them say nothing more for a counter. */
+  private static final double ENOUGH_VALUES = 10;
+
   private static final double STEADY = 0.75;
   private static final double ORDERLY = 0.8;
 
@@ -53,7 +65,7 @@ final class Judge {
     if (series.foreign()) {
       return Kind.OTHER;
     }
-    if (turns < FEWEST_TURNS) {
+    if (turns < FEWEST_TURNS || rests(series)) {
       return Kind.STILL;
     }
     if (everyFrame > STEADY * frames) {
@@ -63,6 +75,13 @@ final class Judge {
       return Kind.CLOCK;
     }
     return turns - byLeaps >= ORDERLY * turns && ones >= 1 ? Kind.DISTANCE : Kind.OTHER;
+  }
+
+  private static boolean rests(Series series) {
+    Map<Long, Integer> values = series.values();
+    int read = values.values().stream().mapToInt(Integer::intValue).sum();
+    int usual = values.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+    return values.size() < FEWEST_VALUES && usual > HARDLY_EVER_ANOTHER * read;
   }
 
   private static boolean secondHand(double[] turned) {
@@ -76,6 +95,8 @@ final class Judge {
 
   /** How much speaks for a distance, to choose among several. */
   static double weight(Series series) {
-    return series.share() * ((series.hasLength() ? 3 : 1) + (series.places() == 0 ? 0 : 1));
+    return series.share()
+        * Math.min(1, series.values().size() / ENOUGH_VALUES)
+        * ((series.hasLength() ? 3 : 1) + (series.places() == 0 ? 0 : 1));
   }
 }

@@ -75,6 +75,17 @@ final class Scroll {
     return lines.size();
   }
 
+  /** On how many frames each line stands. */
+  int[] framesOfLines() {
+    int[] frames = new int[lines.size()];
+    for (int line : said) {
+      if (line >= 0) {
+        frames[line]++;
+      }
+    }
+    return frames;
+  }
+
   /** A line as kinds. */
   int[] line(int line) {
     return lines.get(line);

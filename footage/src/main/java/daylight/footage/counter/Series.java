@@ -93,12 +93,7 @@ final class Series {
   static Series of(Scroll scroll, char[] names, int place, String known) {
     int distinct = scroll.distinct();
     Said[] all = new Said[distinct];
-    int[] times = new int[distinct];
-    for (int frame = 0; frame < scroll.frames(); frame++) {
-      if (scroll.at(frame) >= 0) {
-        times[scroll.at(frame)]++;
-      }
-    }
+    int[] times = scroll.framesOfLines();
     int signs = 0;
     int count = 0;
     Map<Integer, Integer> places = new HashMap<>();
@@ -172,6 +167,17 @@ final class Series {
   /** Share of the frames on which it was read. */
   double share() {
     return (double) Arrays.stream(steps).filter(step -> step != NONE).count() / steps.length;
+  }
+
+  /** On how many frames it shows what, in units of its last place. */
+  Map<Long, Integer> values() {
+    Map<Long, Integer> values = new HashMap<>();
+    for (long step : steps) {
+      if (step != NONE) {
+        values.merge(step, 1, Integer::sum);
+      }
+    }
+    return values;
   }
 
   /** Whether it is written as distances are: with a unit, decimals or several digits. */

@@ -32,7 +32,8 @@ final class UnitBehind {
   String told() {
     Map<List<Integer>, Integer> tails = new LinkedHashMap<>();
     int all = 0;
-    for (int line = 0; line < scroll.distinct(); line++) {
+    int[] frames = scroll.framesOfLines();
+    for (int line = 0; line < frames.length; line++) {
       List<Said> said = Said.in(scroll.text(line, names));
       if (said.size() > place) {
         int[] glyphs = scroll.line(line);
@@ -40,8 +41,8 @@ final class UnitBehind {
         for (int i = said.get(place).to(); i < glyphs.length && tail.size() < LONGEST; i++) {
           tail.add(glyphs[i]);
         }
-        tails.merge(tail, 1, Integer::sum);
-        all++;
+        tails.merge(tail, frames[line], Integer::sum);
+        all += frames[line];
       }
     }
     int enough = (int) (USUAL * all);
