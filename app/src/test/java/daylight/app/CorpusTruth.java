@@ -5,11 +5,13 @@ import daylight.line.answer.AnswerKey;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Question;
+import daylight.line.fall.WaterCause;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
 import daylight.report.Handout;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,6 +26,7 @@ import java.util.regex.Pattern;
  *   <li>{@code doubts KEY}, {@code names LABEL}: something contradicts itself, and what
  *   <li>{@code no doubts}
  *   <li>{@code stops short of NODE}: the line is not said to run to a node that nobody reached
+ *   <li>{@code held by CAUSE}: what holds the water that was seen, or {@code nobody knows what}
  *   <li>{@code work to do}: what was found asks for work
  * </ul>
  */
@@ -76,7 +79,24 @@ final class CorpusTruth {
       Answer now = handout.answers().lines().getFirst().to(Question.WHAT_NOW);
       return !List.of(AnswerKey.NOW_MEASURE, AnswerKey.NOW_NOTHING).contains(now.headline().key());
     }
+    if (truth.startsWith("held by ")) {
+      String cause = truth.substring("held by ".length());
+      Optional<String> found =
+          handout
+              .answers()
+              .fall()
+              .water()
+              .getFirst()
+              .held()
+              .found()
+              .map(share -> said(share.cause()));
+      return found.orElse("nobody knows what").equals(cause);
+    }
     throw new IllegalArgumentException("not a truth: " + truth);
+  }
+
+  private static String said(WaterCause cause) {
+    return cause.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private static boolean near(Answer where, FigureKey key, double wanted) {

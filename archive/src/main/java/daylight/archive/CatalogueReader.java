@@ -48,8 +48,18 @@ final class CatalogueReader {
         row.yes("stretch", false),
         quantities(row),
         words,
+        says(row),
         row.words("symbol", id),
         row.words("letters-unchecked"));
+  }
+
+  private static Map<String, List<String>> says(Fields row) {
+    Map<String, List<String>> says = new LinkedHashMap<>();
+    Fields part = row.part("says");
+    if (part != null) {
+      part.written().forEach(word -> says.put(word, part.texts(word)));
+    }
+    return says;
   }
 
   private static Map<String, Dimension> quantities(Fields row) {

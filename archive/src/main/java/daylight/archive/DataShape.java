@@ -35,6 +35,8 @@ final class DataShape {
 
   static final Section QUANTITIES =
       Section.named("quantities").open(new Shape.OneOf(Dimension.class));
+  static final Section SAYS =
+      Section.named("says").open(new Shape.Rows(new Shape.Plain(Shape.Kind.WORDS)));
   static final Section KIND =
       Section.named("kind")
           .words("id")
@@ -43,6 +45,7 @@ final class DataShape {
           .plain("stretch", Shape.Kind.YES_NO)
           .part("quantities", QUANTITIES)
           .texts("words")
+          .part("says", SAYS)
           .words("symbol", "letters-unchecked");
   static final Section CATALOGUE =
       Section.named("catalogue").words(CATALOGUE_KEY).rows("kinds", KIND);

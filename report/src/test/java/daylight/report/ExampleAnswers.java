@@ -16,11 +16,16 @@ import daylight.line.answer.Sureness;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Place;
 import daylight.line.course.Contribution;
+import daylight.line.fall.Draws;
 import daylight.line.fall.Fall;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallRules;
 import daylight.line.fall.FallStretch;
+import daylight.line.fall.Held;
+import daylight.line.fall.Ponding;
+import daylight.line.fall.WaterCause;
 import daylight.line.fall.WaterSeen;
+import daylight.line.fall.WaterSign;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
@@ -115,6 +120,17 @@ final class ExampleAnswers {
         null);
   }
 
+  private static final Held HELD =
+      new Held(
+          List.of(
+              new Held.Share(WaterCause.GRADE, 0.93),
+              new Held.Share(WaterCause.DAM, 0.04),
+              new Held.Share(WaterCause.TAILWATER, 0.02),
+              new Held.Share(WaterCause.NOT_SETTLED, 0.01)),
+          0.9,
+          List.of(WaterSign.STILL),
+          List.of());
+
   private static Fall fall() {
     return new Fall(
         List.of(
@@ -128,7 +144,20 @@ final class ExampleAnswers {
                 new Place("R2", 6.6),
                 new Measured(0.06, 0.01),
                 0.6,
-                true)));
+                true,
+                HELD)),
+        new Ponding(
+            List.of(),
+            List.of(
+                new Ponding.Pool(
+                    new Place("R2", 3.4),
+                    new Place("R2", 6.8),
+                    0.97,
+                    new Ponding.Range(0.03, 0.055, 0.09),
+                    new Ponding.Range(0.004, 0.008, 0.015),
+                    new Place("R2", 7))),
+            List.of(new Ponding.Open(new Place("R3", 1), new Place("R3", 3), 0.2)),
+            Draws.USUAL));
   }
 
   private static FallStretch stretch(

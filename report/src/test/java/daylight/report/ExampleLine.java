@@ -241,6 +241,11 @@ final class ExampleLine {
     }
 
     @Override
+    public Optional<Profile> dryProfile(List<Place> places) {
+      return Optional.empty();
+    }
+
+    @Override
     public Optional<Covariance2> relative(Place place, String point) {
       return Optional.of(new Covariance2(0.01, 0, 0, 0.01));
     }

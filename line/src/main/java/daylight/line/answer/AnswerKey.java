@@ -92,6 +92,24 @@ public enum AnswerKey implements Key {
   DRAIN_WATER_STANDS_AT,
   /** It stands up to {0} deep. */
   DRAIN_WATER_DEPTH,
+  /** It is held by {0}, as far as can be told: {1}. */
+  DRAIN_HELD,
+  /** What holds it is not settled. It may be held {0}. */
+  DRAIN_HELD_OPEN,
+  /** By {0}, {1}: a cause and its chance. */
+  DRAIN_HELD_BY,
+  /** The water seen {0} from {1} was still running off: {2}. */
+  DRAIN_RAN_OFF,
+  /** By its heights water stands from {0} to {1} from {2}, up to {3} deep. */
+  DRAIN_POOL,
+  /** That water stands from {0} to {1} from {2} by its heights is {3}. */
+  DRAIN_POOL_MAY,
+  /** By its heights water might stand from {0} to {1} from {2}, yet none was seen there. */
+  DRAIN_POOL_SEEN_DRY,
+  /** Whether shallow water stands cannot be said: {0}. */
+  DRAIN_POOLS_OPEN,
+  /** To learn what holds the water: {0}. */
+  MISSING_WATER_TEST,
   /** From {2} to {3} it falls {0}, and the rule asks for {1}. */
   DRAIN_FALLS,
   /** From {1} to {2} it falls {0}; no rule was found for its bore. */

@@ -6,10 +6,12 @@ import daylight.line.book.Test;
 import daylight.line.course.Run;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
+import daylight.line.fall.Ponding;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
+import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -42,8 +44,10 @@ final class Drain {
     List<FallStretch> stretches =
         one.fall().stretches().stream().filter(s -> one.has(s.from().reach())).toList();
     rest(stretches);
-    Optional<WaterSeen> water =
-        one.fall().water().stream().filter(w -> one.has(w.from().reach())).findFirst();
+    List<WaterSeen> seen =
+        one.fall().water().stream().filter(w -> one.has(w.from().reach())).toList();
+    Optional<WaterSeen> water = seen.stream().filter(w -> !Standing.ranOff(w)).findFirst();
+    seen.stream().filter(Standing::ranOff).forEach(w -> Standing.ranOff(tell, w));
     if (water.isPresent()) {
       return standing(water.get(), stretches);
     }
@@ -86,6 +90,7 @@ final class Drain {
           AnswerKey.DRAIN_WATER_DEPTH,
           tell.figure(FigureKey.WATER_DEPTH, new Argument.Small(depth.value()), water.from()));
     }
+    Standing.held(tell, water);
     for (FallStretch stretch : stretches) {
       if (stretch.whole()) {
         overall(stretch);
@@ -96,17 +101,20 @@ final class Drain {
     }
     tell.noted(water.finding(), new Argument.Term("kind.standing-water"));
     Place to = water.to();
+    boolean open = Standing.mayRunOff(water);
+    State state = open ? State.CANNOT_SAY_YET : State.NO;
+    Sureness sure = open ? Sureness.OPEN : Sureness.SURE;
     if (to == null) {
       return tell.answer(
-          State.NO,
-          Sureness.SURE,
+          state,
+          sure,
           AnswerKey.DRAIN_WATER_STANDS_AT,
           tell.station(water.from()),
           tell.from(water.from()));
     }
     return tell.answer(
-        State.NO,
-        Sureness.SURE,
+        state,
+        sure,
         AnswerKey.DRAIN_WATER_STANDS,
         tell.station(water.from()),
         tell.station(to),
@@ -159,6 +167,18 @@ final class Drain {
   }
 
   private Answer byFall(List<FallStretch> stretches) {
+    Optional<Ponding.Pool> sure = new Standing(one).tell(tell);
+    if (sure.isPresent()) {
+      Ponding.Pool pool = sure.get();
+      return tell.answer(
+          State.NO,
+          Sureness.SURE,
+          AnswerKey.DRAIN_POOL,
+          tell.station(pool.from()),
+          tell.station(pool.to()),
+          tell.from(pool.from()),
+          tell.figure(FigureKey.WATER_DEPTH, new Argument.Small(deep(pool)), pool.to()));
+    }
     Optional<FallStretch> backward =
         stretches.stream()
             .filter(s -> s.adverse() >= SURE)
@@ -226,6 +246,13 @@ final class Drain {
     askForLevels();
     return tell.answer(
         State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.DRAIN_OPEN, slope(worst), limit(limit));
+  }
+
+  /** How deep a pool is inside the pipe: no deeper than its bore. */
+  private double deep(Ponding.Pool pool) {
+    Reading bore = one.line().findRun(pool.from().reach()).orElseThrow().reach().bore();
+    double depth = pool.depth().middle();
+    return bore == null ? depth : Math.min(bore.value(), depth);
   }
 
   /** Whether every reach falls enough from end to end, and no part of it likely does not. */

@@ -61,6 +61,8 @@ public enum BookFault implements ComplaintCode {
   DEEPER_THAN_BORE,
   /** A quantity that its kind does not have: its name. */
   QUANTITY_OF_OTHER_KIND,
+  /** A word that may say only a few things: what it says, what it may say. */
+  SAYS_OTHERWISE,
   /** A counter reading in a visit of several passes or of none: the reading. */
   WHICH_PASS,
   /** A locate whose spot nothing tells. */

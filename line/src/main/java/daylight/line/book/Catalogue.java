@@ -64,6 +64,7 @@ public final class Catalogue {
    * @param stretch whether it can run from one place to another
    * @param quantities its sizes by name, with what each is a size of
    * @param words its other particulars by name
+   * @param says what a particular may say, where that is not free
    * @param symbol the id of its symbol on drawings
    * @param letters EN 13508-2 letters, unchecked against a bought copy and off by default; null for
    *     none
@@ -75,11 +76,26 @@ public final class Catalogue {
       boolean stretch,
       Map<String, Dimension> quantities,
       List<String> words,
+      Map<String, List<String>> says,
       String symbol,
       @Nullable String letters) {
     public Kind {
       quantities = Collections.unmodifiableMap(new LinkedHashMap<>(quantities));
       words = List.copyOf(words);
+      says = Map.copyOf(says);
+    }
+
+    /** One whose particulars may say anything. */
+    public Kind(
+        String id,
+        Bears bears,
+        Hazard hazard,
+        boolean stretch,
+        Map<String, Dimension> quantities,
+        List<String> words,
+        String symbol,
+        @Nullable String letters) {
+      this(id, bears, hazard, stretch, quantities, words, Map.of(), symbol, letters);
     }
   }
 }

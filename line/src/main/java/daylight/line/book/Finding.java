@@ -3,6 +3,7 @@ package daylight.line.book;
 import daylight.line.measure.Reading;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -32,10 +33,31 @@ public record Finding(
     List<String> stills,
     @Nullable String remark)
     implements Entry {
+  private static final Set<String> DAMS =
+      Set.of(
+          "displaced-joint",
+          "intruding-seal",
+          "deformation",
+          "collapse",
+          "break",
+          "roots",
+          "deposit-loose",
+          "deposit-hard",
+          "grease",
+          "obstruction",
+          "foreign-pipe",
+          "foreign-cable",
+          "intruding-connection");
+
   public Finding {
     quantities = Collections.unmodifiableSortedMap(new TreeMap<>(quantities));
     words = Collections.unmodifiableSortedMap(new TreeMap<>(words));
     stills = List.copyOf(stills);
+  }
+
+  /** Whether it may dam water, so that it stands above the bottom where it ends. */
+  public boolean mayDam() {
+    return DAMS.contains(kind);
   }
 
   /** Which way the camera moved: a pushed cable snakes, a pulled one is taut. */

@@ -43,6 +43,15 @@ final class FindingCheck {
       return;
     }
     finding.quantities().forEach((name, size) -> quantity(finding, name, size, kind.get(), bore));
+    finding.words().forEach((name, said) -> word(finding, name, said, kind.get()));
+  }
+
+  private void word(Finding finding, String name, String said, Catalogue.Kind kind) {
+    List<String> may = kind.says().getOrDefault(name, List.of());
+    if (!may.isEmpty() && !may.contains(said)) {
+      Argument text = new Argument.Text(said);
+      faults.add(BookFault.SAYS_OTHERWISE, finding, name, text, new Argument.Choices(may));
+    }
   }
 
   private void quantity(

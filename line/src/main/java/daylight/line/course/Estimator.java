@@ -74,6 +74,7 @@ public final class Estimator {
     @Nullable Adjusted plan = survey instanceof Adjusted adjusted ? adjusted : null;
     @Nullable LevelAdjusted heights = levels instanceof LevelAdjusted adjusted ? adjusted : null;
     List<Solved> solved = new ArrayList<>();
+    List<Solved> dry = new ArrayList<>();
     Map<String, Run> runs = new LinkedHashMap<>();
     List<PlacedFinding> findings = new ArrayList<>();
     List<PlacedSight> sights = new ArrayList<>();
@@ -91,6 +92,7 @@ public final class Estimator {
       Solved line = prepared.solved();
       if (line != null) {
         solved.add(line);
+        dry.add(line.model().gathered().ponds().isEmpty() ? line : dry(tree, plan, heights));
         Fits fits = new Fits(line);
         locates.addAll(fits.locates());
         Reckoning reckoning = new Reckoning(line);
@@ -111,7 +113,7 @@ public final class Estimator {
         locates,
         gaps,
         doubts,
-        new JointOfLines(solved));
+        new JointOfLines(solved, dry));
   }
 
   private List<Tree> trees() {
@@ -131,12 +133,9 @@ public final class Estimator {
   private record Prepared(Model model, @Nullable Solved solved, @Nullable Statement missing) {}
 
   private Prepared prepare(Tree tree, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
-    Gathered gathered = Gathered.of(book, tree, true, plan, levels, priors);
-    if (!Enough.forHeights(gathered)) {
-      gathered = Gathered.of(book, tree, false, plan, levels, priors);
-    }
+    Gathered gathered = gathered(tree, true, plan, levels);
     double[] shared = Start.shared(gathered, book, priors);
-    Model model = new Model(gathered, spacing.knots(), shared, SetAside.NOTHING, Wander.none());
+    Model model = model(gathered, shared);
     doubts.addAll(gathered.suspicions());
     doubts.addAll(Marks.withoutCable(book, gathered.walks()));
     assumedOffsets(gathered.marks());
@@ -151,6 +150,25 @@ public final class Estimator {
     }
     Solved solved = new Solved(cleared);
     return new Prepared(solved.model(), solved, null);
+  }
+
+  private Gathered gathered(
+      Tree tree, boolean water, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
+    Gathered gathered = Gathered.of(book, tree, true, water, plan, levels, priors);
+    return Enough.forHeights(gathered)
+        ? gathered
+        : Gathered.of(book, tree, false, water, plan, levels, priors);
+  }
+
+  private Model model(Gathered gathered, double[] shared) {
+    return new Model(gathered, spacing.knots(), shared, SetAside.NOTHING, Wander.none());
+  }
+
+  /** The same line as if no still water had been seen. */
+  private Solved dry(Tree tree, @Nullable Adjusted plan, @Nullable LevelAdjusted levels) {
+    Gathered gathered = gathered(tree, false, plan, levels);
+    double[] shared = Start.shared(gathered, book, priors);
+    return new Solved(Suspicion.clear(Fit.fit(model(gathered, shared), shared)));
   }
 
   /**

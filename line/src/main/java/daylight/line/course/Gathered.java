@@ -53,10 +53,17 @@ record Gathered(
    */
   record LevelledMark(Mark mark, Level.Part part, String name, double above) {}
 
+  /**
+   * Gathers it.
+   *
+   * @param heights whether heights are asked for
+   * @param water whether still water that was seen counts
+   */
   static Gathered of(
       FieldBook book,
       Tree tree,
       boolean heights,
+      boolean water,
       @Nullable Adjusted survey,
       @Nullable LevelAdjusted levels,
       Priors priors) {
@@ -77,7 +84,7 @@ record Gathered(
     }
     double[] start = Start.shared(layout, walks, marks, book, priors, levels);
     List<Turn> turns = Turn.of(book, lengths, walks, priors, start);
-    List<Pond> ponds = heights ? Pond.of(book, layout, walks, priors, start) : List.of();
+    List<Pond> ponds = heights && water ? Pond.of(book, layout, walks, priors, start) : List.of();
     ponds.forEach(pond -> layout.named(pond.name()));
     layout.close();
     return new Gathered(

@@ -14,6 +14,9 @@ public interface Joint {
   /** See {@link Line#profile}. */
   Optional<Profile> profile(List<Place> places);
 
+  /** See {@link Line#dryProfile}. */
+  Optional<Profile> dryProfile(List<Place> places);
+
   /** See {@link Line#whyFall}. */
   List<Contribution> whyFall(Place from, Place to);
 

@@ -9,12 +9,23 @@ import java.util.Optional;
 /** The figures of every solved line of a site. */
 final class JointOfLines implements Joint {
   private final List<Solved> lines;
+  private final List<Solved> dry;
 
-  JointOfLines(List<Solved> lines) {
+  /**
+   * Of lines.
+   *
+   * @param dry the same estimated without the still water that was seen
+   */
+  JointOfLines(List<Solved> lines, List<Solved> dry) {
     this.lines = List.copyOf(lines);
+    this.dry = List.copyOf(dry);
   }
 
   private Optional<Solved> of(Place place) {
+    return of(lines, place);
+  }
+
+  private static Optional<Solved> of(List<Solved> lines, Place place) {
     return lines.stream()
         .filter(line -> line.model().layout().tree().indexOf(place.reach()) >= 0)
         .findFirst();
@@ -37,12 +48,22 @@ final class JointOfLines implements Joint {
 
   @Override
   public Optional<Profile> profile(List<Place> places) {
+    return profile(lines, places);
+  }
+
+  @Override
+  public Optional<Profile> dryProfile(List<Place> places) {
+    return profile(dry, places);
+  }
+
+  private static Optional<Profile> profile(List<Solved> of, List<Place> places) {
     return places.stream()
         .findFirst()
-        .flatMap(this::of)
+        .flatMap(place -> of(of, place))
         .filter(Solved::hasHeights)
         .filter(
-            line -> places.stream().allMatch(place -> of(place).stream().anyMatch(line::equals)))
+            line ->
+                places.stream().allMatch(place -> of(of, place).stream().anyMatch(line::equals)))
         .map(line -> profile(line, places));
   }
 

@@ -69,6 +69,14 @@ public record Line(
   }
 
   /**
+   * The same as if no still water had been seen: by what the water seen itself may be weighed. The
+   * places are given by the line as it was estimated.
+   */
+  public Optional<Profile> dryProfile(List<Place> places) {
+    return joint.dryProfile(places);
+  }
+
+  /**
    * The entries and assumptions that {@link #fall} rests on, largest share of its variance first.
    */
   public List<Contribution> whyFall(Place from, Place to) {

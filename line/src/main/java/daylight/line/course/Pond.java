@@ -10,7 +10,6 @@ import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,23 +25,6 @@ import org.jspecify.annotations.Nullable;
 record Pond(String name, List<Sounding> soundings) {
   /** What water is noted as, when it stands. */
   private static final String STANDING = "standing-water";
-
-  /** What may dam water, so that it stands above the bottom where it ends. */
-  private static final Set<String> DAMS =
-      Set.of(
-          "displaced-joint",
-          "intruding-seal",
-          "deformation",
-          "collapse",
-          "break",
-          "roots",
-          "deposit-loose",
-          "deposit-hard",
-          "grease",
-          "obstruction",
-          "foreign-pipe",
-          "foreign-cable",
-          "intruding-connection");
 
   /** So near to the end of the water something dams it, metres; common practice, no source. */
   private static final double AT_ITS_END = 0.5;
@@ -224,7 +206,7 @@ record Pond(String name, List<Sounding> soundings) {
     private boolean dammed(List<Seen> water, double reading) {
       return water.stream().anyMatch(seen -> seen.finding().words().containsKey("held-by"))
           || pass.findings().stream()
-              .anyMatch(finding -> DAMS.contains(finding.kind()) && reaches(finding, reading));
+              .anyMatch(finding -> finding.mayDam() && reaches(finding, reading));
     }
 
     private static boolean reaches(Finding finding, double reading) {

@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param stretches by line, in the direction of the water
  * @param water where water stood or was seen
+ * @param ponding where it would stand by the grade alone
  */
-public record Fall(List<FallStretch> stretches, List<WaterSeen> water) {
+public record Fall(List<FallStretch> stretches, List<WaterSeen> water, Ponding ponding) {
   public Fall {
     stretches = List.copyOf(stretches);
     water = List.copyOf(water);

@@ -47,13 +47,17 @@ public final class Faller {
     for (Run run : line.runs()) {
       faller.stretches(run, stretches);
     }
+    List<PlacedFinding> standing =
+        line.findings().stream()
+            .filter(placed -> placed.visit().equals(visit))
+            .filter(placed -> placed.finding().kind().equals("standing-water"))
+            .toList();
     List<WaterSeen> water = new ArrayList<>();
-    for (PlacedFinding placed : line.findings()) {
-      if (placed.visit().equals(visit) && placed.finding().kind().equals("standing-water")) {
-        water.add(faller.water(placed));
-      }
+    if (!standing.isEmpty()) {
+      Holding holding = new Holding(line, visit, Ponder.dry(line, Draws.USUAL));
+      standing.forEach(placed -> water.add(faller.water(placed, holding.held(placed))));
     }
-    return new Fall(stretches, water);
+    return new Fall(stretches, water, Ponder.of(line, Draws.USUAL));
   }
 
   private void stretches(Run run, List<FallStretch> into) {
@@ -138,7 +142,7 @@ public final class Faller {
     return rules.limit(bore == null ? null : bore.value(), reach.use()).orElse(null);
   }
 
-  private WaterSeen water(PlacedFinding placed) {
+  private WaterSeen water(PlacedFinding placed, Held held) {
     Reading depth = placed.finding().quantities().get("depth");
     Reading share = placed.finding().quantities().get("share");
     Reading bore = line.findRun(placed.from().reach()).map(run -> run.reach().bore()).orElse(null);
@@ -159,7 +163,8 @@ public final class Faller {
         placed.to(),
         deep,
         filled,
-        still == null ? null : still.equalsIgnoreCase("yes"));
+        still == null ? null : still.equalsIgnoreCase("yes"),
+        held);
   }
 
   /** Water judged from a picture is judged to about a centimetre; common practice, no source. */

@@ -6,6 +6,8 @@ import daylight.line.course.Profile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -71,11 +73,22 @@ public final class Ponder {
 
   /** Of every line whose heights are known and whose water is known to run one way. */
   public static Ponding of(Line line, Draws draws) {
+    return of(line, draws, line::profile);
+  }
+
+  /** The same as if no still water had been seen. */
+  static Ponding dry(Line line, Draws draws) {
+    return of(line, draws, line::dryProfile);
+  }
+
+  private static Ponding of(
+      Line line, Draws draws, Function<List<Place>, Optional<Profile>> profiles) {
     List<Ponding.Spot> spots = new ArrayList<>();
     List<Ponding.Pool> pools = new ArrayList<>();
     List<Ponding.Open> open = new ArrayList<>();
     for (Catchment catchment : Catchment.of(line)) {
-      line.profile(catchment.places())
+      profiles
+          .apply(catchment.places())
           .map(profile -> new Ponder(catchment, profile, draws))
           .ifPresent(one -> one.tell(spots, pools, open));
     }

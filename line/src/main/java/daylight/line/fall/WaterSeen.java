@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param depth greatest depth of the water, metres; null when it was not judged
  * @param share of the bore that it filled at most; null when it was not judged
  * @param still whether it was noted as still; null when not noted
+ * @param held what holds it
  */
 public record WaterSeen(
     String finding,
@@ -20,4 +21,5 @@ public record WaterSeen(
     @Nullable Place to,
     @Nullable Measured depth,
     @Nullable Double share,
-    @Nullable Boolean still) {}
+    @Nullable Boolean still,
+    Held held) {}

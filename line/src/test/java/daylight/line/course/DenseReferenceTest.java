@@ -34,6 +34,7 @@ class DenseReferenceTest {
             book,
             tree,
             true,
+            true,
             survey.plan() instanceof Adjusted plan ? plan : null,
             survey.levels() instanceof LevelAdjusted levels ? levels : null,
             PRIORS);

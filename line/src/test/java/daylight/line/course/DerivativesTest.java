@@ -32,7 +32,7 @@ class DerivativesTest {
     LevelAdjusted levels =
         Surveyor.survey(book, PRIORS).levels() instanceof LevelAdjusted a ? a : null;
     Adjusted plan = (Adjusted) Surveyor.survey(book, PRIORS).plan();
-    Gathered gathered = Gathered.of(book, tree, heights, plan, levels, PRIORS);
+    Gathered gathered = Gathered.of(book, tree, heights, true, plan, levels, PRIORS);
     return new Model(
         gathered, 1.0, Start.shared(gathered, book, PRIORS), SetAside.NOTHING, Wander.none());
   }

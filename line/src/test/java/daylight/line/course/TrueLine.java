@@ -29,6 +29,26 @@ public final class TrueLine {
     return new TrueLine(KnownProperty.of(Nature.SUPPOSED, sort, seed));
   }
 
+  /** A long flexible one, levelled, with 4 to 8 locates; many of those hold water, all noted. */
+  public static TrueLine pooled(long seed) {
+    LineSort sort =
+        LineSort.of(
+            1,
+            4,
+            8,
+            LineSort.Way.LEVELLED,
+            LineSort.Way.FLEXIBLE,
+            LineSort.Way.LONG,
+            LineSort.Way.WET);
+    return new TrueLine(KnownProperty.of(Nature.SUPPOSED, sort, seed));
+  }
+
+  /** One that is levelled, with 4 to 8 locates, of whose water nothing was noted. */
+  public static TrueLine levelled(long seed) {
+    LineSort sort = LineSort.of(1, 4, 8, LineSort.Way.LEVELLED);
+    return new TrueLine(KnownProperty.of(Nature.SUPPOSED, sort, seed));
+  }
+
   /** What was estimated. */
   public Line line() {
     return line;

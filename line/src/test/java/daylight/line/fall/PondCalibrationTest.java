@@ -61,6 +61,62 @@ class PondCalibrationTest {
     assertThat(skill(said)).isGreaterThan(0.3);
   }
 
+  /**
+   * The volume of a pond that is told, over the stretch that is told. An interval that ends at
+   * nothing or at the full pipe holds more than it says, for much may lie right on its end: only
+   * those within count.
+   */
+  @Tag("long")
+  @Test
+  void volumesLieInTheirIntervalsAsOftenAsIsSaid() throws IOException {
+    int[] held = volumes(TrueLine::pooled, 1600);
+    Path folder = Files.createDirectories(Path.of("target", "calibration"));
+    Files.writeString(folder.resolve("ponding-volume.md"), held[0] + " of " + held[1] + "\n");
+
+    assertThat(held[1]).isGreaterThan(300);
+    assertThat((double) held[0] / held[1]).isBetween(0.93, 0.97);
+  }
+
+  private static int[] volumes(LongFunction<TrueLine> lines, int count) {
+    int held = 0;
+    int of = 0;
+    for (long seed = 1; seed <= count; seed++) {
+      TrueLine one = lines.apply(seed);
+      for (Ponding.Pool pool : Ponder.of(one.line(), new Draws(seed, 1000)).pools()) {
+        Ponding.Range said = pool.volume();
+        double full = volume(one, pool, true);
+        if (said != null && said.low() > 0 && said.high() < full) {
+          double truth = volume(one, pool, false);
+          of++;
+          held += said.low() <= truth && truth <= said.high() ? 1 : 0;
+        }
+      }
+    }
+    return new int[] {held, of};
+  }
+
+  /** What stands in a stretch, or what it holds when it is full. */
+  private static double volume(TrueLine one, Ponding.Pool pool, boolean full) {
+    double volume = 0;
+    for (Catchment catchment : Catchment.of(one.line())) {
+      double[] up = catchment.places().stream().mapToDouble(one::up).toArray();
+      double[] deep = new double[up.length];
+      catchment.fill(up, deep, new int[up.length]);
+      for (int i = 0; i < up.length; i++) {
+        Place place = catchment.places().get(i);
+        Double bore = catchment.bore(i);
+        boolean within =
+            place.reach().equals(pool.from().reach())
+                && place.distance() >= pool.from().distance() - 1e-9
+                && place.distance() <= pool.to().distance() + 1e-9;
+        if (within && bore != null) {
+          volume += catchment.length(i) * Ponder.segment(bore, full ? bore : deep[i]);
+        }
+      }
+    }
+    return volume;
+  }
+
   private static List<Said> said(LongFunction<TrueLine> lines, int count) {
     List<Said> said = new ArrayList<>();
     for (long seed = 1; seed <= count; seed++) {

@@ -64,6 +64,7 @@ public final class AnswersFile {
     answers.fall().stretches().forEach(stretch -> stretches.add(stretch(stretch)));
     ArrayNode water = fall.putArray("water");
     answers.fall().water().forEach(seen -> water.add(water(seen)));
+    fall.set("ponding", PondingJson.of(answers.fall().ponding()));
     ArrayNode digs = root.putArray("digs");
     answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
     root.set("grades", new GradeJson(words).scheme(subject.rules().grades()));
@@ -213,7 +214,18 @@ public final class AnswersFile {
     Json.place(json, "to", seen.to());
     Json.measured(json, "depth", seen.depth());
     json.put("share", seen.share() == null ? null : Json.number(seen.share()));
-    return json.put("still", seen.still());
+    json.put("still", seen.still());
+    ObjectNode held = json.putObject("held");
+    seen.held()
+        .shares()
+        .forEach(share -> held.put(lower(share.cause()), Json.number(share.probability())));
+    Double byGrade = seen.held().byGrade();
+    json.put("byGrade", byGrade == null ? null : Json.number(byGrade));
+    ArrayNode signs = json.putArray("signs");
+    seen.held().signs().forEach(sign -> signs.add(lower(sign)));
+    ArrayNode tests = json.putArray("tests");
+    seen.held().tests().forEach(test -> tests.add(lower(test)));
+    return json;
   }
 
   private ObjectNode complaint(Complaint complaint) {

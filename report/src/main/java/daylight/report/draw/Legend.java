@@ -34,6 +34,7 @@ final class Legend {
     INVERT,
     BOTTOM_BAND,
     WATER,
+    POOL,
     READING,
     STRIP_WALL,
     STRIP_GUESSED,
@@ -134,6 +135,7 @@ final class Legend {
           Tag.of("g")
               .add(Pen.filled("M-9 -3H9V4H-9Z", Ink.WATER).with("fill-opacity", 0.3))
               .add(Pen.path("M-9 -3H9M-6 4V-3M-1 4V-3M4 4V-3", Ink.WATER, 0.9));
+      case POOL -> Pen.path("M-9 -2H9", Ink.WATER, 1.2).with("stroke-dasharray", "3 2");
       case READING ->
           Tag.of("g")
               .add(Pen.path("M0 -6V6M-2.5 -6H2.5M-2.5 6H2.5", Ink.DARK, 1))

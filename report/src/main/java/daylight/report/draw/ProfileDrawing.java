@@ -5,6 +5,7 @@ import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
+import daylight.line.fall.Ponding;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.report.markup.Tag;
@@ -185,6 +186,14 @@ public final class ProfileDrawing {
     for (PlacedFinding placed : Captions.drawn(subject)) {
       route.station(placed.from()).ifPresent(x -> finding(placed, x));
     }
+    for (Ponding.Pool pool : subject.answers().fall().ponding().pools()) {
+      route.station(pool.to()).ifPresent(x -> pool(pool, x));
+    }
+  }
+
+  private void pool(Ponding.Pool pool, double x) {
+    String chance = words.say("draw.pool", new Argument.Probability(pool.probability()));
+    marks.write(Pen.at(pool.to()), new Point(frame.x(x), bottom(x)), 3, null, chance, false);
   }
 
   private void finding(PlacedFinding placed, double x) {

@@ -2,6 +2,7 @@ package daylight.report.draw;
 
 import daylight.line.book.Place;
 import daylight.line.course.Route;
+import daylight.line.fall.Ponding;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Measured;
 import daylight.report.markup.Tag;
@@ -43,6 +44,7 @@ final class ProfilePipe {
     sheet.define(Pen.stripes(sheet.unique("water"), Ink.WATER, 0, 4));
     band();
     subject.answers().fall().water().forEach(this::water);
+    subject.answers().fall().ponding().pools().forEach(this::pool);
     ground();
     crown();
     List<Point> bottom = points(profile.samples(), s -> s.bottom().value());
@@ -105,23 +107,13 @@ final class ProfilePipe {
 
   /** Water to scale: level with its depth at the lowest place of the stretch it was seen in. */
   private void water(WaterSeen water) {
-    OptionalDouble from = route.station(water.from());
-    Place end = water.to() == null ? water.from() : water.to();
-    OptionalDouble to = route.station(end);
-    if (from.isEmpty() || to.isEmpty() || to.getAsDouble() <= from.getAsDouble()) {
-      return;
-    }
-    List<Profile.Sample> wet = new ArrayList<>();
-    wet.add(profile.at(from.getAsDouble()));
-    profile.samples().stream()
-        .filter(s -> s.x() > from.getAsDouble() && s.x() < to.getAsDouble())
-        .forEach(wet::add);
-    wet.add(profile.at(to.getAsDouble()));
-    double depth = depth(water, wet.getFirst());
+    List<Profile.Sample> wet =
+        samples(water.from(), water.to() == null ? water.from() : water.to());
+    double depth = wet.isEmpty() ? 0 : depth(water, wet.getFirst());
     if (depth <= 0) {
       return;
     }
-    double level = wet.stream().mapToDouble(s -> s.bottom().value()).min().orElse(0) + depth;
+    double level = level(wet, depth);
     List<Point> ring = new ArrayList<>(points(wet, s -> s.bottom().value()));
     List<Point> top = new ArrayList<>(points(wet, s -> Math.max(level, s.bottom().value())));
     Collections.reverse(top);
@@ -132,6 +124,39 @@ final class ProfilePipe {
     group.add(Pen.path(Pen.through(top, false), Ink.WATER, 1.2));
     sheet.add(group);
     legend.use(Legend.Entry.WATER);
+  }
+
+  /** The surface that water would have by the heights alone; the drawn bottom is the likeliest. */
+  private void pool(Ponding.Pool pool) {
+    List<Profile.Sample> wet = samples(pool.from(), pool.to());
+    if (!wet.isEmpty()) {
+      double level = frame.at(0, level(wet, pool.depth().middle())).y();
+      Stroke surface =
+          new Stroke(frame.x(wet.getFirst().x()), level, frame.x(wet.getLast().x()), level);
+      sheet.add(
+          Pen.at(pool.from())
+              .add(Pen.line(surface, Ink.WATER, 1.2).with("stroke-dasharray", "3 2")));
+      legend.use(Legend.Entry.POOL);
+    }
+  }
+
+  private static double level(List<Profile.Sample> wet, double depth) {
+    return wet.stream().mapToDouble(s -> s.bottom().value()).min().orElse(0) + depth;
+  }
+
+  /** From one place of the route to another; none where they are not on it or not in order. */
+  private List<Profile.Sample> samples(Place first, Place last) {
+    OptionalDouble from = route.station(first);
+    OptionalDouble to = route.station(last);
+    List<Profile.Sample> samples = new ArrayList<>();
+    if (from.isPresent() && to.isPresent() && to.getAsDouble() > from.getAsDouble()) {
+      samples.add(profile.at(from.getAsDouble()));
+      profile.samples().stream()
+          .filter(s -> s.x() > from.getAsDouble() && s.x() < to.getAsDouble())
+          .forEach(samples::add);
+      samples.add(profile.at(to.getAsDouble()));
+    }
+    return samples;
   }
 
   private static double depth(WaterSeen water, Profile.Sample sample) {
