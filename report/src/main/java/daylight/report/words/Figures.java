@@ -14,6 +14,8 @@ import java.util.function.Function;
 
 /** Shows one argument of a sentence. */
 final class Figures {
+  private static final double NEXT_TO_NOTHING = 1e-6;
+
   private static final String KIND = "kind.";
 
   private final Messages messages;
@@ -83,11 +85,12 @@ final class Figures {
         .replace("{1}", printed.plusMinus().replace("± ", ""));
   }
 
+  /** Nothing that was estimated is quite sure, however it was computed. */
   private String probability(double value) {
     return messages
         .get("figure.probability")
         .replace("{0}", messages.get(likelihood(value)))
-        .replace("{1}", Print.share(value));
+        .replace("{1}", Print.share(Math.clamp(value, NEXT_TO_NOTHING, 1 - NEXT_TO_NOTHING)));
   }
 
   /** The bands are common practice, no source. */
