@@ -11,8 +11,6 @@ import daylight.line.condition.Immediate;
 import daylight.line.condition.Verdict;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.PlacedPass;
-import daylight.line.course.PlacedSight;
-import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.fall.FallStretch;
@@ -30,9 +28,6 @@ import org.jspecify.annotations.Nullable;
 /** Looks for the signs of one cause in what a visit saw and tried. */
 final class Signs {
   private static final double SURE = 0.95;
-
-  /** A length that is less sure than this, relative, is a guess; common practice, no source. */
-  private static final double GUESSED = 0.05;
 
   private static final Set<Pass.Why> HELD_UP =
       Set.of(Pass.Why.OBSTRUCTION, Pass.Why.HEAD_STUCK, Pass.Why.FRICTION);
@@ -73,7 +68,7 @@ final class Signs {
 
   private boolean done(Ask ask) {
     return switch (ask) {
-      case CAMERA -> !spans.isEmpty() && seenShare() >= scene.seenShare();
+      case CAMERA -> !spans.isEmpty() && Sight.share(scene, spans) >= scene.seenShare();
       case WATER_RUN -> tests(Test.Kind.WATER_RUN, Test.Kind.DYE).stream().anyMatch(this::passes);
       case HOLD_TEST -> tests(Test.Kind.HOLD).stream().anyMatch(HoldTests::tells);
       case SMOKE_TEST -> tests(Test.Kind.SMOKE).stream().anyMatch(t -> !t.seen().isEmpty());
@@ -175,50 +170,10 @@ final class Signs {
   }
 
   private List<Clue> seen(double times) {
-    double share = seenShare();
+    double share = Sight.share(scene, spans);
     return !spans.isEmpty() && share >= scene.seenShare()
         ? List.of(new Clue.NotFound(times, share))
         : List.of();
-  }
-
-  /**
-   * The share of the length in question that the visit saw with clear sight; nothing where nobody
-   * knows how far the pipe goes on.
-   */
-  private double seenShare() {
-    if (spans.stream().anyMatch(this::goesOn)) {
-      return 0;
-    }
-    double length = 0;
-    double seen = 0;
-    for (Where.Span span : spans) {
-      Optional<Run> run = scene.line().findRun(span.reach());
-      double end = Math.min(span.to(), run.map(Route::extent).orElse(0.0));
-      length += Math.max(0, end - span.from());
-      double at = span.from();
-      for (PlacedSight sight : clear(span.reach())) {
-        double from = Math.max(at, sight.from().distance());
-        double to = Math.min(end, sight.to().distance());
-        seen += Math.max(0, to - from);
-        at = Math.max(at, to);
-      }
-    }
-    return length > 0 ? Math.min(1, seen / length) : 0;
-  }
-
-  private boolean goesOn(Where.Span span) {
-    Measured length = scene.line().findRun(span.reach()).map(Run::length).orElse(null);
-    boolean known = length != null && length.sd() <= GUESSED * length.value();
-    return Double.isInfinite(span.to()) && !known;
-  }
-
-  private List<PlacedSight> clear(String reach) {
-    return scene.line().sights().stream()
-        .filter(sight -> sight.visit().equals(scene.visit().label()))
-        .filter(sight -> sight.clarity() == Pass.Clarity.CLEAR)
-        .filter(sight -> sight.from().reach().equals(reach))
-        .sorted(Comparator.comparingDouble(sight -> sight.from().distance()))
-        .toList();
   }
 
   private List<Clue> stopped(double times) {
