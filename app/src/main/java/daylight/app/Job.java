@@ -23,6 +23,7 @@ import daylight.line.fall.FallRules;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
+import daylight.line.urgency.UrgencyTable;
 import daylight.report.Handout;
 import daylight.report.Report;
 import daylight.report.page.Paper;
@@ -65,6 +66,7 @@ public final class Job {
    * @param priors a file over the priors; null for none
    * @param catalogue a file over the catalogue; null for none
    * @param limits a file over the limits; null for none
+   * @param urgency a table of urgency of one's own in its place; null for none
    * @param visit label of the visit to judge; null takes the last
    */
   public record Settings(
@@ -75,10 +77,11 @@ public final class Job {
       @Nullable Path priors,
       @Nullable Path catalogue,
       @Nullable Path limits,
+      @Nullable Path urgency,
       @Nullable String visit) {
     /** What is taken where nobody chooses. */
     public static final Settings USUAL =
-        new Settings(null, null, "ipc-704.1", null, null, null, null, null);
+        new Settings(null, null, "ipc-704.1", null, null, null, null, null, null);
   }
 
   /** What became of the job. */
@@ -135,6 +138,7 @@ public final class Job {
     Priors priors = priors();
     Rules.Limits limits = limits();
     FallRules fall = fallRules();
+    UrgencyTable urgency = urgency();
     ReadBook read = FieldBookReader.read(file, catalogue);
     complaints.addAll(read.complaints());
     FieldBook book = read.book();
@@ -142,12 +146,16 @@ public final class Job {
     if (!sound || book == null || priors == null || limits == null || fall == null) {
       return refused(book);
     }
+    if (urgency == null) {
+      return refused(book);
+    }
     Optional<Visit> visit = visit(book);
     if (visit.isEmpty()) {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
       return refused(book);
     }
-    Rules rules = new Rules(catalogue, fall, limits, priors, Bundled.grades());
+    Rules rules =
+        new Rules(catalogue, fall, limits, priors, Bundled.grades(), urgency, Bundled.causes());
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());
@@ -224,6 +232,11 @@ public final class Job {
   private @Nullable FallRules fallRules() {
     Path own = settings.fallRulesFile();
     return own == null ? Bundled.fallRules(settings.fallRules()) : taken(DataReader.fallRules(own));
+  }
+
+  private @Nullable UrgencyTable urgency() {
+    Path own = settings.urgency();
+    return own == null ? Bundled.urgency() : taken(DataReader.urgency(own));
   }
 
   private <T> @Nullable T taken(ReadData<T> read) {

@@ -50,6 +50,8 @@ class ArchitectureTest {
           Map.entry("flow", Set.of("measure", "book", "fall")),
           Map.entry("frost", Set.of("measure", "book", "survey", "fall")),
           Map.entry("condition", Set.of("measure", "book", "counter", "course")),
+          Map.entry("cause", Set.of("measure", "book", "survey", "course", "fall", "condition")),
+          Map.entry("urgency", Set.of("measure", "book", "survey", "course", "condition")),
           Map.entry("change", Set.of("measure", "book", "course", "fall", "condition")),
           Map.entry(
               "answer",
@@ -65,6 +67,8 @@ class ArchitectureTest {
                   "flow",
                   "frost",
                   "condition",
+                  "cause",
+                  "urgency",
                   "change")),
           Map.entry("trial", Set.of("measure", "book", "course", "answer")));
 

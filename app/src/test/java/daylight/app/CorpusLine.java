@@ -26,9 +26,11 @@ import java.util.TreeSet;
  * sound=no/sure 1 | drain=no/sure 0.2 % drain_too_flat | now=now_measure | doubts=cable_unaccounted
  * }</pre>
  *
- * <p>Lengths are given to the foot or the half metre, depths to a fifth of a foot or to 5 cm,
- * slopes to half a per cent: coarse enough that the last bits of a platform do not show, fine
- * enough that a technician would notice the next step. Whether it copes and freezes is not told.
+ * <p>Before the lines stands the likeliest cause of the complaint, as {@code
+ * behind=roots/probable}, where it is known what kind of complaint it is. Lengths are given to the
+ * foot or the half metre, depths to a fifth of a foot or to 5 cm, slopes to half a per cent: coarse
+ * enough that the last bits of a platform do not show, fine enough that a technician would notice
+ * the next step. Whether it copes and freezes is not told.
  */
 final class CorpusLine {
   private static final double FOOT = 0.3048;
@@ -54,6 +56,9 @@ final class CorpusLine {
     for (StopOrder stop : handout.answers().stops()) {
       parts.add("stop=" + stop.finding().finding().kind());
     }
+    handout.answers().opening().ranked().stream()
+        .findFirst()
+        .ifPresent(cause -> parts.add("behind=" + cause.cause() + "/" + lower(cause.strength())));
     for (Answers.LineAnswers line : handout.answers().lines()) {
       parts.add(line.line() + ": where=" + state(line.to(Question.WHERE)) + where(line));
       parts.add("clear=" + state(line.to(Question.CLEAR)) + clear(line.to(Question.CLEAR)));

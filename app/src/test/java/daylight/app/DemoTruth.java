@@ -51,7 +51,7 @@ record DemoTruth(
             new Seen("F5", "R2", 24.95),
             new Seen("F6", "R2", 26.25),
             new Seen("F7", "R3", 6.00)),
-        "roof drain: where=answered/sure 84 ft 2.2..2.6 deep | "
+        "behind=belly/probable | roof drain: where=answered/sure 84 ft 2.2..2.6 deep | "
             + "clear=no/sure 15 % | sound=no/sure 2 | "
             + "drain=no/sure drain_water_stands | now=now_first_deep | doubts=none");
   }
@@ -77,7 +77,7 @@ record DemoTruth(
             new Seen("F7", "R2", 8.60),
             new Seen("F6", "R2", 13.60),
             new Seen("F5", "R2", 22.50)),
-        "house sewer: where=answered/sure 72 ft 1.2..6.2 deep | "
+        "behind=roots/probable | house sewer: where=answered/sure 72 ft 1.2..6.2 deep | "
             + "clear=no/sure 40 % | sound=no/sure 1 | "
             + "drain=no/sure drain_water_stands | now=now_first_deep | doubts=iron_pipe");
   }
@@ -97,7 +97,7 @@ record DemoTruth(
             new Spot("R1", 22.00, 13.08, 19.06, 0.450)),
         List.of(
             new Seen("F3", "R1", 3.10), new Seen("F1", "R1", 11.40), new Seen("F2", "R1", 13.60)),
-        "pit line: where=answered/sure 24.5 m 0.45..0.60 deep | "
+        "behind=frozen-pipe/probable | pit line: where=answered/sure 24.5 m 0.45..0.60 deep | "
             + "clear=no/sure 25 % | sound=no/sure 1 | "
             + "drain=does_not_apply/sure drain_pumped | now=now_first_deep | doubts=none");
   }

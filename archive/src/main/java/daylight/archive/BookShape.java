@@ -328,7 +328,7 @@ public final class BookShape {
       entry("visit")
           .plain("date", Shape.Kind.DATE)
           .texts("crew")
-          .words("complaint")
+          .with("complaint", either(WORDS, new Shape.Part(ComplaintShape.REPORTED)))
           .part("kit", KIT)
           .rows("passes", PASS)
           .with(PUSHED)

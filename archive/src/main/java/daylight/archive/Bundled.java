@@ -3,8 +3,10 @@ package daylight.archive;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
+import daylight.line.cause.CauseRules;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.urgency.UrgencyTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -52,6 +54,25 @@ public final class Bundled {
   private static final class Grades {
     static final GradeScheme HELD =
         read("grades.yaml", (name, bytes) -> DataReader.grades(name, bytes, catalogue()));
+  }
+
+  /** The table of urgency. */
+  public static UrgencyTable urgency() {
+    return Ours.URGENCY;
+  }
+
+  /** The table of causes of complaints, and the words by which complaints are recognised. */
+  public static CauseRules causes() {
+    return Ours.CAUSES;
+  }
+
+  /** Read once, when first asked for. */
+  private static final class Ours {
+    static final UrgencyTable URGENCY = read("urgency.yaml", DataReader::urgency);
+    static final CauseRules CAUSES =
+        new CauseRules(
+            read("causes.yaml", (name, bytes) -> DataReader.causes(name, bytes, catalogue())),
+            read("complaints/en.yaml", DataReader::complaintWords));
   }
 
   /** The ids of the tables of smallest slopes. */

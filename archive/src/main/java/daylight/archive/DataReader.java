@@ -9,10 +9,13 @@ import daylight.archive.form.TreeReader;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
+import daylight.line.cause.CauseTable;
+import daylight.line.cause.WordList;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Gravity;
+import daylight.line.urgency.UrgencyTable;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
@@ -94,6 +97,36 @@ public final class DataReader {
   /** A table of grades in a file. */
   public static ReadData<GradeScheme> grades(Path file, Catalogue catalogue) {
     return file(file, bytes -> grades(file.toString(), bytes, catalogue));
+  }
+
+  /** A table of urgency. */
+  public static ReadData<UrgencyTable> urgency(String name, byte[] bytes) {
+    return read(
+        new Desk(name),
+        bytes,
+        UrgencyReader.URGENCY,
+        UrgencyReader.URGENCY_KEY,
+        UrgencyReader::read);
+  }
+
+  /** A table of urgency in a file. */
+  public static ReadData<UrgencyTable> urgency(Path file) {
+    return file(file, bytes -> urgency(file.toString(), bytes));
+  }
+
+  /** A table of causes over the kinds of a catalogue. */
+  public static ReadData<CauseTable> causes(String name, byte[] bytes, Catalogue catalogue) {
+    return read(
+        new Desk(name),
+        bytes,
+        CauseShape.CAUSES,
+        CauseShape.CAUSES_KEY,
+        fields -> CausesReader.read(fields, catalogue));
+  }
+
+  /** By which words owners name each kind of complaint. */
+  public static ReadData<WordList> complaintWords(String name, byte[] bytes) {
+    return read(new Desk(name), bytes, CauseShape.WORDS, CauseShape.WORDS_KEY, CausesReader::words);
   }
 
   /** Thresholds of the judgement, over a base where a company sets only some. */

@@ -2,8 +2,6 @@ package daylight.archive;
 
 import daylight.archive.form.Fields;
 import daylight.archive.form.FormTrouble;
-import daylight.archive.form.Section;
-import daylight.archive.form.Tree;
 import daylight.line.book.BookFault;
 import daylight.line.book.Reach;
 import daylight.line.fall.FallRules;
@@ -57,27 +55,10 @@ final class FallRulesReader {
     return new FallRules.Row(
         from == null ? 0 : from.value(),
         to == null ? ANY_BORE : to.value(),
-        uses(row),
+        Scalars.choices(row, "uses", Reach.Use.class),
         slope.value(),
         row.wantedWords("clause"),
         row.wantedWords("source"),
         row.wantedChoice("mark", Mark.class));
-  }
-
-  private static List<Reach.Use> uses(Fields row) {
-    List<Reach.Use> uses = new ArrayList<>();
-    row.eachItem(
-        "uses",
-        (tree, place) -> {
-          String text = tree instanceof Tree.Text(String word, var p, var c, var at) ? word : "";
-          for (Reach.Use use : Reach.Use.values()) {
-            if (Section.word(use).equals(text)) {
-              uses.add(use);
-              return;
-            }
-          }
-          row.notChosen("uses", text, Section.words(Reach.Use.class), false);
-        });
-    return uses;
   }
 }

@@ -1,6 +1,8 @@
 package daylight.archive;
 
 import daylight.archive.form.Fields;
+import daylight.archive.form.Section;
+import daylight.archive.form.Tree;
 import daylight.line.book.Finding;
 import daylight.line.book.Units;
 import daylight.line.measure.Argument;
@@ -12,10 +14,12 @@ import daylight.line.measure.Reading;
 import daylight.line.measure.Unit;
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Texts of a book that are neither words nor plain quantities. */
@@ -119,5 +123,22 @@ final class Scalars {
         yield null;
       }
     };
+  }
+
+  /** The words out of an enum's in the list at a key. */
+  static <E extends Enum<E>> List<E> choices(Fields fields, String key, Class<E> type) {
+    List<E> chosen = new ArrayList<>();
+    fields.eachItem(
+        key,
+        (tree, place) -> {
+          String text = tree instanceof Tree.Text(String word, var p, var c, var at) ? word : "";
+          Optional<E> one =
+              Stream.of(type.getEnumConstants())
+                  .filter(constant -> Section.word(constant).equals(text))
+                  .findFirst();
+          one.ifPresentOrElse(
+              chosen::add, () -> fields.notChosen(key, text, Section.words(type), false));
+        });
+    return chosen;
   }
 }

@@ -6,6 +6,7 @@ import daylight.line.book.Kit;
 import daylight.line.book.Level;
 import daylight.line.book.Locate;
 import daylight.line.book.Pass;
+import daylight.line.book.Reported;
 import daylight.line.book.Test;
 import daylight.line.book.Tie;
 import daylight.line.book.Visit;
@@ -49,7 +50,7 @@ final class VisitReader {
         id,
         date,
         visit.texts("crew"),
-        visit.words("complaint"),
+        complaint(visit),
         kit(visit.part("kit")),
         passes,
         locates,
@@ -59,6 +60,24 @@ final class VisitReader {
         tests,
         done,
         new PaperReader(clerk, moments, folder).papers(visit));
+  }
+
+  private static @Nullable Reported complaint(Fields visit) {
+    if (!visit.hasKeys("complaint")) {
+      String words = visit.words("complaint");
+      return words == null ? null : Reported.inWords(words);
+    }
+    Fields part = visit.part("complaint");
+    if (part == null) {
+      return null;
+    }
+    Reported said =
+        new Reported(
+            part.words("words"),
+            Scalars.choices(part, "kinds", Reported.Kind.class),
+            part.words("at"),
+            part.choice("when", Reported.When.class));
+    return said.isBare() && said.words() == null ? null : said;
   }
 
   private static Kit kit(@Nullable Fields kit) {

@@ -7,6 +7,7 @@ import daylight.line.book.Exposure;
 import daylight.line.book.Kit;
 import daylight.line.book.Level;
 import daylight.line.book.Locate;
+import daylight.line.book.Reported;
 import daylight.line.book.Test;
 import daylight.line.book.Units;
 import daylight.line.book.Visit;
@@ -43,10 +44,8 @@ final class VisitWriter {
 
   Sheet visit(Visit visit) {
     Sheet sheet =
-        entry(BookShape.VISIT, visit)
-            .words("date", day(visit.date()))
-            .texts("crew", visit.crew())
-            .words("complaint", visit.complaint());
+        entry(BookShape.VISIT, visit).words("date", day(visit.date())).texts("crew", visit.crew());
+    complaint(sheet, visit.complaint());
     if (!visit.kit().equals(Kit.UNRECORDED)) {
       sheet.part("kit", kit(visit.kit()));
     }
@@ -59,6 +58,20 @@ final class VisitWriter {
         .rows("tests", visit.tests(), this::test)
         .rows("works", visit.works(), this::work);
     return papers.add(visit.papers(), sheet);
+  }
+
+  private void complaint(Sheet sheet, @Nullable Reported complaint) {
+    if (complaint == null || complaint.isBare()) {
+      sheet.words("complaint", complaint == null ? null : complaint.words());
+      return;
+    }
+    sheet.part(
+        "complaint",
+        sheet(ComplaintShape.REPORTED)
+            .words("words", complaint.words())
+            .texts("kinds", complaint.kinds().stream().map(Section::word).toList())
+            .words("at", complaint.at())
+            .choice("when", complaint.when()));
   }
 
   private Sheet kit(Kit kit) {

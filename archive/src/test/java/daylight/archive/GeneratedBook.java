@@ -15,6 +15,7 @@ import daylight.line.book.Node;
 import daylight.line.book.Papers;
 import daylight.line.book.Pass;
 import daylight.line.book.Reach;
+import daylight.line.book.Reported;
 import daylight.line.book.Site;
 import daylight.line.book.Surroundings;
 import daylight.line.book.Test;
@@ -243,7 +244,7 @@ final class GeneratedBook {
         id(),
         perhaps(this::day),
         some(this::words),
-        perhaps(this::words),
+        perhaps(this::reported),
         kit,
         List.of(pass(), pass()),
         some(this::locate),
@@ -253,6 +254,16 @@ final class GeneratedBook {
         some(this::test),
         some(this::work),
         papers());
+  }
+
+  private Reported reported() {
+    return dice.maybe()
+        ? Reported.inWords(words())
+        : new Reported(
+            perhaps(this::words),
+            some(() -> any(Reported.Kind.class)),
+            words(),
+            perhaps(() -> any(Reported.When.class)));
   }
 
   private Pass pass() {

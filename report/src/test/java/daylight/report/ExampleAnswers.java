@@ -8,6 +8,7 @@ import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Opening;
+import daylight.line.answer.OpeningKey;
 import daylight.line.answer.Question;
 import daylight.line.answer.Rules;
 import daylight.line.answer.State;
@@ -15,6 +16,8 @@ import daylight.line.answer.StopOrder;
 import daylight.line.answer.Sureness;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Place;
+import daylight.line.cause.Ask;
+import daylight.line.cause.Strength;
 import daylight.line.course.Contribution;
 import daylight.line.fall.Draws;
 import daylight.line.fall.Fall;
@@ -61,8 +64,29 @@ final class ExampleAnswers {
             : List.of(),
         new Opening(
             "The floor drain in the shop backs up when it rains hard, and it smells.",
-            List.of(Statement.of(AnswerKey.CAUSE_FINDING, ROOTS, ROOTS_AT, CLEANOUT)),
-            List.of(Statement.of(AnswerKey.AGAINST_TEST, CLEANOUT, DITCH))),
+            List.of(
+                Statement.of(
+                    OpeningKey.TAKEN_FROM_WORDS,
+                    new Argument.Term("reported.back_up"),
+                    new Argument.Text("“backs up”"))),
+            List.of(
+                new Opening.Ranked(
+                    "roots",
+                    Strength.PROBABLE,
+                    List.of(
+                        Statement.of(OpeningKey.FOUND_SHARE, ROOTS, ROOTS_AT, CLEANOUT, BLOCKED)),
+                    List.of(Statement.of(AnswerKey.TEST_ARRIVED, CLEANOUT, DITCH)),
+                    List.of()),
+                new Opening.Ranked(
+                    "vent",
+                    Strength.NOT_LOOKED_AT,
+                    List.of(),
+                    List.of(),
+                    List.of(Statement.of(Ask.VENTS)))),
+            List.of(),
+            List.of(),
+            List.of(figure(FigureKey.STATION, ROOTS_AT), figure(FigureKey.FILLED, BLOCKED)),
+            List.of(Caution.SEWAGE)),
         List.of(
             new Answers.LineAnswers(
                 "storm line",
@@ -97,7 +121,9 @@ final class ExampleAnswers {
             "IPC 2021", "International Plumbing Code, 2021, Table 704.1", List.of(), null),
         new Rules.Limits(0.95, 0.1, 1.2, 1.5, 0.3, 0.6),
         Bundled.priors(),
-        Bundled.grades());
+        Bundled.grades(),
+        Bundled.urgency(),
+        Bundled.causes());
   }
 
   private static Catalogue.Kind kind(String id, Catalogue.Bears bears, Dimension dimension) {

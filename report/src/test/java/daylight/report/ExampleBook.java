@@ -14,6 +14,7 @@ import daylight.line.book.Node;
 import daylight.line.book.Papers;
 import daylight.line.book.Pass;
 import daylight.line.book.Reach;
+import daylight.line.book.Reported;
 import daylight.line.book.Site;
 import daylight.line.book.Surroundings;
 import daylight.line.book.Units;
@@ -67,7 +68,7 @@ final class ExampleBook {
         id("V1"),
         LocalDate.of(2026, 4, 14),
         List.of("technician"),
-        "The floor drain in the shop backs up when it rains hard, and it smells.",
+        Reported.inWords("The floor drain in the shop backs up when it rains hard, and it smells."),
         Kit.UNRECORDED,
         List.of(pass()),
         Stream.of("L1", "L2", "L3", "L4", "L5", "L6").map(ExampleBook::locate).toList(),

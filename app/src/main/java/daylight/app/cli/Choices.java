@@ -65,6 +65,12 @@ final class Choices {
   private @Nullable Path limits;
 
   @Option(
+      names = "--urgency",
+      paramLabel = "FILE",
+      description = "Your own table of how soon, by class and consequence.")
+  private @Nullable Path urgency;
+
+  @Option(
       names = "--visit",
       paramLabel = "LABEL",
       description = "Judge the findings of this visit; default: the last.")
@@ -137,6 +143,7 @@ final class Choices {
         priors,
         catalogue,
         limits,
+        urgency,
         visit);
   }
 }

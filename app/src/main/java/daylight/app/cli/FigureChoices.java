@@ -75,7 +75,7 @@ final class FigureChoices {
   /** How a book is answered for a calculation about it. */
   Job.Settings settings() {
     Job.Settings usual = Job.Settings.USUAL;
-    return new Job.Settings(null, null, usual.fallRules(), null, priors, null, null, null);
+    return new Job.Settings(null, null, usual.fallRules(), null, priors, null, null, null, null);
   }
 
   boolean json() {

@@ -7,6 +7,7 @@ import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.FindingWords;
 import daylight.report.words.GradeWords;
+import daylight.report.words.SoonWords;
 import daylight.report.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,8 @@ final class Findings {
             ? none()
             : Tag.of("div")
                 .add(table(findings))
-                .add(Tag.of("p", new GradeWords(words).scheme(subject.rules().grades())));
+                .add(Tag.of("p", new GradeWords(words).scheme(subject.rules().grades())))
+                .add(Tag.of("p", new SoonWords(words).rule(subject.rules().urgency().id())));
     return recordings.isEmpty()
         ? section.add(log)
         : section.add(
@@ -55,7 +57,8 @@ final class Findings {
 
   private Tag table(List<PlacedFinding> findings) {
     Tag head = Tag.of("tr");
-    for (String column : List.of("what", "picture", "where", "clock", "size", "grade", "remark")) {
+    for (String column :
+        List.of("what", "picture", "where", "clock", "size", "grade", "urgency", "remark")) {
       if (!column.equals("picture") || pictured) {
         head.add(Tag.of("th", words.word("column." + column)).with("scope", "col"));
       }
@@ -96,11 +99,17 @@ final class Findings {
         .add(cell("column.clock", said.clock(placed)))
         .add(cell("column.size", said.size(placed)))
         .add(cell("column.grade", graded(placed)))
+        .add(cell("column.urgency", soon(placed)))
         .add(cell("column.remark", said.remark(placed)));
   }
 
   private Optional<String> graded(PlacedFinding placed) {
     return new GradeWords(words).grade(subject.rules().grade(placed, subject.line()));
+  }
+
+  private Optional<String> soon(PlacedFinding placed) {
+    return new SoonWords(words)
+        .say(subject.rules().howSoon(placed, subject.book(), subject.line()));
   }
 
   private Tag cell(String head, Optional<String> text) {

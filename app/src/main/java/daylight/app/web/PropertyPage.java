@@ -1,13 +1,13 @@
 package daylight.app.web;
 
 import daylight.line.answer.Caution;
-import daylight.line.answer.Opening;
 import daylight.line.measure.Statement;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.page.ComplaintTold;
 import daylight.report.page.DigCards;
 import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
@@ -58,17 +58,8 @@ final class PropertyPage {
   }
 
   private Tag opening() {
-    Opening opening = subject.answers().opening();
-    String told = opening.words();
     return Pieces.section("complaint", words.word("report.complaint"))
-        .add(
-            told == null
-                ? Tag.of("p", words.word("report.complaint.missing"))
-                : Tag.of("blockquote").add(Tag.of("p", "“" + told + "”")))
-        .add(Tag.of("h3", words.word("report.cause")))
-        .add(said(opening.causes(), "report.cause.missing"))
-        .add(Tag.of("h3", words.word("report.against")))
-        .add(said(opening.against(), "report.against.missing"));
+        .addAll(new ComplaintTold(subject).told("h3", "h4"));
   }
 
   private Tag said(List<Statement> statements, String none) {

@@ -8,6 +8,8 @@ public enum Caution implements Key {
   HAND_DIG,
   LOCATES_APPROXIMATE,
   TRENCH,
+  /** The ground over a broken drain may give way. */
+  HOLLOW_GROUND,
   SEWAGE,
   GAS,
   CONFINED_SPACE,

@@ -24,7 +24,10 @@ public enum FigureKey implements Key {
   SLOPE,
   CHANCE,
   WATER_DEPTH,
-  AFTER;
+  AFTER,
+  DROP,
+  BACKWARD,
+  URGENCY;
 
   @Override
   public String key() {

@@ -43,8 +43,9 @@ public final class Judge {
       lines.add(new Answers.LineAnswers(one.name(), answers(one, stops, here)));
       digs.addAll(here);
     }
+    Opening opening = Openings.of(book, line, visit, cases, !stops.isEmpty());
     return new Answers(
-        visit.label(), stops, Openings.of(visit, cases), lines, cautions(lines, stops), fall, digs);
+        visit.label(), stops, opening, lines, cautions(lines, stops, opening), fall, digs);
   }
 
   private static List<Answer> answers(Case one, List<StopOrder> stops, List<DigPlace> digs) {
@@ -59,13 +60,15 @@ public final class Judge {
     return answers;
   }
 
-  private static List<Caution> cautions(List<Answers.LineAnswers> lines, List<StopOrder> stops) {
+  private static List<Caution> cautions(
+      List<Answers.LineAnswers> lines, List<StopOrder> stops, Opening opening) {
     List<Caution> cautions = new ArrayList<>();
     for (Caution caution : Caution.values()) {
       boolean called =
           lines.stream()
               .flatMap(line -> line.answers().stream())
               .anyMatch(answer -> answer.cautions().contains(caution));
+      called |= opening.cautions().contains(caution);
       if (called || (caution == Caution.GAS && !stops.isEmpty())) {
         cautions.add(caution);
       }

@@ -1,107 +1,188 @@
 package daylight.line.answer;
 
-import daylight.line.book.Catalogue;
-import daylight.line.book.Place;
-import daylight.line.book.Test;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Reported;
 import daylight.line.book.Visit;
-import daylight.line.course.PlacedFinding;
-import daylight.line.fall.FallStretch;
-import daylight.line.fall.WaterSeen;
+import daylight.line.cause.Ask;
+import daylight.line.cause.Cause;
+import daylight.line.cause.Causes;
+import daylight.line.cause.Clue;
+import daylight.line.cause.Scene;
+import daylight.line.cause.Strength;
+import daylight.line.cause.WordList;
+import daylight.line.course.Line;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
-/** The complaint, and what of the findings may lie behind it. */
+/** The complaint, and what may be behind it. */
 final class Openings {
-  private static final double SURE = 0.95;
+  private final FieldBook book;
+  private final Line line;
+  private final Visit visit;
+  private final List<Case> cases;
+  private final boolean stopped;
+  private final Laid laid;
+  private final List<Statement> told = new ArrayList<>();
+  private final Set<Caution> cautions = new LinkedHashSet<>();
 
-  /** More causes than this explain nothing. */
-  private static final int MOST_CAUSES = 3;
-
-  private Openings() {}
-
-  static Opening of(Visit visit, List<Case> cases) {
-    List<Statement> causes = new ArrayList<>();
-    List<Statement> against = new ArrayList<>();
-    for (Case one : cases) {
-      causes(one, causes);
-      against(one, against);
-    }
-    if (causes.isEmpty()) {
-      causes.add(Statement.of(AnswerKey.CAUSE_NONE));
-    }
-    return new Opening(visit.complaint(), causes, against);
+  private Openings(FieldBook book, Line line, Visit visit, List<Case> cases, boolean stopped) {
+    this.stopped = stopped;
+    this.book = book;
+    this.line = line;
+    this.visit = visit;
+    this.cases = cases;
+    this.laid = new Laid(cases);
   }
 
   /**
-   * What may explain it, likeliest first: what fills the bore, water that stands, then defects.
-   * Only the first few are told; the rest stand under their own questions.
+   * @param stopped whether a stop order stands: then nothing more is asked for
    */
-  private static void causes(Case one, List<Statement> causes) {
-    List<Statement> all = new ArrayList<>();
-    double from = one.rules().limits().obstruction();
-    one.findings(Catalogue.Bears.OPERATION).stream()
-        .filter(placed -> !placed.finding().kind().endsWith("-water"))
-        .filter(placed -> Clear.share(placed) >= from)
-        .sorted((a, b) -> Double.compare(Clear.share(b), Clear.share(a)))
-        .forEach(placed -> all.add(cause(one, placed)));
-    int at = Math.min(1, all.size());
-    for (WaterSeen water : one.fall().water()) {
-      Place to = water.to();
-      if (one.has(water.from().reach()) && to != null) {
-        all.add(
-            at,
-            Statement.of(
-                AnswerKey.CAUSE_WATER,
-                new Argument.Length(one.station(water.from())),
-                new Argument.Length(one.station(to)),
-                new Argument.Text(one.named(one.route(water.from()).from()))));
-      }
+  static Opening of(FieldBook book, Line line, Visit visit, List<Case> cases, boolean stopped) {
+    return new Openings(book, line, visit, cases, stopped).opening();
+  }
+
+  private Opening opening() {
+    Reported complaint = visit.complaint();
+    if (complaint == null || cases.isEmpty()) {
+      return unranked(complaint);
     }
-    one.findings(Catalogue.Bears.STRUCTURE).forEach(placed -> all.add(cause(one, placed)));
-    all.addAll(falls(one));
-    causes.addAll(all.subList(0, Math.min(MOST_CAUSES, all.size())));
-  }
-
-  /** Stretches that surely run backward, or surely are flatter than the rule. */
-  private static List<Statement> falls(Case one) {
-    List<Statement> falls = new ArrayList<>();
-    for (FallStretch stretch : one.fall().stretches()) {
-      Double below = stretch.belowLimit();
-      boolean flat = stretch.adverse() >= SURE || (below != null && below >= SURE);
-      if (flat && one.has(stretch.from().reach())) {
-        falls.add(
-            Statement.of(
-                AnswerKey.CAUSE_FALL,
-                new Argument.Length(one.station(stretch.from())),
-                new Argument.Length(one.station(stretch.to())),
-                new Argument.Text(one.named(one.route(stretch.from()).from()))));
-      }
+    List<Reported.Kind> kinds = kinds(complaint);
+    if (kinds.isEmpty()) {
+      return unranked(complaint);
     }
-    return falls;
+    Rules rules = cases.getFirst().rules();
+    Scene scene =
+        new Scene(
+            book,
+            line,
+            cases.getFirst().fall(),
+            visit,
+            placed -> rules.grade(placed, line),
+            rules.limits().seenShare());
+    where(complaint, Causes.knowsPlace(scene, complaint));
+    cautions(kinds);
+    List<Opening.Ranked> ranked =
+        Causes.of(scene, rules.causes().table(), kinds, complaint).stream()
+            .map(cause -> ranked(cause, complaint))
+            .toList();
+    return new Opening(
+        complaint.words(),
+        told,
+        ranked,
+        List.of(),
+        List.of(),
+        laid.evidence(),
+        List.copyOf(cautions));
   }
 
-  private static Statement cause(Case one, PlacedFinding placed) {
-    return Statement.of(
-        AnswerKey.CAUSE_FINDING,
-        new Argument.Term("kind." + placed.finding().kind()),
-        new Argument.Length(one.station(placed.from())),
-        new Argument.Text(one.named(one.route(placed.from()).from())));
+  private Opening unranked(@Nullable Reported complaint) {
+    Unranked found = Unranked.of(visit, cases, laid);
+    return new Opening(
+        complaint == null ? null : complaint.words(),
+        told,
+        List.of(),
+        found.causes(),
+        found.against(),
+        laid.evidence(),
+        List.of());
   }
 
-  private static void against(Case one, List<Statement> against) {
-    for (Test test : one.visit().tests()) {
-      for (Test.Seen seen : test.seen()) {
-        boolean here = one.runs().stream().anyMatch(r -> r.reach().upstream().equals(test.at()));
-        if (here && seen.arrived() && test.kind() == Test.Kind.WATER_RUN) {
-          against.add(
-              Statement.of(
-                  AnswerKey.AGAINST_TEST,
-                  new Argument.Text(one.named(test.at())),
-                  new Argument.Text(one.named(seen.where()))));
+  /** As the book says; else as the words say, and then that is told. */
+  private List<Reported.Kind> kinds(Reported complaint) {
+    if (!complaint.kinds().isEmpty()) {
+      told.add(Statement.of(OpeningKey.TOLD_KINDS, terms(complaint.kinds())));
+      return complaint.kinds();
+    }
+    String words = complaint.words();
+    List<WordList.Recognised> recognised =
+        words == null ? List.of() : cases.getFirst().rules().causes().words().in(words);
+    List<Reported.Kind> kinds = recognised.stream().map(WordList.Recognised::kind).toList();
+    if (!kinds.isEmpty()) {
+      told.add(
+          Statement.of(
+              OpeningKey.TAKEN_FROM_WORDS,
+              terms(kinds),
+              new Argument.Several(
+                  recognised.stream()
+                      .map(WordList.Recognised::by)
+                      .distinct()
+                      .<Argument>map(by -> new Argument.Text("“" + by + "”"))
+                      .toList())));
+    } else if (words != null) {
+      told.add(Statement.of(OpeningKey.KIND_NOT_KNOWN));
+    }
+    return kinds;
+  }
+
+  private static Argument terms(List<Reported.Kind> kinds) {
+    return new Argument.Several(
+        kinds.stream()
+            .<Argument>map(
+                kind -> new Argument.Term("reported." + kind.name().toLowerCase(Locale.ROOT)))
+            .toList());
+  }
+
+  private void where(Reported complaint, boolean known) {
+    String at = complaint.at();
+    if (at == null) {
+      told.add(Statement.of(OpeningKey.AT_NOT_KNOWN));
+    } else {
+      told.add(
+          Statement.of(
+              known ? OpeningKey.TOLD_AT : OpeningKey.AT_NOT_ON_DRAIN, Clues.place(book, at)));
+    }
+    Reported.When when = complaint.when();
+    if (when != null) {
+      told.add(
+          Statement.of(
+              OpeningKey.TOLD_WHEN,
+              new Argument.Term("when." + when.name().toLowerCase(Locale.ROOT))));
+    }
+  }
+
+  private void cautions(List<Reported.Kind> kinds) {
+    for (Reported.Kind kind : kinds) {
+      switch (kind) {
+        case SMELL -> cautions.addAll(List.of(Caution.GAS, Caution.SEWAGE));
+        case SINKHOLE -> cautions.add(Caution.HOLLOW_GROUND);
+        case SLOW_DRAIN, BACK_UP, WET_SPOT -> {
+          boolean storm =
+              cases.stream()
+                  .flatMap(one -> one.runs().stream())
+                  .allMatch(run -> run.reach().use() == daylight.line.book.Reach.Use.STORM);
+          if (!storm) {
+            cautions.add(Caution.SEWAGE);
+          }
         }
+        case NOISE, FROZEN_OUTLET -> {}
       }
     }
+  }
+
+  private Opening.Ranked ranked(Cause cause, Reported complaint) {
+    String at = complaint.at();
+    Clues clues = new Clues(book, laid, at == null ? new Argument.Text("") : Clues.place(book, at));
+    boolean settled =
+        stopped || cause.strength() == Strength.PROBABLE || cause.strength() == Strength.UNLIKELY;
+    return new Opening.Ranked(
+        cause.row().cause(),
+        cause.strength(),
+        said(clues, cause.speaksFor()),
+        said(clues, cause.speaksAgainst()),
+        settled ? List.of() : cause.open().stream().map(Openings::ask).toList());
+  }
+
+  private static Statement ask(Ask ask) {
+    return Statement.of(ask);
+  }
+
+  private static List<Statement> said(Clues clues, List<Clue> all) {
+    return all.stream().map(clues::say).toList();
   }
 }

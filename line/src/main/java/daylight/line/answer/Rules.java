@@ -1,8 +1,10 @@
 package daylight.line.answer;
 
 import daylight.line.book.Catalogue;
+import daylight.line.book.FieldBook;
 import daylight.line.book.Priors;
 import daylight.line.book.Reach;
+import daylight.line.cause.CauseRules;
 import daylight.line.condition.Condition;
 import daylight.line.condition.FindingGrade;
 import daylight.line.condition.GradeScheme;
@@ -12,6 +14,9 @@ import daylight.line.course.PlacedFinding;
 import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Reading;
+import daylight.line.urgency.HowSoon;
+import daylight.line.urgency.Urgencies;
+import daylight.line.urgency.UrgencyTable;
 
 /**
  * What the answers are judged by: data with their sources.
@@ -22,9 +27,22 @@ import daylight.line.measure.Reading;
  * @param priors by which the line was estimated: a dig is laid out as well as a tape is usually
  *     laid, and a depth of water is graded as well as depths are usually judged
  * @param grades by which findings are graded
+ * @param urgency how soon, by class and consequence
+ * @param causes what may be behind a complaint
  */
 public record Rules(
-    Catalogue catalogue, FallRules fall, Limits limits, Priors priors, GradeScheme grades) {
+    Catalogue catalogue,
+    FallRules fall,
+    Limits limits,
+    Priors priors,
+    GradeScheme grades,
+    UrgencyTable urgency,
+    CauseRules causes) {
+
+  /** How soon something is to be done about a finding of a line of a book. */
+  public HowSoon howSoon(PlacedFinding placed, FieldBook book, Line line) {
+    return Urgencies.of(placed, grade(placed, line), book, line, urgency);
+  }
 
   /** What the scheme says of a finding of a line, in the bore of the reach it lies in. */
   public FindingGrade grade(PlacedFinding placed, Line line) {

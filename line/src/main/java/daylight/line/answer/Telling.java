@@ -5,6 +5,7 @@ import daylight.line.book.Reach;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Key;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.measure.Statement;
@@ -85,7 +86,7 @@ final class Telling {
     evidence.add(new Evidence.Noted(entry, what));
   }
 
-  void reason(AnswerKey key, Argument... arguments) {
+  void reason(Key key, Argument... arguments) {
     reasons.add(Statement.of(key, arguments));
   }
 

@@ -11,8 +11,10 @@ import daylight.line.dig.Digger;
 import daylight.line.dig.TapeTies;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import daylight.line.urgency.HowSoon;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -24,14 +26,22 @@ final class WhatNow {
 
   private WhatNow() {}
 
-  /** What was seen that asks for work, the pipe itself first; water is judged by the fall. */
+  /**
+   * What was seen that asks for work, what is most urgent first and of that the pipe itself; water
+   * is judged by the fall.
+   */
   private static List<PlacedFinding> work(Case one) {
     List<PlacedFinding> work = new ArrayList<>(one.findings(Catalogue.Bears.STRUCTURE));
     work.addAll(
         one.findings(Catalogue.Bears.OPERATION).stream()
             .filter(placed -> !placed.finding().kind().endsWith("-water"))
             .toList());
+    work.sort(Comparator.comparingInt(placed -> howSoon(one, placed).rank()));
     return work;
+  }
+
+  private static HowSoon howSoon(Case one, PlacedFinding placed) {
+    return one.rules().howSoon(placed, one.book(), one.line());
   }
 
   /** Where to dig for each of them; nowhere while the line has a stop order. */
@@ -89,6 +99,7 @@ final class WhatNow {
     if (digs.getFirst().dig() instanceof DigTarget target) {
       spot(tell, target);
     }
+    Soon.tell(one, tell, work);
     for (PlacedFinding next : work.subList(1, work.size())) {
       tell.reason(
           AnswerKey.NOW_THEN,

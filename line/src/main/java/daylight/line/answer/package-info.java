@@ -1,5 +1,6 @@
 /**
- * What the measurements mean to the owner: the complaint and the seven questions.
+ * What the measurements mean to the owner: the complaint with its causes, the seven questions, and
+ * how soon each finding is to be seen to.
  *
  * <p>In: a {@link daylight.line.book.FieldBook}, the {@link daylight.line.course.Line} estimated
  * from it and {@link daylight.line.answer.Rules}. Out: {@link daylight.line.answer.Answers}, typed

@@ -6,6 +6,8 @@ import java.util.Locale;
 
 /** What may not make sense in a book that was read well; the arguments are named with each. */
 public enum BookFault implements ComplaintCode {
+  /** No such node, fixture or point for a complaint to be at: the label, the nearest known. */
+  UNKNOWN_SPOT,
   /** No such point: the label, the nearest known. */
   UNKNOWN_POINT,
   /** No such landmark: the label, the nearest known. */

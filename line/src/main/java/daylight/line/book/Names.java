@@ -12,6 +12,7 @@ import java.util.TreeSet;
  */
 record Names(
     Set<String> points,
+    Set<String> fixtures,
     Set<String> landmarks,
     Set<String> nodes,
     Set<String> reaches,
@@ -33,7 +34,15 @@ record Names(
       works.addAll(labels(visit.works()));
       media.addAll(labels(visit.papers().media()));
     }
-    return new Names(points, landmarks, nodes, labels(site.reaches()), works, media);
+    Set<String> fixtures = labels(site.surroundings().fixtures());
+    return new Names(points, fixtures, landmarks, nodes, labels(site.reaches()), works, media);
+  }
+
+  /** Where a complaint may be: at a fixture, or at anything that has a place in plan. */
+  Set<String> complainedOf() {
+    Set<String> all = new TreeSet<>(points);
+    all.addAll(fixtures);
+    return all;
   }
 
   /** The labels of some entries. */

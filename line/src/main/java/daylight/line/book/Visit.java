@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param date the day; null when not recorded
  * @param crew who was there, by role or initials
- * @param complaint what the owner said, in the owner's own words; null when not recorded
+ * @param complaint what the owner reported; null when not recorded
  * @param kit the instruments used
  * @param passes pushes of the camera, in order
  * @param locates where the transmitter was found from above
@@ -24,7 +24,7 @@ public record Visit(
     Id id,
     @Nullable LocalDate date,
     List<String> crew,
-    @Nullable String complaint,
+    @Nullable Reported complaint,
     Kit kit,
     List<Pass> passes,
     List<Locate> locates,

@@ -37,6 +37,7 @@ final class VisitCheck {
       Argument distance = new Argument.Length(behind.value());
       faults.add(BookFault.SONDE_FAR, visit, "kit.sonde-behind-lens", distance);
     }
+    complaint(visit);
     visit.tests().forEach(this::test);
     visit.works().forEach(this::work);
     Set<String> passes = Names.labels(visit.passes());
@@ -44,6 +45,14 @@ final class VisitCheck {
       faults.known(BookFault.UNKNOWN_PASS, media, "pass", media.pass(), passes);
     }
     visit.papers().tickets().forEach(ticket -> ticket(ticket, visit));
+  }
+
+  private void complaint(Visit visit) {
+    Reported complaint = visit.complaint();
+    if (complaint != null) {
+      faults.known(
+          BookFault.UNKNOWN_SPOT, visit, "complaint.at", complaint.at(), names.complainedOf());
+    }
   }
 
   private void test(Test test) {

@@ -44,15 +44,38 @@ class AnswerLawsTest {
     Answers answers =
         Judge.judge(
             book, Estimator.estimate(book, Tracks.NONE, TestPriors.shipped()), TestRules.rules());
+    lawful(answers.opening());
     for (Answers.LineAnswers line : answers.lines()) {
       assertThat(line.answers()).extracting(Answer::question).containsExactly(Question.values());
       line.answers().forEach(AnswerLawsTest::lawful);
     }
   }
 
+  private static void lawful(Opening opening) {
+    List<Statement> told = new ArrayList<>(opening.told());
+    told.addAll(opening.causes());
+    told.addAll(opening.against());
+    for (Opening.Ranked cause : opening.ranked()) {
+      told.addAll(cause.speaksFor());
+      told.addAll(cause.speaksAgainst());
+      told.addAll(cause.missing());
+    }
+    founded(told, opening.evidence());
+  }
+
   private static void lawful(Answer answer) {
+    List<Statement> told = new ArrayList<>(answer.reasons());
+    told.add(answer.headline());
+    told.addAll(answer.missing());
+    founded(told, answer.evidence());
+    if (answer.state() == State.CANNOT_SAY_YET) {
+      assertThat(answer.missing()).isNotEmpty();
+    }
+  }
+
+  private static void founded(List<Statement> told, List<Evidence> laid) {
     Set<Argument> known = new HashSet<>();
-    for (Evidence evidence : answer.evidence()) {
+    for (Evidence evidence : laid) {
       switch (evidence) {
         case Evidence.Figure figure -> known.add(figure.figure());
         case Evidence.Seen seen -> {
@@ -64,16 +87,10 @@ class AnswerLawsTest {
         case Evidence.Rule rule -> known.add(rule.limit());
       }
     }
-    List<Statement> told = new ArrayList<>(answer.reasons());
-    told.add(answer.headline());
-    told.addAll(answer.missing());
     for (Statement statement : told) {
       for (Argument argument : statement.arguments()) {
         figures(argument).forEach(figure -> assertThat(known).as("%s", statement).contains(figure));
       }
-    }
-    if (answer.state() == State.CANNOT_SAY_YET) {
-      assertThat(answer.missing()).isNotEmpty();
     }
   }
 

@@ -18,6 +18,7 @@ import daylight.line.book.Node;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.book.Where;
+import daylight.line.cause.Strength;
 import daylight.line.condition.Grade;
 import daylight.line.course.Draft;
 import daylight.line.course.Push;
@@ -239,9 +240,10 @@ class JudgeTest {
     Answers answers = judge(book(push().seen("roots", 7, Map.of("share", 0.4))));
 
     assertThat(answers.opening().words()).isEqualTo("it backs up when it rains");
-    assertThat(answers.opening().causes())
-        .extracting(s -> s.key())
-        .containsExactly(AnswerKey.CAUSE_FINDING);
+    Opening.Ranked first = answers.opening().ranked().getFirst();
+    assertThat(first.cause()).isEqualTo("roots");
+    assertThat(first.strength()).isEqualTo(Strength.PROBABLE);
+    assertThat(first.speaksFor()).extracting(s -> s.key()).containsExactly(OpeningKey.FOUND_SHARE);
   }
 
   @Test

@@ -3,6 +3,12 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Catalogue.Bears;
 import daylight.line.book.Catalogue.Hazard;
+import daylight.line.book.Reported;
+import daylight.line.cause.Ask;
+import daylight.line.cause.CauseRules;
+import daylight.line.cause.CauseTable;
+import daylight.line.cause.Sign;
+import daylight.line.cause.WordList;
 import daylight.line.condition.Applies;
 import daylight.line.condition.Aspect;
 import daylight.line.condition.Cited;
@@ -16,8 +22,13 @@ import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
+import daylight.line.urgency.Consequence;
+import daylight.line.urgency.Urgency;
+import daylight.line.urgency.UrgencyTable;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** A few kinds, one rule and the thresholds that are shipped. */
 final class TestRules {
@@ -29,7 +40,56 @@ final class TestRules {
         eighth(),
         new Rules.Limits(0.95, 0.05, 1.2192, 1.524, 0.3, 0.6096),
         TestPriors.shipped(),
-        cracks());
+        cracks(),
+        urgency(),
+        causes());
+  }
+
+  /** At once where sewage can come up, a year elsewhere; of our own. */
+  static UrgencyTable urgency() {
+    SortedMap<Grade, UrgencyTable.Row> rows = new TreeMap<>();
+    for (Grade grade : Grade.values()) {
+      SortedMap<Consequence, Urgency> urgency = new TreeMap<>();
+      for (Consequence one : Consequence.values()) {
+        boolean worst = one == Consequence.SEWAGE_INSIDE || grade == Grade.AT_ONCE;
+        urgency.put(one, worst ? Urgency.AT_ONCE : Urgency.WITHIN_A_YEAR);
+      }
+      rows.put(grade, new UrgencyTable.Row(urgency, "common-practice", Mark.COMMON_PRACTICE, null));
+    }
+    return new UrgencyTable("test", UrgencyTable.WhenUnknown.SAY, 2, rows);
+  }
+
+  /** Roots, grease and standing water behind a back-up; of our own. */
+  static CauseRules causes() {
+    CauseTable table =
+        new CauseTable(
+            "test",
+            new CauseTable.Said(5, 0.2),
+            new CauseTable.Limits(5, 0.005, 0.9, 1.5),
+            List.of(cause("roots", 8), cause("grease", 6), cause("standing-water", 4)));
+    SortedMap<Reported.Kind, List<String>> phrases = new TreeMap<>();
+    phrases.put(Reported.Kind.BACK_UP, List.of("back* up"));
+    return new CauseRules(table, new WordList("en", phrases, List.of("never", "not")));
+  }
+
+  private static CauseTable.Row cause(String kind, double times) {
+    return new CauseTable.Row(
+        kind,
+        List.of(Reported.Kind.BACK_UP),
+        List.of(),
+        CauseTable.Reach.ON_THE_WAY,
+        List.of(
+            sign(Sign.FOUND, times, List.of(kind)),
+            sign(Sign.NOT_FOUND, 0.1, List.of()),
+            sign(Sign.ARRIVED, 0.7, List.of())),
+        List.of(Ask.CAMERA),
+        "common-practice",
+        Mark.COMMON_PRACTICE,
+        null);
+  }
+
+  private static CauseTable.SignRow sign(Sign sign, double times, List<String> kinds) {
+    return new CauseTable.SignRow(sign, times, kinds, null, null, List.of());
   }
 
   /**

@@ -15,6 +15,7 @@ import daylight.line.book.Node;
 import daylight.line.book.Papers;
 import daylight.line.book.Pass;
 import daylight.line.book.Reach;
+import daylight.line.book.Reported;
 import daylight.line.book.Site;
 import daylight.line.book.Surroundings;
 import daylight.line.book.Test;
@@ -45,6 +46,7 @@ public final class Draft {
   private final List<Level> levels = new ArrayList<>();
   private final List<Test> tests = new ArrayList<>();
   private Kit kit = Kit.UNRECORDED;
+  private Reported complaint = Reported.inWords("it backs up when it rains");
   private String visit = "V1";
 
   /** An identity by kind and label. */
@@ -190,6 +192,12 @@ public final class Draft {
     return id("level", "H" + visit + "-" + (levels.size() + 1));
   }
 
+  /** What the owner reported on every visit closed from here on. */
+  public Draft reported(Reported what) {
+    complaint = what;
+    return this;
+  }
+
   public Draft test(Test test) {
     tests.add(test);
     return this;
@@ -208,7 +216,7 @@ public final class Draft {
             id("visit", visit),
             null,
             List.of(),
-            "it backs up when it rains",
+            complaint,
             kit,
             passes,
             locates,

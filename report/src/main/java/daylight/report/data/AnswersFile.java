@@ -6,6 +6,7 @@ import daylight.line.answer.Answer;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
+import daylight.line.answer.Opening;
 import daylight.line.answer.StopOrder;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
@@ -52,10 +53,7 @@ public final class AnswersFile {
     root.put("site", subject.book().site().name());
     root.put("invented", subject.book().site().invented());
     root.put("visit", answers.visit());
-    ObjectNode opening = root.putObject("opening");
-    opening.put("words", answers.opening().words());
-    statements(opening.putArray("causes"), answers.opening().causes());
-    statements(opening.putArray("against"), answers.opening().against());
+    opening(root.putObject("opening"), answers.opening());
     ArrayNode lines = root.putArray("lines");
     answers.lines().forEach(line -> lines.add(line(line)));
     cautions(root.putArray("cautions"), answers.cautions());
@@ -79,6 +77,24 @@ public final class AnswersFile {
     ArrayNode complaints = root.putArray("complaints");
     subject.complaints().forEach(complaint -> complaints.add(complaint(complaint)));
     return root;
+  }
+
+  private void opening(ObjectNode json, Opening opening) {
+    json.put("words", opening.words());
+    statements(json.putArray("told"), opening.told());
+    ArrayNode ranked = json.putArray("ranked");
+    for (Opening.Ranked cause : opening.ranked()) {
+      ObjectNode one = ranked.addObject();
+      one.put("cause", cause.cause()).put("strength", lower(cause.strength()));
+      statements(one.putArray("for"), cause.speaksFor());
+      statements(one.putArray("against"), cause.speaksAgainst());
+      statements(one.putArray("missing"), cause.missing());
+    }
+    statements(json.putArray("causes"), opening.causes());
+    statements(json.putArray("against"), opening.against());
+    ArrayNode evidence = json.putArray("evidence");
+    opening.evidence().forEach(one -> evidence.add(evidence(one)));
+    cautions(json.putArray("cautions"), opening.cautions());
   }
 
   private ObjectNode stop(StopOrder stop) {
@@ -108,6 +124,10 @@ public final class AnswersFile {
               }
             });
     json.set("grade", new GradeJson(words).of(subject.rules().grade(placed, subject.line())));
+    json.set(
+        "howSoon",
+        new SoonJson(words, subject.rules().urgency())
+            .of(subject.rules().howSoon(placed, subject.book(), subject.line())));
     return json.put("sentence", words.finding(placed));
   }
 

@@ -2,7 +2,6 @@ package daylight.report.page;
 
 import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
-import daylight.line.answer.Opening;
 import daylight.line.answer.StopOrder;
 import daylight.line.course.Route;
 import daylight.line.measure.Argument;
@@ -165,17 +164,8 @@ public final class OwnersReport {
   }
 
   private Tag opening() {
-    Opening opening = answers.opening();
-    Tag section = Html.section("complaint", words.word("report.complaint"));
-    section.add(
-        opening.words() == null
-            ? Tag.of("p", words.word("report.complaint.missing"))
-            : Tag.of("blockquote").add(Tag.of("p", "“" + opening.words() + "”")));
-    section.add(Tag.of("h3", words.word("report.cause")));
-    section.add(said(opening.causes(), "report.cause.missing"));
-    section.add(Tag.of("h3", words.word("report.against")));
-    section.add(said(opening.against(), "report.against.missing"));
-    return section;
+    return Html.section("complaint", words.word("report.complaint"))
+        .addAll(new ComplaintTold(subject).told("h3", "h4"));
   }
 
   private Tag said(List<Statement> statements, String none) {

@@ -15,6 +15,7 @@ import daylight.report.markup.Tag;
 import daylight.report.shots.Reel;
 import daylight.report.words.FindingWords;
 import daylight.report.words.GradeWords;
+import daylight.report.words.SoonWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,6 +67,7 @@ final class Tables {
                 "column.clock",
                 "column.size",
                 "column.grade",
+                "column.urgency",
                 "column.remark"));
     if (!subject.shots().stills().isEmpty()) {
       heads.add("column.picture");
@@ -74,9 +76,13 @@ final class Tables {
     Tag section = table(Exhibits.FINDINGS, heads, findings.stream().map(this::log).toList());
     return findings.isEmpty()
         ? section
-        : section.add(
-            Tag.of("p", new GradeWords(words).scheme(subject.rules().grades()))
-                .with("class", "grades"));
+        : section
+            .add(
+                Tag.of("p", new GradeWords(words).scheme(subject.rules().grades()))
+                    .with("class", "grades"))
+            .add(
+                Tag.of("p", new SoonWords(words).rule(subject.rules().urgency().id()))
+                    .with("class", "grades"));
   }
 
   /** Where there are pictures, a row ends with the number of its own. */
@@ -102,6 +108,9 @@ final class Tables {
         said.size(placed).orElse(Html.EMPTY),
         new GradeWords(words)
             .grade(subject.rules().grade(placed, subject.line()))
+            .orElse(Html.EMPTY),
+        new SoonWords(words)
+            .say(subject.rules().howSoon(placed, subject.book(), subject.line()))
             .orElse(Html.EMPTY),
         said.remark(placed).orElse(Html.EMPTY));
   }

@@ -34,7 +34,7 @@ public final class Words {
     this.language = language;
     this.shown = shown;
     this.messages = Messages.read(language);
-    this.figures = new Figures(messages, shown, this::say);
+    this.figures = new Figures(messages, shown, this::within);
   }
 
   /** The words of a language with quantities shown in the units chosen. */
@@ -52,12 +52,12 @@ public final class Words {
 
   /** A statement as a sentence. Refuses a key without message and a figure that is not there. */
   public String say(Statement statement) {
-    return fill(statement.key().key(), statement.arguments());
+    return fill(statement.key().key(), statement.arguments(), true);
   }
 
   /** A message of our own with its figures. */
   public String say(String key, Argument... arguments) {
-    return fill(key, List.of(arguments));
+    return fill(key, List.of(arguments), true);
   }
 
   /** A word or a sentence without figures. */
@@ -114,7 +114,7 @@ public final class Words {
 
   /** What is wrong, with file, line, column and entry as far as they are known. */
   public String complaint(Complaint complaint) {
-    String sentence = fill(complaint.code().key(), complaint.arguments());
+    String sentence = fill(complaint.code().key(), complaint.arguments(), true);
     return where(complaint.place()) + sentence;
   }
 
@@ -186,14 +186,20 @@ public final class Words {
         : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
-  private String fill(String key, List<Argument> arguments) {
+  /** A part of a sentence, whose first word stays as it is. */
+  private String within(Statement statement) {
+    return fill(statement.key().key(), statement.arguments(), false);
+  }
+
+  private String fill(String key, List<Argument> arguments, boolean sentence) {
     String template = withoutEmptyParts(template(key, arguments), arguments);
     Matcher fields = FIELD.matcher(template);
     return fields.replaceAll(
         field -> {
           Argument argument = argument(key, arguments, field);
           String shown = figures.show(argument);
-          boolean opens = opensSentence(template, field.start()) && isWord(argument);
+          boolean first = field.start() == 0 ? sentence : opensSentence(template, field.start());
+          boolean opens = first && isWord(argument);
           return Matcher.quoteReplacement(opens ? capitalised(shown) : shown);
         });
   }
@@ -218,11 +224,13 @@ public final class Words {
   }
 
   private static boolean opensSentence(String template, int at) {
-    return at == 0 || template.startsWith(". ", at - 2);
+    return template.startsWith(". ", at - 2);
   }
 
   private static boolean isWord(Argument argument) {
-    return argument instanceof Argument.Term || argument instanceof Argument.Probability;
+    return argument instanceof Argument.Term
+        || argument instanceof Argument.Probability
+        || argument instanceof Argument.Said;
   }
 
   private static Argument argument(String key, List<Argument> arguments, MatchResult field) {

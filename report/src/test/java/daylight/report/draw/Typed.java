@@ -78,7 +78,9 @@ final class Typed {
             Bundled.fallRules("ipc-704.1"),
             Bundled.limits(),
             Bundled.priors(),
-            Bundled.grades());
+            Bundled.grades(),
+            Bundled.urgency(),
+            Bundled.causes());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,
