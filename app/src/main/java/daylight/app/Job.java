@@ -147,7 +147,8 @@ public final class Job {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
       return refused(book);
     }
-    Rules rules = new Rules(catalogue, fall, limits, priors, Bundled.grades());
+    Rules rules =
+        new Rules(catalogue, fall, limits, priors, Bundled.grades(), Bundled.holdLimits());
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());

@@ -50,6 +50,7 @@ class ArchitectureTest {
           Map.entry("flow", Set.of("measure", "book", "fall")),
           Map.entry("frost", Set.of("measure", "book", "survey", "fall")),
           Map.entry("condition", Set.of("measure", "book", "counter", "course")),
+          Map.entry("proving", Set.of("measure", "book", "course")),
           Map.entry("change", Set.of("measure", "book", "course", "fall", "condition")),
           Map.entry(
               "answer",
@@ -65,6 +66,7 @@ class ArchitectureTest {
                   "flow",
                   "frost",
                   "condition",
+                  "proving",
                   "change")),
           Map.entry("trial", Set.of("measure", "book", "course", "answer")));
 

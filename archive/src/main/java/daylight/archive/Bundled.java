@@ -5,6 +5,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.proving.HoldLimits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -52,6 +53,16 @@ public final class Bundled {
   private static final class Grades {
     static final GradeScheme HELD =
         read("grades.yaml", (name, bytes) -> DataReader.grades(name, bytes, catalogue()));
+  }
+
+  /** The criteria for hold tests. */
+  public static HoldLimits holdLimits() {
+    return Limits.HELD;
+  }
+
+  /** Read once, when first asked for. */
+  private static final class Limits {
+    static final HoldLimits HELD = read("hold-limits.yaml", DataReader::holdLimits);
   }
 
   /** The ids of the tables of smallest slopes. */

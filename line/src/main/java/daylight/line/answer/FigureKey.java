@@ -24,7 +24,16 @@ public enum FigureKey implements Key {
   SLOPE,
   CHANCE,
   WATER_DEPTH,
-  AFTER;
+  AFTER,
+  PUT_IN,
+  CAUGHT,
+  CAUGHT_OFF,
+  HELD_FOR,
+  LOST,
+  LOST_OFF,
+  LOST_MOST,
+  ALLOWED,
+  WITHIN;
 
   @Override
   public String key() {

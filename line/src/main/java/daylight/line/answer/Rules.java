@@ -12,6 +12,7 @@ import daylight.line.course.PlacedFinding;
 import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Reading;
+import daylight.line.proving.HoldLimits;
 
 /**
  * What the answers are judged by: data with their sources.
@@ -22,9 +23,15 @@ import daylight.line.measure.Reading;
  * @param priors by which the line was estimated: a dig is laid out as well as a tape is usually
  *     laid, and a depth of water is graded as well as depths are usually judged
  * @param grades by which findings are graded
+ * @param holds by which hold tests are judged
  */
 public record Rules(
-    Catalogue catalogue, FallRules fall, Limits limits, Priors priors, GradeScheme grades) {
+    Catalogue catalogue,
+    FallRules fall,
+    Limits limits,
+    Priors priors,
+    GradeScheme grades,
+    HoldLimits holds) {
 
   /** What the scheme says of a finding of a line, in the bore of the reach it lies in. */
   public FindingGrade grade(PlacedFinding placed, Line line) {

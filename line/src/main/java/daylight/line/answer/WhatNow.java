@@ -78,6 +78,10 @@ final class WhatNow {
       if (!dry) {
         return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_DRAIN);
       }
+      if (before.stream().anyMatch(WhatNow::leaks)) {
+        tell.cautionSewage();
+        return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_LEAK);
+      }
       boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
       return tell.answer(
           State.ANSWERED,
@@ -101,6 +105,10 @@ final class WhatNow {
 
   private static boolean doesNotDrain(Answer answer) {
     return answer.question() == Question.DRAIN && answer.state() == State.NO;
+  }
+
+  private static boolean leaks(Answer answer) {
+    return answer.question() == Question.SOUND && answer.state() == State.NO;
   }
 
   private static Answer first(Case one, Telling tell, PlacedFinding first, Dig dig) {

@@ -13,10 +13,12 @@ final class VisitCheck {
 
   private final FaultList faults;
   private final Names names;
+  private final TestCheck tests;
 
-  VisitCheck(FaultList faults, Names names) {
+  VisitCheck(FaultList faults, Names names, Surroundings around) {
     this.faults = faults;
     this.names = names;
+    this.tests = new TestCheck(faults, names, around);
   }
 
   void checkOrder(List<Visit> visits) {
@@ -37,22 +39,13 @@ final class VisitCheck {
       Argument distance = new Argument.Length(behind.value());
       faults.add(BookFault.SONDE_FAR, visit, "kit.sonde-behind-lens", distance);
     }
-    visit.tests().forEach(this::test);
+    visit.tests().forEach(tests::check);
     visit.works().forEach(this::work);
     Set<String> passes = Names.labels(visit.passes());
     for (Papers.Media media : visit.papers().media()) {
       faults.known(BookFault.UNKNOWN_PASS, media, "pass", media.pass(), passes);
     }
     visit.papers().tickets().forEach(ticket -> ticket(ticket, visit));
-  }
-
-  private void test(Test test) {
-    faults.known(BookFault.UNKNOWN_NODE, test, "at", test.at(), names.nodes());
-    for (int i = 0; i < test.seen().size(); i++) {
-      String where = test.seen().get(i).where();
-      String field = "seen[" + i + "].where";
-      faults.known(BookFault.UNKNOWN_NODE, test, field, where, names.nodes());
-    }
   }
 
   private void work(Work work) {

@@ -16,6 +16,8 @@ import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
+import daylight.line.proving.HoldLimit;
+import daylight.line.proving.HoldLimits;
 import java.util.List;
 import java.util.Map;
 
@@ -29,7 +31,28 @@ final class TestRules {
         eighth(),
         new Rules.Limits(0.95, 0.05, 1.2192, 1.524, 0.3, 0.6096),
         TestPriors.shipped(),
-        cracks());
+        cracks(),
+        holds());
+  }
+
+  /**
+   * 0.15 L from a square metre of wall in 30 minutes under 1.02 to 5.10 m of water: EN 1610, method
+   * W, as told at steinzeug-keramo.com, testing and operation (looked up).
+   */
+  static HoldLimits holds() {
+    return new HoldLimits(
+        List.of(
+            new HoldLimit(
+                "en-1610-w",
+                "EN 1610",
+                new HoldLimit.Allows.BySurface(0.15e-3 / 1800),
+                1800.0,
+                1.02,
+                5.1,
+                "13.3",
+                "en-1610-w",
+                Mark.LOOKED_UP,
+                null)));
   }
 
   /**

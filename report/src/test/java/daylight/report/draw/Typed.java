@@ -78,7 +78,8 @@ final class Typed {
             Bundled.fallRules("ipc-704.1"),
             Bundled.limits(),
             Bundled.priors(),
-            Bundled.grades());
+            Bundled.grades(),
+            Bundled.holdLimits());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,
