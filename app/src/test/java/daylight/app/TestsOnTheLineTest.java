@@ -193,6 +193,7 @@ class TestsOnTheLineTest {
     assertThat(keys(sound)).contains("answer.smoke_indoors");
     assertThat(sound.cautions()).contains(Caution.GAS);
     assertThat(known(handout.answers().proving())).containsEntry("SK", Connection.Known.TESTED);
+    assertThat(answer(handout, Question.WHAT_NOW).headline().key()).isEqualTo(AnswerKey.NOW_TRAP);
     Answer open =
         answer(
             answered("- {label: S1, kind: smoke, at: C1, seen: [{where: oak}]}"), Question.SOUND);

@@ -35,8 +35,18 @@ class FigureLeakTest {
   void tellsTheLossAndEachLimitByItself() {
     Said said =
         leak(
-            "--drop", "5 mm", "--riser", "100 mm", "--over", "60 min", "--bore", "100 mm",
-            "--length", "10 m", "--head", "1.2 m");
+            "--drop",
+            "5 mm",
+            "--riser",
+            "100 mm",
+            "--over",
+            "60 min",
+            "--bore",
+            "100 mm",
+            "--length",
+            "10 m",
+            "--head",
+            "1.2 m");
     assertThat(said.err()).isEmpty();
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.out())
@@ -57,8 +67,19 @@ class FigureLeakTest {
   void repliesInJson() {
     JsonNode reply =
         leak(
-                "--drop", "150 mm", "--riser", "100 mm", "--over", "30 min", "--bore", "100 mm",
-                "--length", "10 m", "--head", "1.2 m", "--json")
+                "--drop",
+                "150 mm",
+                "--riser",
+                "100 mm",
+                "--over",
+                "30 min",
+                "--bore",
+                "100 mm",
+                "--length",
+                "10 m",
+                "--head",
+                "1.2 m",
+                "--json")
             .json();
     assertThat(figure(reply, "fails").path("value").asDouble()).isCloseTo(0.02262, within(1e-5));
     assertThat(figure(reply, "lost").path("value").asDouble()).isCloseTo(0.001178, within(1e-6));
@@ -68,8 +89,20 @@ class FigureLeakTest {
   void tooCloseSaysHowLongToHoldIt() {
     Said said =
         leak(
-            "--drop", "58 mm", "--give-or-take", "3 mm", "--riser", "100 mm", "--over", "30 min",
-            "--bore", "100 mm", "--length", "10 m", "--head", "1.2 m");
+            "--drop",
+            "58 mm",
+            "--give-or-take",
+            "3 mm",
+            "--riser",
+            "100 mm",
+            "--over",
+            "30 min",
+            "--bore",
+            "100 mm",
+            "--length",
+            "10 m",
+            "--head",
+            "1.2 m");
     assertThat(said.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
     assertThat(said.out()).contains("EN 1610, method W, pipelines: too close to say.");
   }
@@ -101,8 +134,16 @@ class FigureLeakTest {
             """);
     Said said =
         leak(
-            "--topped-up", "1 L", "--over", "60 min", "--bore", "100 mm", "--length", "10 m",
-            "--hold-limits", ours);
+            "--topped-up",
+            "1 L",
+            "--over",
+            "60 min",
+            "--bore",
+            "100 mm",
+            "--length",
+            "10 m",
+            "--hold-limits",
+            ours);
     assertThat(said.out()).contains("Ours: passes.").doesNotContain("EN 1610");
     Path wrong =
         Files.writeString(

@@ -158,6 +158,16 @@ public enum AnswerKey implements Key {
   SOUND_LEAKS_AT_LEAST,
   /** It is open to the ground: {0} put in at {1} came out at {2}. */
   SOUND_OPEN,
+  /** See first to the trap at {0}: smoke came up there. */
+  NOW_TRAP,
+  /** Plug the line and hold it full, to tell a leak from water that stands. */
+  MISSING_HOLD,
+  /** The hold test {0} tells no loss yet. */
+  HOLD_NOT_READ,
+  /** Dye put in at {0} came out at {1} after {2}. */
+  DYE_ARRIVED_AFTER,
+  /** Dye put in at {0} came out at {1}. */
+  DYE_ARRIVED,
   /** See first to where it leaks. */
   NOW_LEAK,
   /** For {0}: note how far the level fell, or how much was topped up. */

@@ -26,6 +26,7 @@ final class Holding {
   private final Case one;
   private final Telling tell;
   private final List<HeldTest> here;
+  private final Set<String> remembered = new HashSet<>();
 
   Holding(Case one, Telling tell) {
     this.one = one;
@@ -77,7 +78,7 @@ final class Holding {
     return held.deciding().map(HoldVerdict::verdict).orElse(null);
   }
 
-  /** Tells each test; of the one that makes the headline only what the headline leaves out. */
+  /** Tells each test; that it failed only where that does not make the headline. */
   void tell(@Nullable HeldTest headline) {
     boolean newWork = false;
     for (HeldTest held : here) {
@@ -85,9 +86,7 @@ final class Holding {
       Hold hold = held.hold();
       if (leak != null && hold != null) {
         boolean said = held.equals(headline);
-        if (!said) {
-          lost(held, hold, leak);
-        }
+        lost(held, hold, leak);
         for (HoldVerdict verdict : held.against()) {
           boolean deciding = held.deciding().filter(verdict::equals).isPresent();
           if (deciding && !said) {
@@ -101,6 +100,9 @@ final class Holding {
           fromMemory(verdict);
         }
         newWork |= !held.against().isEmpty();
+      } else {
+        tell.noted(held.test().label(), new Argument.Term("test.hold"));
+        tell.reason(AnswerKey.HOLD_NOT_READ, new Argument.Label(held.test().label()));
       }
       missing(held);
     }
@@ -234,7 +236,7 @@ final class Holding {
   }
 
   private void fromMemory(HoldVerdict verdict) {
-    if (verdict.limit().mark() == Mark.FROM_MEMORY) {
+    if (verdict.limit().mark() == Mark.FROM_MEMORY && remembered.add(verdict.limit().id())) {
       tell.reason(AnswerKey.HOLD_FROM_MEMORY, new Argument.Text(verdict.limit().title()));
     }
   }

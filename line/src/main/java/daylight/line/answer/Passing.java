@@ -58,6 +58,13 @@ final class Passing {
         told(passage);
       }
     }
+    boolean came =
+        here.stream()
+            .filter(passage -> passage.test().kind() != Test.Kind.SMOKE)
+            .anyMatch(passage -> passage.meaning() == Passage.Meaning.AS_THE_BOOK_SAYS);
+    if (came) {
+      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
+    }
     one.proving().poured().stream()
         .filter(poured -> here.stream().anyMatch(p -> p.test().equals(poured.test())))
         .forEach(this::poured);
@@ -67,28 +74,31 @@ final class Passing {
     Argument at = at(passage);
     Argument where = where(passage);
     Reading after = passage.seen().after();
+    boolean water = passage.test().kind() == Test.Kind.WATER_RUN;
     if (passage.meaning() == Passage.Meaning.ELSEWHERE) {
       tell.reason(AnswerKey.CAME_ELSEWHERE, kind(passage), at, where);
       tell.missing(AnswerKey.MISSING_TRACE, at, where);
     } else if (passage.meaning() == Passage.Meaning.OUT_OF_THE_GROUND) {
       tell.reason(AnswerKey.CAME_OUT_OF_GROUND, kind(passage), at, where);
     } else if (!passage.seen().arrived()) {
-      boolean water = passage.test().kind() == Test.Kind.WATER_RUN;
-      tell.reason(water ? AnswerKey.TEST_DID_NOT_ARRIVE : AnswerKey.DYE_DID_NOT_ARRIVE, at, where);
-      if (passage.meaning() == Passage.Meaning.DID_NOT_COME && !water) {
+      tell.reason(
+          water ? AnswerKey.TEST_DID_NOT_ARRIVE : AnswerKey.DYE_DID_NOT_ARRIVE, at, where);
+      boolean nowhere =
+          here.stream()
+              .filter(other -> other.test().equals(passage.test()))
+              .noneMatch(other -> other.seen().arrived());
+      if (passage.meaning() == Passage.Meaning.DID_NOT_COME && !water && nowhere) {
         tell.missing(AnswerKey.MISSING_DYE_AGAIN, at);
       }
     } else if (after == null) {
-      tell.reason(AnswerKey.TEST_ARRIVED, at, where);
-      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
+      tell.reason(water ? AnswerKey.TEST_ARRIVED : AnswerKey.DYE_ARRIVED, at, where);
     } else {
       tell.reason(
-          AnswerKey.TEST_ARRIVED_AFTER,
+          water ? AnswerKey.TEST_ARRIVED_AFTER : AnswerKey.DYE_ARRIVED_AFTER,
           at,
           where,
           tell.figure(
               FigureKey.AFTER, new Argument.Quantity(Dimension.DURATION, after.value()), null));
-      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
     }
   }
 
@@ -109,6 +119,16 @@ final class Passing {
         tell.node(poured.test().at()),
         caught,
         off);
+    if (told) {
+      tell.missing(AnswerKey.MISSING_HOLD);
+    }
+  }
+
+  /** The fixtures that smoke came up at, for what to do. */
+  List<Passage> indoors() {
+    return here.stream()
+        .filter(passage -> passage.meaning() == Passage.Meaning.INDOORS)
+        .toList();
   }
 
   /** What smoke and dye say of the pipe and the traps; smoke indoors is the way of sewer gas. */

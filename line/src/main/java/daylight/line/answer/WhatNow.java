@@ -11,6 +11,7 @@ import daylight.line.dig.Digger;
 import daylight.line.dig.TapeTies;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import daylight.line.proving.Passage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,6 +82,17 @@ final class WhatNow {
       if (before.stream().anyMatch(WhatNow::leaks)) {
         tell.cautionSewage();
         return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_LEAK);
+      }
+      List<Passage> indoors = new Passing(one, tell).indoors();
+      if (!indoors.isEmpty()) {
+        Passage smoke = indoors.getFirst();
+        tell.noted(smoke.test().label(), new Argument.Term("test.smoke.true"));
+        tell.caution(Caution.GAS);
+        return tell.answer(
+            State.ANSWERED,
+            Sureness.LIKELY,
+            AnswerKey.NOW_TRAP,
+            tell.node(smoke.seen().where()));
       }
       boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
       return tell.answer(

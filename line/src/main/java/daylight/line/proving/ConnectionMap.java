@@ -46,7 +46,7 @@ final class ConnectionMap {
   }
 
   private Connection of(String source, Connection.Kind kind, @Nullable String what, String node) {
-    List<Reach> own = ways.own(node);
+    List<Reach> own = isMouth(node) ? ways.own(node) : List.of();
     String joins = own.isEmpty() ? node : own.getLast().downstream();
     Set<String> tested = new LinkedHashSet<>();
     Set<String> seen = new LinkedHashSet<>();
@@ -110,22 +110,17 @@ final class ConnectionMap {
     }
   }
 
-  /**
-   * Whether a place of a test is the source itself: by its own label, or by its node where the node
-   * is nothing but the mouth of this one source.
-   */
+  /** A place of a test is the source itself by its own label, or where it is its mouth. */
   private boolean isAt(String place, String source, String node) {
-    if (place.equals(source)) {
-      return true;
-    }
-    Surroundings around = book.site().surroundings();
-    long sources =
-        Stream.concat(
-                around.fixtures().stream().map(Surroundings.Fixture::node),
-                around.roofs().stream().map(Surroundings.Roof::node))
-            .filter(node::equals)
-            .count();
-    return place.equals(node) && sources <= 1 && ways.into(node) == 0;
+    return place.equals(source) || (place.equals(node) && isMouth(node));
+  }
+
+  /**
+   * An inlet is the mouth of what drains into it. Any other node, such as a cleanout, only passes
+   * on what comes to it: a camera or dye put in there shows nothing of a fixture beside it.
+   */
+  private boolean isMouth(String node) {
+    return book.site().findNode(node).filter(one -> one.kind() == Node.Kind.INLET).isPresent();
   }
 
   /** Whether the camera went from one end of its own pipe to the other. */

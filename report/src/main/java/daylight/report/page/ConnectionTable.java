@@ -51,7 +51,7 @@ public final class ConnectionTable {
     String against = said.against(connection);
     return List.of(
         said.source(connection),
-        said.joins(connection),
+        Words.capitalised(said.joins(connection)),
         Words.capitalised(said.known(connection)),
         against.isEmpty() ? Html.EMPTY : Words.capitalised(against));
   }

@@ -29,7 +29,7 @@ public record ConnectionWords(Words words, FieldBook book) {
     return book.site()
         .findNode(label)
         .map(Node::what)
-        .map(what -> Words.capitalised(what) + " (" + label + ")")
+        .map(what -> what + " (" + label + ")")
         .orElse(label);
   }
 
