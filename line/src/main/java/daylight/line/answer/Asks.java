@@ -93,7 +93,8 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
       case MISSING_SIGHT_NOTES, MISSING_BORE, MISSING_HOLD_LOSS -> OptionalDouble.of(2);
       case MISSING_LENGTH -> OptionalDouble.of(4);
       case MISSING_HOLD_SHORTER, MISSING_DYE_AGAIN, MISSING_TRACE -> OptionalDouble.of(15);
-      case MISSING_HOLD, MISSING_HOLD_HIGHER, MISSING_HOLD_LOWER, MISSING_HOLD_FINER -> OptionalDouble.of(40);
+      case MISSING_HOLD, MISSING_HOLD_HIGHER, MISSING_HOLD_LOWER, MISSING_HOLD_FINER ->
+          OptionalDouble.of(40);
       case MISSING_HOLD_LONGER -> OptionalDouble.of(minutes(missing.arguments().getLast()));
       case MISSING_DEPTHS -> OptionalDouble.of(4);
       case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);

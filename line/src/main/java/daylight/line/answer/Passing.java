@@ -81,8 +81,7 @@ final class Passing {
     } else if (passage.meaning() == Passage.Meaning.OUT_OF_THE_GROUND) {
       tell.reason(AnswerKey.CAME_OUT_OF_GROUND, kind(passage), at, where);
     } else if (!passage.seen().arrived()) {
-      tell.reason(
-          water ? AnswerKey.TEST_DID_NOT_ARRIVE : AnswerKey.DYE_DID_NOT_ARRIVE, at, where);
+      tell.reason(water ? AnswerKey.TEST_DID_NOT_ARRIVE : AnswerKey.DYE_DID_NOT_ARRIVE, at, where);
       boolean nowhere =
           here.stream()
               .filter(other -> other.test().equals(passage.test()))
@@ -126,9 +125,7 @@ final class Passing {
 
   /** The fixtures that smoke came up at, for what to do. */
   List<Passage> indoors() {
-    return here.stream()
-        .filter(passage -> passage.meaning() == Passage.Meaning.INDOORS)
-        .toList();
+    return here.stream().filter(passage -> passage.meaning() == Passage.Meaning.INDOORS).toList();
   }
 
   /** What smoke and dye say of the pipe and the traps; smoke indoors is the way of sewer gas. */

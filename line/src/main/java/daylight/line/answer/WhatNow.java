@@ -89,10 +89,7 @@ final class WhatNow {
         tell.noted(smoke.test().label(), new Argument.Term("test.smoke.true"));
         tell.caution(Caution.GAS);
         return tell.answer(
-            State.ANSWERED,
-            Sureness.LIKELY,
-            AnswerKey.NOW_TRAP,
-            tell.node(smoke.seen().where()));
+            State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_TRAP, tell.node(smoke.seen().where()));
       }
       boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
       return tell.answer(

@@ -48,11 +48,10 @@ public final class ConnectionTable {
   }
 
   private List<String> row(Connection connection) {
-    String against = said.against(connection);
     return List.of(
         said.source(connection),
         Words.capitalised(said.joins(connection)),
         Words.capitalised(said.known(connection)),
-        against.isEmpty() ? Html.EMPTY : Words.capitalised(against));
+        connection.against().isEmpty() ? Html.EMPTY : String.join(", ", connection.against()));
   }
 }
