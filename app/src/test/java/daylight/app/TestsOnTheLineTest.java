@@ -2,7 +2,6 @@ package daylight.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import daylight.archive.Bundled;
 import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
 import daylight.line.answer.Answer;
@@ -76,7 +75,7 @@ class TestsOnTheLineTest {
   private static List<String> wrong(String tests) {
     ReadBook read =
         FieldBookReader.read(
-            "book", (SITE + tests.indent(4)).getBytes(StandardCharsets.UTF_8), Bundled.catalogue());
+            "book", (SITE + tests.indent(4)).getBytes(StandardCharsets.UTF_8), null);
     return read.complaints().stream()
         .map(complaint -> complaint.code().key() + " " + complaint.place().path())
         .filter(said -> said.contains("tests"))
@@ -236,6 +235,8 @@ class TestsOnTheLineTest {
             "book.of-other-test visit.tests[2].drop",
             "book.unknown-test-place visit.tests[2].seen[0].where",
             "book.more-out-than-in visit.tests[2].seen[0].volume",
+            "book.not-positive visit.tests[3].duration",
+            "book.of-other-test visit.tests[3].riser",
             "form.not-a-quantity visit.tests[3].seen[0].after");
   }
 }
