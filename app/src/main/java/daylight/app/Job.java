@@ -155,7 +155,15 @@ public final class Job {
       return refused(book);
     }
     Rules rules =
-        new Rules(catalogue, fall, limits, priors, Bundled.grades(), urgency, Bundled.causes());
+        new Rules(
+            catalogue,
+            fall,
+            limits,
+            priors,
+            Bundled.grades(),
+            urgency,
+            Bundled.causes(),
+            Bundled.holdLimits());
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());

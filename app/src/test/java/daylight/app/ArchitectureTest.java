@@ -52,6 +52,7 @@ class ArchitectureTest {
           Map.entry("condition", Set.of("measure", "book", "counter", "course")),
           Map.entry("cause", Set.of("measure", "book", "survey", "course", "fall", "condition")),
           Map.entry("urgency", Set.of("measure", "book", "survey", "course", "condition")),
+          Map.entry("proving", Set.of("measure", "book", "course")),
           Map.entry("change", Set.of("measure", "book", "course", "fall", "condition")),
           Map.entry(
               "answer",
@@ -69,6 +70,7 @@ class ArchitectureTest {
                   "condition",
                   "cause",
                   "urgency",
+                  "proving",
                   "change")),
           Map.entry("trial", Set.of("measure", "book", "course", "answer")));
 

@@ -41,7 +41,8 @@ class ComplaintTest {
           Bundled.priors(),
           Bundled.grades(),
           Bundled.urgency(),
-          Bundled.causes());
+          Bundled.causes(),
+          Bundled.holdLimits());
 
   /** A kind that blocks, with the cause it stands for. */
   private record Blocks(String finding, String cause) {}

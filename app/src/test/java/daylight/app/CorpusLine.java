@@ -11,6 +11,10 @@ import daylight.line.measure.Complaint;
 import daylight.line.measure.Key;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
+import daylight.line.proving.Connection;
+import daylight.line.proving.HeldTest;
+import daylight.line.proving.Passage;
+import daylight.line.proving.Proving;
 import daylight.report.Handout;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,12 +70,35 @@ final class CorpusLine {
       parts.add("drain=" + state(line.to(Question.DRAIN)) + drain(line.to(Question.DRAIN)));
       parts.add("now=" + last(line.to(Question.WHAT_NOW).headline().key()));
     }
+    List<String> tests = tests(handout.answers().proving());
+    if (!tests.isEmpty()) {
+      parts.add("tests=" + String.join(",", tests));
+    }
     TreeSet<String> doubts = new TreeSet<>();
     for (Statement doubt : handout.line().doubts()) {
       doubts.add(last(doubt.key()));
     }
     parts.add("doubts=" + (doubts.isEmpty() ? "none" : String.join(",", doubts)));
     return String.join(" | ", parts);
+  }
+
+  /** Hold tests, what did not go as the book says, and how it is known what comes in where. */
+  private static List<String> tests(Proving proving) {
+    List<String> tests = new ArrayList<>();
+    for (HeldTest held : proving.holds()) {
+      String said = held.deciding().map(one -> lower(one.verdict())).orElse("too_little_known");
+      tests.add(held.test().label() + " " + said);
+    }
+    for (Passage passage : proving.passages()) {
+      if (passage.meaning() != Passage.Meaning.AS_THE_BOOK_SAYS) {
+        tests.add(passage.test().label() + " " + lower(passage.meaning()));
+      }
+    }
+    for (Connection one : proving.connections()) {
+      boolean doubted = !one.against().isEmpty();
+      tests.add(one.source() + " " + lower(one.known()) + (doubted ? " doubted" : ""));
+    }
+    return tests;
   }
 
   private static String state(Answer answer) {

@@ -275,7 +275,8 @@ public final class BookShape {
       Section.named("seen")
           .words("where")
           .plain("arrived", Shape.Kind.YES_NO)
-          .amount("after", Dimension.DURATION);
+          .amount("after", Dimension.DURATION)
+          .amount("volume", Dimension.VOLUME);
   static final Section TEST =
       entry("test")
           .oneOf("kind", Test.Kind.class)
@@ -284,6 +285,10 @@ public final class BookShape {
           .amount("volume", Dimension.VOLUME)
           .amount("duration", Dimension.DURATION)
           .amount("drop", Dimension.LENGTH, Bare.LEVEL)
+          .texts("reaches")
+          .amount("riser", Dimension.LENGTH, Bare.BORE)
+          .amount("head", Dimension.LENGTH, Bare.LEVEL)
+          .amount("topped-up", Dimension.VOLUME)
           .rows("seen", SEEN)
           .words("remark");
   static final Section WORK =

@@ -6,6 +6,7 @@ import daylight.line.book.Priors;
 import daylight.line.cause.CauseRules;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.UrgencyTable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -66,8 +67,14 @@ public final class Bundled {
     return Ours.CAUSES;
   }
 
+  /** The criteria for hold tests. */
+  public static HoldLimits holdLimits() {
+    return Ours.HELD;
+  }
+
   /** Read once, when first asked for. */
   private static final class Ours {
+    static final HoldLimits HELD = read("hold-limits.yaml", DataReader::holdLimits);
     static final UrgencyTable URGENCY = read("urgency.yaml", DataReader::urgency);
     static final CauseRules CAUSES =
         new CauseRules(

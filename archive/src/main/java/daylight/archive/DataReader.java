@@ -15,6 +15,7 @@ import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Gravity;
+import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.UrgencyTable;
 import java.nio.file.Path;
 import java.util.List;
@@ -143,6 +144,21 @@ public final class DataReader {
   /** Thresholds in a file, over a base. */
   public static ReadData<Rules.Limits> limits(Path file, Rules.@Nullable Limits base) {
     return file(file, bytes -> limits(file.toString(), bytes, base));
+  }
+
+  /** Criteria for hold tests. */
+  public static ReadData<HoldLimits> holdLimits(String name, byte[] bytes) {
+    return read(
+        new Desk(name),
+        bytes,
+        DataShape.HOLD_LIMITS,
+        DataShape.HOLD_LIMITS_KEY,
+        HoldLimitsReader::read);
+  }
+
+  /** Criteria for hold tests in a file. */
+  public static ReadData<HoldLimits> holdLimits(Path file) {
+    return file(file, bytes -> holdLimits(file.toString(), bytes));
   }
 
   private static <T> ReadData<T> file(Path file, Function<byte[], ReadData<T>> reader) {

@@ -15,6 +15,7 @@ final class DataShape {
   static final String CATALOGUE_KEY = "daylight-catalogue";
   static final String LIMITS_KEY = "daylight-limits";
   static final String FALL_RULES_KEY = "daylight-fall-rules";
+  static final String HOLD_LIMITS_KEY = "daylight-hold-limits";
 
   /** A prior's a and b have the dimension of its kind; their shape is given where they are read. */
   static final Section PRIOR =
@@ -73,6 +74,24 @@ final class DataShape {
           .oneOf("mark", Mark.class)
           .words("note");
   static final Section LIMITS = Section.named("limits").words(LIMITS_KEY).rows("limits", LIMIT);
+
+  static final Section HOLD_LIMIT =
+      Section.named("hold-limit")
+          .words("id", "title")
+          .amount("loss", Dimension.VOLUME)
+          .amount("per-surface", Dimension.AREA)
+          .amount("per-bore", Dimension.LENGTH)
+          .amount("per-length", Dimension.LENGTH)
+          .amount("in", Dimension.DURATION)
+          .plain("no-drop", Shape.Kind.YES_NO)
+          .amount("hold", Dimension.DURATION)
+          .amount("head-from", Dimension.LENGTH)
+          .amount("head-to", Dimension.LENGTH)
+          .words("clause", "source")
+          .oneOf("mark", Mark.class)
+          .words("note");
+  static final Section HOLD_LIMITS =
+      Section.named("hold-limits").words(HOLD_LIMITS_KEY).rows("limits", HOLD_LIMIT);
 
   private DataShape() {}
 }

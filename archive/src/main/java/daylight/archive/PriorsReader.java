@@ -101,6 +101,8 @@ final class PriorsReader {
           SONDE_TILT ->
           Dimension.ANGLE;
       case COUNTER_SCALE, RECEIVER_SCALE, FALL, SIGNAL -> Dimension.SLOPE;
+      case WATCH -> Dimension.DURATION;
+      case VOLUME -> Dimension.VOLUME;
       case TAPE,
           ALONG,
           OUT,
@@ -121,6 +123,7 @@ final class PriorsReader {
           GROUND_STEP,
           WATER_DEPTH,
           NULL_MARK,
+          WATER_DROP,
           ANTENNA_ABOVE_FOOT,
           BORE ->
           Dimension.LENGTH;

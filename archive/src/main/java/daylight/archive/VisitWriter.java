@@ -169,6 +169,10 @@ final class VisitWriter {
         .reading("volume", test.volume())
         .reading("duration", test.duration())
         .reading("drop", test.drop())
+        .texts("reaches", test.held().reaches())
+        .reading("riser", test.held().riser())
+        .reading("head", test.held().head())
+        .reading("topped-up", test.held().toppedUp())
         .rows(
             "seen",
             test.seen(),
@@ -176,7 +180,8 @@ final class VisitWriter {
                 sheet(BookShape.SEEN)
                     .words("where", seen.where())
                     .yes("arrived", seen.arrived())
-                    .reading("after", seen.after()))
+                    .reading("after", seen.after())
+                    .reading("volume", seen.volume()))
         .words("remark", test.remark());
   }
 

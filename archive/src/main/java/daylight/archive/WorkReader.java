@@ -27,6 +27,7 @@ final class WorkReader {
               row.reading("volume"),
               row.reading("duration"),
               row.reading("drop"),
+              held(row),
               seen(row),
               row.words("remark"));
       clerk.keep(tests, row, test);
@@ -34,11 +35,23 @@ final class WorkReader {
     return tests;
   }
 
+  private static Test.Held held(Fields test) {
+    return new Test.Held(
+        test.texts("reaches"),
+        test.reading("riser"),
+        test.reading("head"),
+        test.reading("topped-up"));
+  }
+
   private static List<Test.Seen> seen(Fields test) {
     List<Test.Seen> seen = new ArrayList<>();
     for (Fields row : test.rows("seen")) {
       Test.Seen read =
-          new Test.Seen(row.wantedWords("where"), row.yes("arrived", true), row.reading("after"));
+          new Test.Seen(
+              row.wantedWords("where"),
+              row.yes("arrived", true),
+              row.reading("after"),
+              row.reading("volume"));
       if (row.sound()) {
         seen.add(read);
       } else {

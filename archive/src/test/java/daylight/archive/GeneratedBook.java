@@ -396,7 +396,18 @@ final class GeneratedBook {
         perhaps(() -> of(0, 2, " m3")),
         perhaps(() -> of(0, 900, " s")),
         perhaps(this::reading),
-        some(() -> new Test.Seen(words(), dice.maybe(), perhaps(() -> of(0, 900, " s")))),
+        new Test.Held(
+            some(this::words),
+            perhaps(this::reading),
+            perhaps(this::reading),
+            perhaps(() -> of(0, 2, " m3"))),
+        some(
+            () ->
+                new Test.Seen(
+                    words(),
+                    dice.maybe(),
+                    perhaps(() -> of(0, 900, " s")),
+                    perhaps(() -> of(0, 2, " m3")))),
         perhaps(this::words));
   }
 

@@ -34,6 +34,8 @@ import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
+import daylight.line.proving.Connection;
+import daylight.line.proving.Proving;
 import java.util.List;
 import java.util.Map;
 
@@ -99,7 +101,34 @@ final class ExampleAnswers {
             Caution.SEWAGE,
             Caution.LOCAL_CODES),
         fall(),
+        proving(),
         List.of());
+  }
+
+  private static Proving proving() {
+    return new Proving(
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(
+            new Connection(
+                "FX1",
+                Connection.Kind.FIXTURE,
+                "floor drain",
+                "C1",
+                "C1",
+                Connection.Known.TESTED,
+                List.of("Q1"),
+                List.of()),
+            new Connection(
+                "RF1",
+                Connection.Kind.ROOF,
+                null,
+                "C1",
+                "C1",
+                Connection.Known.ASSUMED,
+                List.of(),
+                List.of("Q2"))));
   }
 
   static Rules rules() {
@@ -123,7 +152,8 @@ final class ExampleAnswers {
         Bundled.priors(),
         Bundled.grades(),
         Bundled.urgency(),
-        Bundled.causes());
+        Bundled.causes(),
+        Bundled.holdLimits());
   }
 
   private static Catalogue.Kind kind(String id, Catalogue.Bears bears, Dimension dimension) {

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       FigureFall.class,
       FigureGrade.class,
       FigureHeights.class,
+      FigureLeak.class,
       FigureLift.class,
       FigureNext.class,
       FigureNulls.class,

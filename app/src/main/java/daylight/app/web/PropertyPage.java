@@ -8,6 +8,7 @@ import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.page.ComplaintTold;
+import daylight.report.page.ConnectionTable;
 import daylight.report.page.DigCards;
 import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
@@ -40,6 +41,7 @@ final class PropertyPage {
     contents.add(new Findings(property, answered).section());
     contents.add(
         Pieces.section("digs", words.word("report.digs")).addAll(new DigCards(subject).told("h3")));
+    contents.add(connections());
     contents.add(services());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
     contents.add(HandOver.section(property, words));
@@ -66,6 +68,11 @@ final class PropertyPage {
     return statements.isEmpty()
         ? Tag.of("p", words.word(none))
         : Pieces.list(statements.stream().map(words::say).toList());
+  }
+
+  private Tag connections() {
+    return Pieces.section("connections", words.word("report.connections"))
+        .addAll(new ConnectionTable(subject).told(words.word("report.connections.caption")));
   }
 
   private Tag services() {

@@ -136,6 +136,84 @@ public enum AnswerKey implements Key {
   TEST_DID_NOT_ARRIVE,
   /** That water came out does not prove that all of it drains. */
   TEST_PROVES_LITTLE,
+  /** Something passes: {0} put in at {1} came out at {2}; how much of the bore is free is open. */
+  CLEAR_PASSES,
+  /** Dye put in at {0} did not come out at {1}. */
+  DYE_DID_NOT_ARRIVE,
+  /** {0} put in at {1} came out at {2}, where the book does not say that it leads. */
+  CAME_ELSEWHERE,
+  /** {0} put in at {1} came out of the ground at {2}. */
+  CAME_OUT_OF_GROUND,
+  /** Of {0} put in at {1}, {2} were caught, give or take {3}: the rest stands or leaked. */
+  WATER_NOT_CAUGHT,
+  /** Of {0} put in at {1}, {2} were caught, give or take {3}: no loss shows. */
+  WATER_CAUGHT,
+  /** Smoke put in at {0} came out indoors at {1}: its trap is dry or broken. */
+  SMOKE_INDOORS,
+  /** Held full at {0} for {1}, it lost {2} a day, give or take {3}. */
+  HOLD_LOST,
+  /** Held full at {0} for {1}, no drop could be read: at most {2} a day, 19 times of 20. */
+  HOLD_NO_DROP,
+  /** Held full at {0} for {1}, the level left the riser: it lost {2} a day at least. */
+  HOLD_LEFT_RISER,
+  /** That is within the {1} a day that {2} lets {0} lose; for that stretch and that day alone. */
+  HOLD_WITHIN,
+  /** That is more than the {1} a day that {2} lets {0} lose. */
+  HOLD_BEYOND,
+  /** That it is within the {1} a day that {2} lets {0} lose is too close to say: {3}. */
+  HOLD_CLOSE,
+  /** By {2}, which lets {0} lose {1} a day, it is not decided: {3}. */
+  HOLD_UNDECIDED,
+  /** By {0}: {1}. */
+  HOLD_OTHER,
+  /** The limit of {0} is from memory of its source. */
+  HOLD_FROM_MEMORY,
+  /** These limits are for new work; an older drain may be lawful with more. */
+  HOLD_NEW_WORK,
+  /** It leaks: held full, {0} lost {1} a day, give or take {2}, where {4} allows {3}. */
+  SOUND_LEAKS,
+  /** It leaks: held full, {0} lost more than {1} a day, where {4} allows {3}. */
+  SOUND_LEAKS_AT_LEAST,
+  /** It is open to the ground: {0} put in at {1} came out at {2}. */
+  SOUND_OPEN,
+  /** See first to the trap at {0}: smoke came up there. */
+  NOW_TRAP,
+  /** Plug the line and hold it full, to tell a leak from water that stands. */
+  MISSING_HOLD,
+  /** The hold test {0} tells no loss yet. */
+  HOLD_NOT_READ,
+  /** Dye put in at {0} came out at {1} after {2}. */
+  DYE_ARRIVED_AFTER,
+  /** Dye put in at {0} came out at {1}. */
+  DYE_ARRIVED,
+  /** See first to where it leaks. */
+  NOW_LEAK,
+  /** For {0}: note how far the level fell, or how much was topped up. */
+  MISSING_HOLD_LOSS,
+  /** For {0}: note how long it was held. */
+  MISSING_HOLD_DURATION,
+  /** For {0}: measure the bore of the riser in which the level was read. */
+  MISSING_HOLD_RISER,
+  /** For {0}: note which reaches were plugged off and full. */
+  MISSING_HOLD_REACHES,
+  /** For {0}: measure how far the water stood above the highest pipe held. */
+  MISSING_HOLD_HEAD,
+  /** Do {0} again, held for {1}. */
+  MISSING_HOLD_LONGER,
+  /** Do {0} again with a finer reading or a narrower riser. */
+  MISSING_HOLD_FINER,
+  /** Do {0} again with {1} of water above the pipe or more. */
+  MISSING_HOLD_HIGHER,
+  /** Do {0} again with {1} of water above the pipe or less. */
+  MISSING_HOLD_LOWER,
+  /** Do {0} again and read the level before it leaves the riser. */
+  MISSING_HOLD_SHORTER,
+  /** Measure the length of {0}. */
+  MISSING_LENGTH,
+  /** Find the way from {0} to {1}. */
+  MISSING_TRACE,
+  /** Put dye in at {0} again, wait longer and look wherever it may come out. */
+  MISSING_DYE_AGAIN,
   /** Level the ground at {0} against each other. */
   MISSING_LEVELS,
   /** Level the invert at {0}. */

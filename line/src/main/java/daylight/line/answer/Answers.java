@@ -1,6 +1,7 @@
 package daylight.line.answer;
 
 import daylight.line.fall.Fall;
+import daylight.line.proving.Proving;
 import java.util.List;
 
 /**
@@ -12,6 +13,7 @@ import java.util.List;
  * @param lines the seven answers for each line
  * @param cautions that go with all of it
  * @param fall the figures of the fall that the answers rest on
+ * @param proving what the tests proved, and where what comes in
  * @param digs where to dig for what asks for work, in the order of the work; none on a line that
  *     has a stop order
  */
@@ -22,6 +24,7 @@ public record Answers(
     List<LineAnswers> lines,
     List<Caution> cautions,
     Fall fall,
+    Proving proving,
     List<DigPlace> digs) {
   public Answers {
     stops = List.copyOf(stops);

@@ -2,6 +2,8 @@ package daylight.line.answer;
 
 import daylight.line.book.FieldBook;
 import daylight.line.course.Line;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Statement;
 import daylight.line.survey.SurveyKey;
 import java.util.ArrayList;
@@ -68,6 +70,10 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
         && gains.stream().anyMatch(gain -> gain.question() == question);
   }
 
+  private static double minutes(Argument time) {
+    return time instanceof Argument.Quantity(Dimension _, double seconds) ? seconds / 60 : 40;
+  }
+
   /** How long a crew needs for it; empty for what needs no crew. */
   private static OptionalDouble minutes(Statement missing) {
     if (missing.key() instanceof SurveyKey) {
@@ -78,8 +84,18 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
       return OptionalDouble.empty();
     }
     return switch (key) {
-      case MISSING_SOIL -> OptionalDouble.of(1);
-      case MISSING_SIGHT_NOTES, MISSING_BORE -> OptionalDouble.of(2);
+      case MISSING_SOIL,
+          MISSING_HOLD_REACHES,
+          MISSING_HOLD_DURATION,
+          MISSING_HOLD_RISER,
+          MISSING_HOLD_HEAD ->
+          OptionalDouble.of(1);
+      case MISSING_SIGHT_NOTES, MISSING_BORE, MISSING_HOLD_LOSS -> OptionalDouble.of(2);
+      case MISSING_LENGTH -> OptionalDouble.of(4);
+      case MISSING_HOLD_SHORTER, MISSING_DYE_AGAIN, MISSING_TRACE -> OptionalDouble.of(15);
+      case MISSING_HOLD, MISSING_HOLD_HIGHER, MISSING_HOLD_LOWER, MISSING_HOLD_FINER ->
+          OptionalDouble.of(40);
+      case MISSING_HOLD_LONGER -> OptionalDouble.of(minutes(missing.arguments().getLast()));
       case MISSING_DEPTHS -> OptionalDouble.of(4);
       case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);
       case MISSING_LOCATE_ON, MISSING_SECOND -> OptionalDouble.of(6);

@@ -2,7 +2,6 @@ package daylight.line.answer;
 
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
-import daylight.line.book.Test;
 import daylight.line.course.Run;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
@@ -12,13 +11,11 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
+import daylight.line.proving.Passage;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** Does it drain? */
 final class Drain {
@@ -40,7 +37,8 @@ final class Drain {
     if (one.runs().stream().allMatch(run -> run.reach().use() == Reach.Use.PUMPED)) {
       return tell.answer(State.DOES_NOT_APPLY, Sureness.SURE, AnswerKey.DRAIN_PUMPED);
     }
-    tests();
+    Passing passing = new Passing(one, tell);
+    passing.drains();
     List<FallStretch> stretches =
         one.fall().stretches().stream().filter(s -> one.has(s.from().reach())).toList();
     rest(stretches);
@@ -51,9 +49,9 @@ final class Drain {
     if (water.isPresent()) {
       return standing(water.get(), stretches);
     }
-    Lost lost = lost();
-    if (lost != null) {
-      return notArrived(lost, stretches);
+    Optional<Passage> lost = passing.lost();
+    if (lost.isPresent()) {
+      return notArrived(lost.get(), stretches);
     }
     if (stretches.isEmpty()) {
       boolean unfound = Unfound.isTrueOf(one);
@@ -122,7 +120,7 @@ final class Drain {
   }
 
   /** Water that was put in and did not come out speaks louder than any fall. */
-  private Answer notArrived(Lost lost, List<FallStretch> stretches) {
+  private Answer notArrived(Passage lost, List<FallStretch> stretches) {
     tell.caution(Caution.SEWAGE);
     stretches.stream().filter(FallStretch::whole).forEach(this::overall);
     return tell.answer(
@@ -130,7 +128,7 @@ final class Drain {
         Sureness.LIKELY,
         AnswerKey.TEST_DID_NOT_ARRIVE,
         tell.node(lost.test().at()),
-        tell.node(lost.where()));
+        tell.node(lost.seen().where()));
   }
 
   private void overall(FallStretch stretch) {
@@ -308,68 +306,6 @@ final class Drain {
     asked.forEach(node -> tell.missing(AnswerKey.MISSING_INVERT_LEVEL, tell.node(node)));
     if (!grounds.isEmpty()) {
       tell.missing(AnswerKey.MISSING_LEVELS, new Argument.Several(grounds));
-    }
-  }
-
-  /** A test whose water did not come to a node further down. */
-  private record Lost(Test test, String where) {}
-
-  private @Nullable Lost lost() {
-    for (Test test : one.visit().tests()) {
-      for (Test.Seen seen : test.seen()) {
-        boolean missed = test.kind() == Test.Kind.WATER_RUN && !seen.arrived();
-        if (missed && leadsDown(test.at(), seen.where())) {
-          return new Lost(test, seen.where());
-        }
-      }
-    }
-    return null;
-  }
-
-  private boolean leadsDown(String from, String to) {
-    Set<String> reached = new HashSet<>(Set.of(from));
-    int before = 0;
-    while (reached.size() > before) {
-      before = reached.size();
-      for (Run run : one.runs()) {
-        if (reached.contains(run.reach().upstream())) {
-          reached.add(run.reach().downstream());
-        }
-      }
-    }
-    return !from.equals(to) && reached.contains(to);
-  }
-
-  private void tests() {
-    for (Test test : one.visit().tests()) {
-      boolean here =
-          one.runs().stream()
-              .anyMatch(
-                  r -> r.reach().from().equals(test.at()) || r.reach().to().equals(test.at()));
-      if (here && (test.kind() == Test.Kind.WATER_RUN || test.kind() == Test.Kind.DYE)) {
-        test.seen().forEach(seen -> told(test, seen));
-      }
-    }
-  }
-
-  private void told(Test test, Test.Seen seen) {
-    Argument at = tell.node(test.at());
-    Argument where = tell.node(seen.where());
-    var after = seen.after();
-    tell.noted(test.label(), new Argument.Term("test." + seen.arrived()));
-    if (!seen.arrived()) {
-      tell.reason(AnswerKey.TEST_DID_NOT_ARRIVE, at, where);
-    } else if (after == null) {
-      tell.reason(AnswerKey.TEST_ARRIVED, at, where);
-      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
-    } else {
-      tell.reason(
-          AnswerKey.TEST_ARRIVED_AFTER,
-          at,
-          where,
-          tell.figure(
-              FigureKey.AFTER, new Argument.Quantity(Dimension.DURATION, after.value()), null));
-      tell.reason(AnswerKey.TEST_PROVES_LITTLE);
     }
   }
 }

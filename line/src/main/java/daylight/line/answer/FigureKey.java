@@ -27,7 +27,16 @@ public enum FigureKey implements Key {
   AFTER,
   DROP,
   BACKWARD,
-  URGENCY;
+  URGENCY,
+  PUT_IN,
+  CAUGHT,
+  CAUGHT_OFF,
+  HELD_FOR,
+  LOST,
+  LOST_OFF,
+  LOST_MOST,
+  ALLOWED,
+  WITHIN;
 
   @Override
   public String key() {

@@ -6,6 +6,8 @@ import daylight.line.book.Visit;
 import daylight.line.course.Line;
 import daylight.line.fall.Fall;
 import daylight.line.fall.Faller;
+import daylight.line.proving.Prover;
+import daylight.line.proving.Proving;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,12 +31,13 @@ public final class Judge {
   /** Judges one visit: its findings and its water, on geometry from every visit. */
   public static Answers judge(FieldBook book, Line line, Rules rules, Visit visit) {
     Fall fall = Faller.of(line, visit.label(), rules.fall());
+    Proving proving = Prover.of(book, line, visit, rules.holds(), rules.priors());
     List<StopOrder> stops = StopOrders.of(book, line, rules);
     List<Case> cases =
         book.site().reaches().stream()
             .map(Reach::line)
             .distinct()
-            .map(name -> Case.of(book, line, rules, fall, visit, name))
+            .map(name -> Case.of(book, line, rules, fall, proving, visit, name))
             .toList();
     List<Answers.LineAnswers> lines = new ArrayList<>();
     List<DigPlace> digs = new ArrayList<>();
@@ -45,7 +48,7 @@ public final class Judge {
     }
     Opening opening = Openings.of(book, line, visit, cases, !stops.isEmpty());
     return new Answers(
-        visit.label(), stops, opening, lines, cautions(lines, stops, opening), fall, digs);
+        visit.label(), stops, opening, lines, cautions(lines, stops, opening), fall, proving, digs);
   }
 
   private static List<Answer> answers(Case one, List<StopOrder> stops, List<DigPlace> digs) {

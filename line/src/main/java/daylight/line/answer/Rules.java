@@ -14,6 +14,7 @@ import daylight.line.course.PlacedFinding;
 import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Reading;
+import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.HowSoon;
 import daylight.line.urgency.Urgencies;
 import daylight.line.urgency.UrgencyTable;
@@ -29,6 +30,7 @@ import daylight.line.urgency.UrgencyTable;
  * @param grades by which findings are graded
  * @param urgency how soon, by class and consequence
  * @param causes what may be behind a complaint
+ * @param holds by which hold tests are judged
  */
 public record Rules(
     Catalogue catalogue,
@@ -37,7 +39,8 @@ public record Rules(
     Priors priors,
     GradeScheme grades,
     UrgencyTable urgency,
-    CauseRules causes) {
+    CauseRules causes,
+    HoldLimits holds) {
 
   /** How soon something is to be done about a finding of a line of a book. */
   public HowSoon howSoon(PlacedFinding placed, FieldBook book, Line line) {

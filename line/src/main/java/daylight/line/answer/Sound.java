@@ -10,7 +10,10 @@ import daylight.line.condition.LineGrade;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
+import daylight.line.proving.HeldTest;
+import daylight.line.proving.Passage;
 import java.util.List;
+import java.util.Optional;
 
 /** Is it sound? Defects are told as seen, the worst with its grade. */
 final class Sound {
@@ -19,29 +22,58 @@ final class Sound {
   static Answer answer(Case one) {
     Telling tell = new Telling(Question.SOUND, one);
     Coverage coverage = Coverage.of(one);
-    if (coverage.share() <= 0) {
+    List<PlacedFinding> defects = one.findings(Catalogue.Bears.STRUCTURE);
+    Holding holding = new Holding(one, tell);
+    Passing passing = new Passing(one, tell);
+    HeldTest leak = defects.isEmpty() ? holding.failed() : null;
+    holding.tell(leak);
+    passing.sound();
+    boolean seen = coverage.share() > 0;
+    if (seen) {
+      Clear.unseen(tell, coverage);
+    }
+    if (leak != null) {
+      tell.cautionSewage();
+      return holding.leaks(leak);
+    }
+    Optional<Passage> opened = defects.isEmpty() ? passing.opened() : Optional.empty();
+    if (opened.isPresent()) {
+      return passing.open(opened.get());
+    }
+    if (!seen) {
       return Clear.notSeen(tell, one);
     }
-    tell.caution(Caution.CAMERA_PROVES_NO_TIGHTNESS);
+    if (!holding.provesAll()) {
+      tell.caution(Caution.CAMERA_PROVES_NO_TIGHTNESS);
+    }
+    return defects.isEmpty()
+        ? noneSeen(one, tell, coverage, holding)
+        : defects(one, tell, coverage, defects);
+  }
+
+  private static Answer noneSeen(Case one, Telling tell, Coverage coverage, Holding holding) {
     Argument share = Clear.seen(tell, coverage);
-    Clear.unseen(tell, coverage);
-    List<PlacedFinding> defects = one.findings(Catalogue.Bears.STRUCTURE);
-    if (defects.isEmpty()) {
+    if (!holding.provesAll()) {
       tell.reason(AnswerKey.SOUND_NOT_TIGHT);
-      if (!coverage.open().isEmpty()) {
-        return tell.answer(
-            State.WITHIN_LIMITS,
-            Sureness.OPEN,
-            AnswerKey.SOUND_NONE_SO_FAR,
-            Clear.soFar(tell, coverage));
-      }
-      boolean whole = coverage.whole(one.rules().limits().seenShare());
+    }
+    if (!coverage.open().isEmpty()) {
       return tell.answer(
           State.WITHIN_LIMITS,
-          whole ? Sureness.LIKELY : Sureness.OPEN,
-          AnswerKey.SOUND_NONE_SEEN,
-          share);
+          Sureness.OPEN,
+          AnswerKey.SOUND_NONE_SO_FAR,
+          Clear.soFar(tell, coverage));
     }
+    boolean whole = coverage.whole(one.rules().limits().seenShare());
+    return tell.answer(
+        State.WITHIN_LIMITS,
+        whole && !holding.open() ? Sureness.LIKELY : Sureness.OPEN,
+        AnswerKey.SOUND_NONE_SEEN,
+        share);
+  }
+
+  private static Answer defects(
+      Case one, Telling tell, Coverage coverage, List<PlacedFinding> defects) {
+    Clear.seen(tell, coverage);
     tell.cautionSewage();
     for (PlacedFinding defect : defects.subList(1, defects.size())) {
       tell.reason(

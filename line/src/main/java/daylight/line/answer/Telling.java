@@ -82,6 +82,10 @@ final class Telling {
             limit.source()));
   }
 
+  void rule(String rules, String clause, Argument limit, String source) {
+    evidence.add(new Evidence.Rule(rules, clause, limit, source));
+  }
+
   void noted(String entry, Argument what) {
     evidence.add(new Evidence.Noted(entry, what));
   }

@@ -11,6 +11,7 @@ import daylight.line.dig.Digger;
 import daylight.line.dig.TapeTies;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import daylight.line.proving.Passage;
 import daylight.line.urgency.HowSoon;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -88,6 +89,18 @@ final class WhatNow {
       if (!dry) {
         return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_DRAIN);
       }
+      if (before.stream().anyMatch(WhatNow::leaks)) {
+        tell.cautionSewage();
+        return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_LEAK);
+      }
+      List<Passage> indoors = new Passing(one, tell).indoors();
+      if (!indoors.isEmpty()) {
+        Passage smoke = indoors.getFirst();
+        tell.noted(smoke.test().label(), new Argument.Term("test.smoke.true"));
+        tell.caution(Caution.GAS);
+        return tell.answer(
+            State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_TRAP, tell.node(smoke.seen().where()));
+      }
       boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
       return tell.answer(
           State.ANSWERED,
@@ -112,6 +125,10 @@ final class WhatNow {
 
   private static boolean doesNotDrain(Answer answer) {
     return answer.question() == Question.DRAIN && answer.state() == State.NO;
+  }
+
+  private static boolean leaks(Answer answer) {
+    return answer.question() == Question.SOUND && answer.state() == State.NO;
   }
 
   private static Answer first(Case one, Telling tell, PlacedFinding first, Dig dig) {

@@ -17,7 +17,7 @@ public final class BookCheck {
     new SiteCheck(faults, names).check(book.site());
     PassCheck passes = new PassCheck(faults, names, book.site(), catalogue);
     SpotCheck spots = new SpotCheck(faults, names);
-    VisitCheck visits = new VisitCheck(faults, names);
+    VisitCheck visits = new VisitCheck(faults, names, book.site().surroundings());
     visits.checkOrder(book.visits());
     for (Visit visit : book.visits()) {
       visit.passes().forEach(passes::check);

@@ -75,6 +75,18 @@ public enum BookFault implements ComplaintCode {
   NULLS_CROSSED(Gravity.DOUBT),
   /** A transmitter so far behind the lens: the distance. */
   SONDE_FAR(Gravity.DOUBT),
+  /** A place of a test that nothing is called: the label, the nearest known. */
+  UNKNOWN_TEST_PLACE,
+  /** A hold test whose level rose: by how much. */
+  HOLD_GAINS,
+  /** A hold test that lost water over an unknown time. */
+  HOLD_WITHOUT_DURATION(Gravity.DOUBT),
+  /** A reach named twice for one hold test: its label. */
+  HELD_TWICE,
+  /** A particular that only another kind of test has: the kind it is, the name. */
+  OF_OTHER_TEST(Gravity.DOUBT),
+  /** More water caught than was put in: how much, and how much was put in. */
+  MORE_OUT_THAN_IN(Gravity.DOUBT),
   /** A boundary of fewer than two points: how many. */
   BOUNDARY_TOO_SHORT,
   /** A visit dated before the one above it: both days. */

@@ -136,7 +136,13 @@ public final class Priors {
     /** How high the receiver's antenna sits above its foot. */
     ANTENNA_ABOVE_FOOT,
     /** The strength a receiver shows, relative. */
-    SIGNAL;
+    SIGNAL,
+    /** How far a level fell in a riser: the difference of two readings. */
+    WATER_DROP,
+    /** A time by a watch, seconds. */
+    WATCH,
+    /** A volume poured or caught, cubic metres. */
+    VOLUME;
 
     /** The id under which a share of variance names it. */
     public String id() {

@@ -13,10 +13,12 @@ final class VisitCheck {
 
   private final FaultList faults;
   private final Names names;
+  private final TestCheck tests;
 
-  VisitCheck(FaultList faults, Names names) {
+  VisitCheck(FaultList faults, Names names, Surroundings around) {
     this.faults = faults;
     this.names = names;
+    this.tests = new TestCheck(faults, names, around);
   }
 
   void checkOrder(List<Visit> visits) {
@@ -38,7 +40,7 @@ final class VisitCheck {
       faults.add(BookFault.SONDE_FAR, visit, "kit.sonde-behind-lens", distance);
     }
     complaint(visit);
-    visit.tests().forEach(this::test);
+    visit.tests().forEach(tests::check);
     visit.works().forEach(this::work);
     Set<String> passes = Names.labels(visit.passes());
     for (Papers.Media media : visit.papers().media()) {
@@ -52,15 +54,6 @@ final class VisitCheck {
     if (complaint != null) {
       faults.known(
           BookFault.UNKNOWN_SPOT, visit, "complaint.at", complaint.at(), names.complainedOf());
-    }
-  }
-
-  private void test(Test test) {
-    faults.known(BookFault.UNKNOWN_NODE, test, "at", test.at(), names.nodes());
-    for (int i = 0; i < test.seen().size(); i++) {
-      String where = test.seen().get(i).where();
-      String field = "seen[" + i + "].where";
-      faults.known(BookFault.UNKNOWN_NODE, test, field, where, names.nodes());
     }
   }
 

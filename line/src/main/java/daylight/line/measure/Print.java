@@ -116,13 +116,13 @@ public final class Print {
         : tenthBelowTen(cubicMetresPerSecond / GALLON_PER_MINUTE) + " gpm";
   }
 
-  /** US gallons or litres, from a cubic metre up cubic metres. */
+  /** US gallons or litres, from a cubic metre up cubic metres; below one to the hundredth. */
   public static String volume(double cubicMetres, Shown shown) {
     if (shown != Shown.METRES) {
-      return tenthBelowTen(cubicMetres / UnitNames.US_GALLON) + " gal";
+      return hundredthBelowOne(cubicMetres / UnitNames.US_GALLON) + " gal";
     }
     return cubicMetres < 1
-        ? tenthBelowTen(cubicMetres * 1000) + " L"
+        ? hundredthBelowOne(cubicMetres * 1000) + " L"
         : Digits.fixed(cubicMetres, 1) + " m³";
   }
 
@@ -172,6 +172,13 @@ public final class Print {
     return shown == Shown.METRES
         ? Digits.fixed(celsiusDays, 0) + " C-days"
         : Digits.fixed(celsiusDays * 9 / 5, 0) + " F-days";
+  }
+
+  private static String hundredthBelowOne(double value) {
+    if (value > 0 && value < 0.005) {
+      return "< 0.01";
+    }
+    return value > 0 && value < 0.995 ? Digits.fixed(value, 2) : tenthBelowTen(value);
   }
 
   private static String tenthBelowTen(double value) {

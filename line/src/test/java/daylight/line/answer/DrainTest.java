@@ -110,9 +110,10 @@ class DrainTest {
                     null,
                     null,
                     null,
+                    daylight.line.book.Test.Held.UNRECORDED,
                     List.of(
                         new daylight.line.book.Test.Seen(
-                            where, arrived, arrived ? Draft.metres(90) : null)),
+                            where, arrived, arrived ? Draft.metres(90) : null, null)),
                     null)));
   }
 

@@ -22,6 +22,8 @@ import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
+import daylight.line.proving.HoldLimit;
+import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.Consequence;
 import daylight.line.urgency.Urgency;
 import daylight.line.urgency.UrgencyTable;
@@ -42,7 +44,8 @@ final class TestRules {
         TestPriors.shipped(),
         cracks(),
         urgency(),
-        causes());
+        causes(),
+        holds());
   }
 
   /** At once where sewage can come up, a year elsewhere; of our own. */
@@ -90,6 +93,26 @@ final class TestRules {
 
   private static CauseTable.SignRow sign(Sign sign, double times, List<String> kinds) {
     return new CauseTable.SignRow(sign, times, kinds, null, null, List.of());
+  }
+
+  /**
+   * 0.15 L from a square metre of wall in 30 minutes under 1.02 to 5.10 m of water: EN 1610, method
+   * W, as a maker of pipes tells it (looked up; SOURCES).
+   */
+  static HoldLimits holds() {
+    return new HoldLimits(
+        List.of(
+            new HoldLimit(
+                "en-1610-w",
+                "EN 1610",
+                new HoldLimit.Allows.BySurface(0.15e-3 / 1800),
+                1800.0,
+                1.02,
+                5.1,
+                "13.3",
+                "en-1610-w",
+                Mark.LOOKED_UP,
+                null)));
   }
 
   /**

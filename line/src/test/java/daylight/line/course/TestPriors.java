@@ -53,6 +53,9 @@ public final class TestPriors {
     plain(rows, Kind.SONDE_TILT, degrees(5), 0);
     row(rows, Kind.ANTENNA_ABOVE_FOOT, 0.010, 0, 0, 1, 1, new Typical(0.050, 0.025));
     plain(rows, Kind.SIGNAL, 0.02, 0);
+    plain(rows, Kind.WATER_DROP, 0.0015, 0);
+    plain(rows, Kind.WATCH, 5, 0);
+    plain(rows, Kind.VOLUME, 0.00005, 0.05);
     return new Priors(rows);
   }
 

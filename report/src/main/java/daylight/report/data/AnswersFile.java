@@ -20,6 +20,7 @@ import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
+import daylight.report.words.ConnectionWords;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
 import java.util.List;
@@ -63,6 +64,8 @@ public final class AnswersFile {
     ArrayNode water = fall.putArray("water");
     answers.fall().water().forEach(seen -> water.add(water(seen)));
     fall.set("ponding", PondingJson.of(answers.fall().ponding()));
+    root.set(
+        "tests", new TestsJson(new ConnectionWords(words, subject.book())).of(answers.proving()));
     ArrayNode digs = root.putArray("digs");
     answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
     root.set("grades", new GradeJson(words).scheme(subject.rules().grades()));

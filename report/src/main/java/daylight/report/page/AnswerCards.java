@@ -95,7 +95,7 @@ public final class AnswerCards {
         switch (question) {
           case WHERE -> List.of(Exhibits.PLAN, Exhibits.PROFILE, Exhibits.LOCATES);
           case CLEAR, SOUND -> List.of(Exhibits.STRIP, Exhibits.FINDINGS);
-          case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL);
+          case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL, Exhibits.CONNECTIONS);
           case COPE, FREEZE, WHAT_NOW -> List.<String>of();
         };
     List<Tag> links = shown.stream().filter(numbered::has).map(numbered::link).toList();

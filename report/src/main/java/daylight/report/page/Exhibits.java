@@ -21,6 +21,7 @@ final class Exhibits {
   static final String FINDINGS = "findings";
   static final String LOCATES = "locates";
   static final String FALL = "fall";
+  static final String CONNECTIONS = "connections";
   static final String FOOTAGE = "footage";
 
   private final Words words;
@@ -39,6 +40,7 @@ final class Exhibits {
     number(FINDINGS, Captions.findings(subject));
     number(LOCATES, subject.line().locates());
     number(FALL, subject.answers().fall().stretches());
+    number(CONNECTIONS, subject.answers().proving().connections());
     number(FOOTAGE, subject.shots().reels());
   }
 

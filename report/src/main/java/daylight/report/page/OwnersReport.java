@@ -38,6 +38,7 @@ public final class OwnersReport {
           Exhibits.FINDINGS,
           Exhibits.LOCATES,
           Exhibits.FALL,
+          Exhibits.CONNECTIONS,
           Exhibits.FOOTAGE,
           "doubts",
           "book",
@@ -84,6 +85,8 @@ public final class OwnersReport {
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
     new Gallery(subject, exhibits).section().ifPresent(sections::add);
     sections.addAll(new Tables(subject, exhibits).all());
+    Tag connections = new ConnectionTable(subject).section(exhibits);
+    sections.add(sections.size() - 1, connections);
     sections.addAll(List.of(doubts(), book(), cautions(), method()));
     return Tag.of("main").addAll(stops()).add(head(), contents()).addAll(sections);
   }

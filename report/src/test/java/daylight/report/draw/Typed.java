@@ -80,7 +80,8 @@ final class Typed {
             Bundled.priors(),
             Bundled.grades(),
             Bundled.urgency(),
-            Bundled.causes());
+            Bundled.causes(),
+            Bundled.holdLimits());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,

@@ -46,6 +46,7 @@ class OwnersReportTest {
             "findings",
             "locates",
             "fall",
+            "connections",
             "footage",
             "doubts",
             "book",
