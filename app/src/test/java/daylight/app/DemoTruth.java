@@ -53,7 +53,8 @@ record DemoTruth(
             new Seen("F7", "R3", 6.00)),
         "behind=belly/probable | roof drain: where=answered/sure 84 ft 2.2..2.6 deep | "
             + "clear=no/sure 15 % | sound=no/sure 2 | "
-            + "drain=no/sure drain_water_stands | now=now_first_deep | doubts=none");
+            + "drain=no/sure drain_water_stands | now=now_first_deep | "
+            + "tests=RF1 assumed,RF2 tested | doubts=none");
   }
 
   private static DemoTruth house() {
@@ -79,7 +80,8 @@ record DemoTruth(
             new Seen("F5", "R2", 22.50)),
         "behind=roots/probable | house sewer: where=answered/sure 72 ft 1.2..6.2 deep | "
             + "clear=no/sure 40 % | sound=no/sure 1 | "
-            + "drain=no/sure drain_water_stands | now=now_first_deep | doubts=iron_pipe");
+            + "drain=no/sure drain_water_stands | now=now_first_deep | "
+            + "tests=FX1 tested,FX2 assumed | doubts=iron_pipe");
   }
 
   private static DemoTruth pit() {
@@ -99,7 +101,8 @@ record DemoTruth(
             new Seen("F3", "R1", 3.10), new Seen("F1", "R1", 11.40), new Seen("F2", "R1", 13.60)),
         "behind=frozen-pipe/probable | pit line: where=answered/sure 24.5 m 0.45..0.60 deep | "
             + "clear=no/sure 25 % | sound=no/sure 1 | "
-            + "drain=does_not_apply/sure drain_pumped | now=now_first_deep | doubts=none");
+            + "drain=does_not_apply/sure drain_pumped | now=now_first_deep | "
+            + "tests=FX1 assumed | doubts=none");
   }
 
   private static Seen length(String reach, double length) {

@@ -6,6 +6,7 @@ import daylight.line.fall.Held;
 import daylight.line.fall.Ponding;
 import daylight.line.fall.WaterCause;
 import daylight.line.fall.WaterSeen;
+import daylight.line.fall.WaterSign;
 import daylight.line.fall.WaterTest;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
@@ -26,7 +27,7 @@ final class Standing {
     this.one = one;
   }
 
-  /** Tells what holds a water, or what it may be and what would tell. */
+  /** Tells what holds a water, or what it may be, and what would tell. */
   static void held(Telling tell, WaterSeen water) {
     Held held = water.held();
     Optional<Held.Share> found = held.found();
@@ -35,10 +36,17 @@ final class Standing {
           AnswerKey.DRAIN_HELD,
           new Argument.Term(found.get().cause().key()),
           chance(tell, found.get(), water.from()));
-      return;
+    } else {
+      open(tell, water);
     }
+    for (WaterTest test : held.tests()) {
+      tell.missing(AnswerKey.MISSING_WATER_TEST, new Argument.Term(test.key()));
+    }
+  }
+
+  private static void open(Telling tell, WaterSeen water) {
     List<Argument> may = new ArrayList<>();
-    for (Held.Share share : held.shares()) {
+    for (Held.Share share : water.held().shares()) {
       if (share.probability() >= Held.WORTH) {
         may.add(
             new Argument.Said(
@@ -49,18 +57,17 @@ final class Standing {
       }
     }
     tell.reason(AnswerKey.DRAIN_HELD_OPEN, new Argument.Either(may));
-    for (WaterTest test : held.tests()) {
-      tell.missing(AnswerKey.MISSING_WATER_TEST, new Argument.Term(test.key()));
-    }
   }
 
-  /** Whether it was found that nothing held the water. */
+  /** Whether it was found, and looked at again, that nothing held the water. */
   static boolean ranOff(WaterSeen water) {
-    return water
-        .held()
-        .found()
-        .filter(share -> share.cause() == WaterCause.NOT_SETTLED)
-        .isPresent();
+    boolean gone = water.held().signs().contains(WaterSign.GONE_AFTER_WAITING);
+    return gone
+        && water
+            .held()
+            .found()
+            .filter(share -> share.cause() == WaterCause.NOT_SETTLED)
+            .isPresent();
   }
 
   /** Tells of water that only was running off. */

@@ -33,8 +33,11 @@ final class Holding {
           WaterCause.TAILWATER, 0.20,
           WaterCause.NOT_SETTLED, 0.35);
 
-  /** What depends on drawn profiles is never quite sure. */
-  private static final double LEAST = 0.01;
+  /**
+   * Pipes settle in ways that no drawn profile has, and stand up to what one has: whatever the
+   * heights say, so much is left for the other; common practice, no source.
+   */
+  private static final double LEFT = 0.1;
 
   /** So near to the end of the water something dams it, metres; common practice, no source. */
   private static final double AT_ITS_END = 0.5;
@@ -67,7 +70,7 @@ final class Holding {
   Held held(PlacedFinding water) {
     List<WaterSign> signs = signs(water);
     Double byGrade = byGrade(water);
-    double grade = byGrade == null ? BY_GRADE : Math.clamp(byGrade, LEAST, 1 - LEAST);
+    double grade = byGrade == null ? BY_GRADE : LEFT + (1 - 2 * LEFT) * byGrade;
     List<Held.Share> weights = new ArrayList<>();
     double sum = 0;
     for (WaterCause cause : WaterCause.values()) {
@@ -192,8 +195,13 @@ final class Holding {
   private static List<WaterTest> tests(
       List<Held.Share> shares, List<WaterSign> signs, @Nullable Double byGrade) {
     List<WaterTest> tests = new ArrayList<>();
-    if (shares.getFirst().probability() >= Held.FOUND) {
-      return tests;
+    Held.Share first = shares.getFirst();
+    if (first.probability() >= Held.FOUND) {
+      // That nothing holds it is found by exclusion only; looking again proves it.
+      return first.cause() == WaterCause.NOT_SETTLED
+              && !signs.contains(WaterSign.GONE_AFTER_WAITING)
+          ? List.of(WaterTest.WAIT)
+          : tests;
     }
     Set<WaterCause> left = EnumSet.of(shares.get(0).cause(), shares.get(1).cause());
     shares.stream()

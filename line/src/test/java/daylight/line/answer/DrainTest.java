@@ -7,11 +7,13 @@ import static daylight.line.answer.Straight.push;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.line.book.FieldBook;
+import daylight.line.book.Finding;
 import daylight.line.book.Level;
 import daylight.line.book.Material;
 import daylight.line.book.Node;
 import daylight.line.book.Reach;
 import daylight.line.book.Test.Kind;
+import daylight.line.book.Where;
 import daylight.line.course.Draft;
 import java.util.List;
 import java.util.Map;
@@ -69,13 +71,44 @@ class DrainTest {
         .contains(AnswerKey.MISSING_LEVELS, AnswerKey.MISSING_INVERT_LEVEL);
   }
 
+  private static Answer watered(Map<String, String> words) {
+    return answer(
+        book(
+            push()
+                .finding(
+                    "standing-water",
+                    new Where.FromTo(Draft.metres(6), Draft.metres(9)),
+                    Finding.Moving.PUSHING,
+                    Map.of("depth", 0.03),
+                    words,
+                    null)),
+        Question.DRAIN);
+  }
+
   @Test
   void standingWaterBeatsAComputedFall() {
-    Answer drain =
-        answer(book(push().stretch("standing-water", 6, 9, Map.of("depth", 0.03))), Question.DRAIN);
+    Answer drain = watered(Map.of("still", "yes", "after-waiting", "stays"));
 
     assertThat(drain.state()).isEqualTo(State.NO);
     assertThat(drain.headline().key()).isEqualTo(AnswerKey.DRAIN_WATER_STANDS);
+  }
+
+  @Test
+  void waterThatMayOnlyHaveBeenRunningOffAsksForASecondLook() {
+    Answer drain = watered(Map.of());
+
+    assertThat(drain.state()).isEqualTo(State.CANNOT_SAY_YET);
+    assertThat(drain.headline().key()).isEqualTo(AnswerKey.DRAIN_WATER_STANDS);
+    assertThat(drain.missing()).extracting(s -> s.key()).contains(AnswerKey.MISSING_WATER_TEST);
+  }
+
+  @Test
+  void waterThatWasGoneAfterAWhileLeavesTheFallToAnswer() {
+    Answer drain = watered(Map.of("after-waiting", "gone"));
+
+    assertThat(drain.state()).isNotEqualTo(State.NO);
+    assertThat(drain.headline().key()).isNotEqualTo(AnswerKey.DRAIN_WATER_STANDS);
+    assertThat(drain.reasons()).extracting(s -> s.key()).contains(AnswerKey.DRAIN_RAN_OFF);
   }
 
   @Test
