@@ -60,7 +60,7 @@ class FigureLeakTest {
   }
 
   /**
-   * 0.15 L from a square metre of wall in 30 min (EN 1610, method W, at steinzeug-keramo.com,
+   * 0.15 L from a square metre of wall in 30 min (EN 1610, method W, at the address in SOURCES,
    * looked up) are 22.6 L a day from 10 m of 100 mm pipe.
    */
   @Test

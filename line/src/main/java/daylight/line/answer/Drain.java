@@ -99,9 +99,9 @@ final class Drain {
     }
     tell.noted(water.finding(), new Argument.Term("kind.standing-water"));
     Place to = water.to();
-    boolean open = Standing.mayRunOff(water);
+    Sureness sure = Standing.held(water);
+    boolean open = sure == Sureness.OPEN && !water.held().tests().isEmpty();
     State state = open ? State.CANNOT_SAY_YET : State.NO;
-    Sureness sure = open ? Sureness.OPEN : Sureness.SURE;
     if (to == null) {
       return tell.answer(
           state,

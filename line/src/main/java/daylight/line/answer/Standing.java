@@ -88,9 +88,9 @@ final class Standing {
     return tell.figure(FigureKey.CHANCE, new Argument.Probability(share.probability()), at);
   }
 
-  /** Whether it is likelier that the water was only running off than that anything holds it. */
-  static boolean mayRunOff(WaterSeen water) {
-    return water.held().of(WaterCause.NOT_SETTLED) > 0.5 && !water.held().tests().isEmpty();
+  /** How sure it is that anything holds the water. */
+  static Sureness held(WaterSeen water) {
+    return Sureness.of(1 - water.held().of(WaterCause.NOT_SETTLED));
   }
 
   /**

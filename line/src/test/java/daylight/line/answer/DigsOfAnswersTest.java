@@ -26,13 +26,14 @@ class DigsOfAnswersTest {
   private static final FieldBook CRACKED =
       book(push().seen("roots", 5, Map.of("share", 0.4)).seen("crack", 11, Map.of("width", 0.002)));
 
+  /** Roots that nobody can give a class come before a crack that has a year. */
   @Test
   void everyPieceOfWorkHasItsDigTheFirstOneFirst() {
     Answers answers = judge(CRACKED);
 
     assertThat(answers.digs())
         .extracting(dig -> dig.finding().finding().kind())
-        .containsExactly("crack", "roots");
+        .containsExactly("roots", "crack");
     assertThat(answers.digs())
         .allSatisfy(
             dig -> {

@@ -52,8 +52,8 @@ class HoldsTest {
 
   /**
    * What EN 1610, method W, lets a metre of pipe take, printed to the hundredth of a litre: a table
-   * of permissible added water at steinzeug-keramo.com, testing and operation (looked up). The row
-   * of DN 350 there is rounded up from 0.165.
+   * of permissible added water at the address in SOURCES, testing and operation (looked up). The
+   * row of DN 350 there is rounded up from 0.165.
    */
   @ParameterizedTest
   @CsvSource({
