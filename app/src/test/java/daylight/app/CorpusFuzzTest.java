@@ -72,8 +72,8 @@ class CorpusFuzzTest {
 
   @Test
   @Timeout(value = 10, unit = TimeUnit.MINUTES)
-  void twoThousandChangedBooks() throws IOException {
-    mutate(2_000, 41);
+  void eightHundredChangedBooks() throws IOException {
+    mutate(800, 41);
   }
 
   @Test

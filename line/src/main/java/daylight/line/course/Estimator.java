@@ -14,6 +14,7 @@ import daylight.line.survey.LevelAdjustment;
 import daylight.line.survey.Survey;
 import daylight.line.survey.Surveyor;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,9 @@ import org.jspecify.annotations.Nullable;
  * docs/estimator.md}.
  */
 public final class Estimator {
+  /** No camera is pushed further, metres; common practice, no source. */
+  private static final double LONGEST = 1500;
+
   private final FieldBook book;
   private final Tracks tracks;
   private final Priors priors;
@@ -160,8 +164,14 @@ public final class Estimator {
         : Gathered.of(book, tree, false, water, plan, levels, priors);
   }
 
+  /**
+   * A line of many kilometres is a slip of the pen: it is laid out coarser, so that what
+   * contradicts it is told in seconds.
+   */
   private Model model(Gathered gathered, double[] shared) {
-    return new Model(gathered, spacing.knots(), shared, SetAside.NOTHING, Wander.none());
+    double longer = Math.max(1, Arrays.stream(gathered.lengths().metres()).sum() / LONGEST);
+    double knots = spacing.knots() * longer * longer;
+    return new Model(gathered, knots, shared, SetAside.NOTHING, Wander.none());
   }
 
   /** The same line as if no still water had been seen. */

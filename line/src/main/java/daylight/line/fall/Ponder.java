@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.hipparchus.exception.MathIllegalArgumentException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -20,6 +21,11 @@ import org.hipparchus.linear.RealMatrix;
 public final class Ponder {
   /** So much of one place's own, as a variance, keeps rounding out of the root, square metres. */
   private static final double ROUNDING = 1e-8;
+
+  /** As a share of the greatest variance. */
+  private static final double LEAST_ROUNDING = 1e-12;
+
+  private static final double MORE = 100;
 
   private static final double LIKELIER_THAN_NOT = 0.5;
 
@@ -58,17 +64,39 @@ public final class Ponder {
     }
   }
 
+  /**
+   * What rounding takes from a covariance grows with its greatest variance, which in a book that
+   * contradicts itself may be vast: as much is given back as is needed.
+   */
   private static RealMatrix root(Profile profile) {
+    double greatest = 0;
+    for (int i = 0; i < profile.places().size(); i++) {
+      greatest = Math.max(greatest, profile.covariance(i, i));
+    }
+    for (double share = LEAST_ROUNDING; share < 1; share *= MORE) {
+      Optional<RealMatrix> root = root(profile, ROUNDING + share * greatest);
+      if (root.isPresent()) {
+        return root.get();
+      }
+    }
+    throw new IllegalStateException("a covariance with its own diagonal again is no covariance");
+  }
+
+  private static Optional<RealMatrix> root(Profile profile, double rounding) {
     int n = profile.places().size();
     RealMatrix covariance = new Array2DRowRealMatrix(n, n);
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= i; j++) {
-        double both = profile.covariance(i, j) + (i == j ? ROUNDING : 0);
+        double both = profile.covariance(i, j) + (i == j ? rounding : 0);
         covariance.setEntry(i, j, both);
         covariance.setEntry(j, i, both);
       }
     }
-    return new CholeskyDecomposition(covariance).getL();
+    try {
+      return Optional.of(new CholeskyDecomposition(covariance).getL());
+    } catch (MathIllegalArgumentException notPositive) {
+      return Optional.empty();
+    }
   }
 
   /** Of every line whose heights are known and whose water is known to run one way. */
