@@ -72,8 +72,8 @@ class CorpusFuzzTest {
 
   @Test
   @Timeout(value = 10, unit = TimeUnit.MINUTES)
-  void eightHundredChangedBooks() throws IOException {
-    mutate(800, 41);
+  void twoThousandChangedBooks() throws IOException {
+    mutate(2_000, 41);
   }
 
   @Test
