@@ -50,7 +50,9 @@ class ArchitectureTest {
           Map.entry("flow", Set.of("measure", "book", "fall")),
           Map.entry("frost", Set.of("measure", "book", "survey", "fall")),
           Map.entry("condition", Set.of("measure", "book", "counter", "course")),
-          Map.entry("cause", Set.of("measure", "book", "survey", "course", "fall", "condition")),
+          Map.entry(
+              "cause",
+              Set.of("measure", "book", "survey", "course", "fall", "condition", "proving")),
           Map.entry("urgency", Set.of("measure", "book", "survey", "course", "condition")),
           Map.entry("proving", Set.of("measure", "book", "course")),
           Map.entry("change", Set.of("measure", "book", "course", "fall", "condition")),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import daylight.archive.Bundled;
 import daylight.archive.FieldBookReader;
+import daylight.line.answer.AnswerKey;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Judge;
 import daylight.line.answer.Opening;
@@ -242,20 +243,74 @@ class ComplaintTest {
     assertThat(none.opening().causes()).isNotEmpty();
   }
 
+  private static String held(String drop) {
+    return "  tests: [{kind: hold, at: C1, reaches: [R1], riser: 100, head: 1.5, drop: %s, duration: 30 min}]"
+        .formatted(drop);
+  }
+
   /** A line that is filled and loses water leaks; one that holds does not, whatever was seen. */
   @Test
   void aHoldTestSettlesAWetSpot() {
     String complaint = "{kinds: [wet-spot], at: C1}";
     List<String> joint = List.of("{kind: open-joint, cable: 1}");
-    Judged fell = judged(complaint, joint, List.of(), "  tests: [{kind: hold, at: C1, drop: 0.1}]");
-    Judged held =
-        judged(complaint, joint, List.of(), "  tests: [{kind: hold, at: C1, drop: 0.002}]");
+    Judged fell = judged(complaint, joint, List.of(), held("300 mm"));
+    Judged held = judged(complaint, joint, List.of(), held("0 mm"));
 
     assertThat(fell.cause("leak").strength()).isEqualTo(Strength.PROBABLE);
     assertThat(held.cause("leak").strength()).isNotEqualTo(Strength.PROBABLE);
     assertThat(held.cause("leak").speaksAgainst())
         .extracting(Statement::key)
         .contains(OpeningKey.HELD);
+  }
+
+  /** Smoke at a sink by its own label is at the sink, and not at some end of a pipe. */
+  @Test
+  void smokeOutOfAFixtureIsItsTrapAndNotThePipe() {
+    Judged smoked =
+        judged(
+            "{kinds: [smell], at: sink}",
+            List.of(),
+            List.of(),
+            "  tests: [{kind: smoke, at: O1, seen: [{where: sink}]}]");
+
+    assertThat(smoked.cause("dry-trap").strength()).isEqualTo(Strength.PROBABLE);
+    assertThat(smoked.cause("open-pipe").speaksFor()).isEmpty();
+  }
+
+  /** Dye let in at a fixture comes by its node; dye that came elsewhere clears nothing. */
+  @Test
+  void dyeThatCameElsewhereDoesNotSpeakAgainstABlockage() {
+    List<String> roots = List.of(seen("roots", 5, 10));
+    Judged out =
+        judged(SLOW, roots, List.of(), "  tests: [{kind: dye, at: sink, seen: [{where: O1}]}]");
+    Judged elsewhere =
+        judged(SLOW, roots, List.of(), "  tests: [{kind: dye, at: sink, seen: [{where: C2}]}]");
+
+    assertThat(out.cause("roots").speaksAgainst())
+        .extracting(Statement::key)
+        .contains(AnswerKey.TEST_ARRIVED);
+    assertThat(elsewhere.cause("roots").speaksAgainst())
+        .extracting(Statement::key)
+        .doesNotContain(AnswerKey.TEST_ARRIVED);
+  }
+
+  /** Water that stands because of what lies in the pipe is no belly, nor does it deny one. */
+  @Test
+  void waterBehindADamIsNoBelly() {
+    String water = "{kind: standing-water, from: 3, to: 5, depth: 30 mm, still: \"yes\", %s}";
+    Judged open = slow(List.of(water.formatted("after-waiting: stays")), List.of());
+    Judged dammed =
+        slow(
+            List.of(
+                water.formatted("after-waiting: stays, held-by: roots, after-cleaning: gone"),
+                seen("roots", 5, 20)),
+            List.of());
+
+    assertThat(open.cause("belly").speaksFor()).isNotEmpty();
+    assertThat(dammed.cause("belly").speaksFor()).isEmpty();
+    assertThat(dammed.cause("belly").speaksAgainst())
+        .extracting(Statement::key)
+        .doesNotContain(OpeningKey.NOT_FOUND);
   }
 
   @Test

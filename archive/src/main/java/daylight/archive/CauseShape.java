@@ -7,6 +7,7 @@ import daylight.line.cause.Ask;
 import daylight.line.cause.CauseTable;
 import daylight.line.cause.Sign;
 import daylight.line.condition.Grade;
+import daylight.line.fall.WaterCause;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
 
@@ -22,6 +23,7 @@ final class CauseShape {
           .texts("kinds")
           .amount("share-from", Dimension.SHARE)
           .oneOf("class", Grade.class)
+          .oneOf("held-by", WaterCause.class)
           .with("is", new Shape.Rows(new Shape.OneOf(Reported.When.class)));
   static final Section CAUSE =
       Section.named("cause")
@@ -40,7 +42,6 @@ final class CauseShape {
           .plain("probable-from", Shape.Kind.NUMBER)
           .plain("unlikely-to", Shape.Kind.NUMBER)
           .amount("near", Dimension.LENGTH)
-          .amount("hold-drop", Dimension.LENGTH)
           .amount("shallow", Dimension.LENGTH)
           .amount("deep", Dimension.LENGTH)
           .rows("causes", CAUSE);

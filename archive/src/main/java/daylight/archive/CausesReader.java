@@ -10,6 +10,7 @@ import daylight.line.cause.CauseTable;
 import daylight.line.cause.Sign;
 import daylight.line.cause.WordList;
 import daylight.line.condition.Grade;
+import daylight.line.fall.WaterCause;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Nearest;
@@ -43,7 +44,6 @@ final class CausesReader {
     double probable = number(fields, "probable-from", 1, MOST);
     double unlikely = number(fields, "unlikely-to", 0, 1);
     double near = positive(fields, "near");
-    double drop = positive(fields, "hold-drop");
     Reading shallow = fields.wantedReading("shallow");
     double deep = positive(fields, "deep");
     if (fields.sound() && !(shallow.value() < deep)) {
@@ -60,7 +60,7 @@ final class CausesReader {
         ? new CauseTable(
             id,
             new CauseTable.Said(probable, unlikely),
-            new CauseTable.Limits(near, drop, shallow.value(), deep),
+            new CauseTable.Limits(near, shallow.value(), deep),
             rows)
         : null;
   }
@@ -131,11 +131,12 @@ final class CausesReader {
     kinds.forEach(kind -> known(row, kind));
     Reading share = row.reading("share-from");
     Grade grade = row.choice("class", Grade.class);
+    WaterCause heldBy = row.choice("held-by", WaterCause.class);
     List<Reported.When> is = Scalars.choices(row, "is", Reported.When.class);
     if (sign == Sign.FOUND) {
       wanted(row, "kinds");
     } else {
-      List.of("kinds", "share-from", "class").forEach(key -> notOf(row, key, sign));
+      List.of("kinds", "share-from", "class", "held-by").forEach(key -> notOf(row, key, sign));
     }
     if (sign == Sign.WHEN) {
       wanted(row, "is");
@@ -144,7 +145,7 @@ final class CausesReader {
     }
     return row.sound()
         ? new CauseTable.SignRow(
-            sign, times, kinds, share == null ? null : share.value(), grade, is)
+            sign, times, kinds, share == null ? null : share.value(), grade, is, heldBy)
         : null;
   }
 

@@ -97,7 +97,6 @@ class RuleTablesTest {
             probable-from: 1
             unlikely-to: 0.2
             near: 0 m
-            hold-drop: 5 mm
             shallow: 2 m
             deep: 1 m
             causes:
@@ -117,10 +116,10 @@ class RuleTablesTest {
         .contains(
             "form.not-a-number 3 probable-from",
             "form.not-positive 5 near",
-            "form.not-a-choice 11 causes[0].of",
-            "rules.kind-unknown 14 causes[0].signs[0].kinds",
-            "form.missing 15 causes[0].signs[1].is",
-            "rules.not-of-sign 16 causes[0].signs[2].is");
+            "form.not-a-choice 10 causes[0].of",
+            "rules.kind-unknown 13 causes[0].signs[0].kinds",
+            "form.missing 14 causes[0].signs[1].is",
+            "rules.not-of-sign 15 causes[0].signs[2].is");
   }
 
   @Test
@@ -128,13 +127,12 @@ class RuleTablesTest {
     String row =
         "  - {cause: x, of: [smell], where: near, signs: [], asks: [vents], source: s, mark:"
             + " common-practice}\n";
-    String head =
-        "daylight-causes: 1\nid: o\nprobable-from: 5\nunlikely-to: 0.2\nnear: 3 m\nhold-drop: 5 mm\n";
+    String head = "daylight-causes: 1\nid: o\nprobable-from: 5\nunlikely-to: 0.2\nnear: 3 m\n";
 
     assertThat(told(causes(head + "shallow: 1 m\ndeep: 2 m\ncauses:\n" + row + row)))
-        .containsExactly("rules.row-twice 11 causes[1].cause");
+        .containsExactly("rules.row-twice 10 causes[1].cause");
     assertThat(told(causes(head + "shallow: 2 m\ndeep: 1 m\ncauses:\n" + row)))
-        .containsExactly("rules.not-less 7 shallow");
+        .containsExactly("rules.not-less 6 shallow");
   }
 
   @Test

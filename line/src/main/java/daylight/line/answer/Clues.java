@@ -50,9 +50,8 @@ final class Clues {
       case Clue.Filled filled ->
           Statement.of(
               filled.sign() == Sign.HELD ? OpeningKey.HELD : OpeningKey.FELL,
-              node(filled.test().at()),
-              laid.figure(
-                  FigureKey.DROP, new Argument.Small(Math.max(0, filled.drop().value())), null));
+              place(book, filled.test().at()),
+              new Argument.Text(filled.by().title()));
       case Clue.Depth depth ->
           Statement.of(
               OpeningKey.LIES_DEEP,
@@ -133,11 +132,11 @@ final class Clues {
 
   private Statement tried(Clue.Tried tried) {
     Test.Seen seen = tried.seen();
-    Argument in = node(tried.test().at());
+    Argument in = place(book, tried.test().at());
     if (seen == null) {
       return Statement.of(OpeningKey.SMOKE_NOWHERE, in);
     }
-    Argument out = node(seen.where());
+    Argument out = place(book, seen.where());
     Reading after = seen.after();
     Key key =
         switch (tried.sign()) {

@@ -25,7 +25,6 @@ public enum FigureKey implements Key {
   CHANCE,
   WATER_DEPTH,
   AFTER,
-  DROP,
   BACKWARD,
   URGENCY,
   PUT_IN,

@@ -39,9 +39,9 @@ public enum OpeningKey implements Key {
   BACKWARD,
   /** It falls as the rule asks all along; that it is too flat is {0} at most. */
   FALLS,
-  /** Filled from {0}, the water fell by {1}. */
+  /** Filled from {0}, it lost more than {1} allows. */
   FELL,
-  /** Filled from {0}, it held: the water fell by {1}. */
+  /** Filled from {0}, it lost no more than {1} allows. */
   HELD,
   /** Smoke let in at {0} came out at {1}. */
   SMOKE_CAME,

@@ -62,6 +62,7 @@ final class Openings {
             book,
             line,
             cases.getFirst().fall(),
+            cases.getFirst().proving(),
             visit,
             placed -> rules.grade(placed, line),
             rules.limits().seenShare());

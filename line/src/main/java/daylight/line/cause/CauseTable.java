@@ -2,6 +2,7 @@ package daylight.line.cause;
 
 import daylight.line.book.Reported;
 import daylight.line.condition.Grade;
+import daylight.line.fall.WaterCause;
 import daylight.line.measure.Mark;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -41,11 +42,10 @@ public record CauseTable(String id, Said words, Limits limits, List<Row> rows) {
    * Distances, in metres.
    *
    * @param near how near along the pipe or in plan counts as near a place
-   * @param holdDrop by how much the water of a hold test may fall and still be held
    * @param shallow an inside bottom less deep than this lies within reach of frost
    * @param deep one deeper than this does not
    */
-  public record Limits(double near, double holdDrop, double shallow, double deep) {}
+  public record Limits(double near, double shallow, double deep) {}
 
   /** Where something must lie to matter. */
   public enum Reach {
@@ -95,6 +95,7 @@ public record CauseTable(String id, Said words, Limits limits, List<Row> rows) {
    * @param shareFrom share of the bore that such a finding must fill; null for any
    * @param grade the class it must have or be worse than; null for any
    * @param is when it must show; empty where the sign is not of that
+   * @param heldBy what must hold such a water, unless that is open; null for anything
    */
   public record SignRow(
       Sign sign,
@@ -102,7 +103,8 @@ public record CauseTable(String id, Said words, Limits limits, List<Row> rows) {
       List<String> kinds,
       @Nullable Double shareFrom,
       @Nullable Grade grade,
-      List<Reported.When> is) {
+      List<Reported.When> is,
+      @Nullable WaterCause heldBy) {
     public SignRow {
       kinds = List.copyOf(kinds);
       is = List.copyOf(is);

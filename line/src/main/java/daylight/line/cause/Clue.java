@@ -7,7 +7,7 @@ import daylight.line.book.Test;
 import daylight.line.course.PlacedFinding;
 import daylight.line.fall.FallStretch;
 import daylight.line.measure.Measured;
-import daylight.line.measure.Reading;
+import daylight.line.proving.HoldLimit;
 import org.jspecify.annotations.Nullable;
 
 /** Something that speaks for a cause or against it. */
@@ -45,8 +45,8 @@ public sealed interface Clue {
   /** Water, dye or smoke that came or did not. */
   record Tried(double times, Sign sign, Test test, Test.@Nullable Seen seen) implements Clue {}
 
-  /** The line was filled. */
-  record Filled(double times, Sign sign, Test test, Reading drop) implements Clue {}
+  /** The line was filled, and held or not by the limit that decides. */
+  record Filled(double times, Sign sign, Test test, HoldLimit by) implements Clue {}
 
   /** How deep it lies. */
   record Depth(double times, Sign sign, Place place, Measured depth) implements Clue {}

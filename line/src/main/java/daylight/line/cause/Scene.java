@@ -6,6 +6,7 @@ import daylight.line.condition.FindingGrade;
 import daylight.line.course.Line;
 import daylight.line.course.PlacedFinding;
 import daylight.line.fall.Fall;
+import daylight.line.proving.Proving;
 import java.util.List;
 import java.util.function.Function;
 
@@ -13,6 +14,7 @@ import java.util.function.Function;
  * What one visit saw and tried.
  *
  * @param fall of the line, with the water of this visit
+ * @param proving what the tests of this visit proved
  * @param grades tells the grade of a finding
  * @param seenShare share of the length that must have been seen before nothing found means anything
  */
@@ -20,6 +22,7 @@ public record Scene(
     FieldBook book,
     Line line,
     Fall fall,
+    Proving proving,
     Visit visit,
     Function<PlacedFinding, FindingGrade> grades,
     double seenShare) {

@@ -1,19 +1,16 @@
 package daylight.line.cause;
 
-import daylight.line.book.Node;
 import daylight.line.book.Pass;
 import daylight.line.book.Reported;
-import daylight.line.book.Test;
-import daylight.line.book.WaterWay;
 import daylight.line.condition.FindingGrade;
 import daylight.line.condition.Grade;
 import daylight.line.condition.Immediate;
 import daylight.line.condition.Verdict;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.PlacedPass;
-import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.fall.FallStretch;
+import daylight.line.fall.WaterCause;
 import daylight.line.fall.WaterSeen;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
@@ -33,25 +30,26 @@ final class Signs {
       Set.of(Pass.Why.OBSTRUCTION, Pass.Why.HEAD_STUCK, Pass.Why.FRICTION);
 
   private final Scene scene;
-  private final Where where;
   private final CauseTable.Row row;
   private final CauseTable.Limits limits;
   private final Reported complaint;
   private final List<Where.Span> spans;
+  private final Trials trials;
 
   Signs(Scene scene, Where where, CauseTable.Row row, CauseTable table, Reported complaint) {
     this.scene = scene;
-    this.where = where;
     this.row = row;
     this.limits = table.limits();
     this.complaint = complaint;
     this.spans = where.spans(row.where(), table.limits().near());
+    this.trials = new Trials(scene, where.known(), spans);
   }
 
   /** Every clue, in the table's order; what was found elsewhere comes last. */
   List<Clue> clues() {
     List<Clue> clues = new ArrayList<>(found());
-    boolean found = !clues.isEmpty();
+    // What is of a kind that counts, but was held by something else, was there all the same.
+    boolean found = scene.findings().stream().anyMatch(p -> here(p) && ofTheKinds(p));
     for (CauseTable.SignRow sign : row.signs()) {
       if (sign.sign() != Sign.FOUND && !(found && sign.sign() == Sign.NOT_FOUND)) {
         clues.addAll(of(sign));
@@ -69,9 +67,7 @@ final class Signs {
   private boolean done(Ask ask) {
     return switch (ask) {
       case CAMERA -> !spans.isEmpty() && Sight.share(scene, spans) >= scene.seenShare();
-      case WATER_RUN -> tests(Test.Kind.WATER_RUN, Test.Kind.DYE).stream().anyMatch(this::passes);
-      case HOLD_TEST -> tests(Test.Kind.HOLD).stream().anyMatch(HoldTests::tells);
-      case SMOKE_TEST -> tests(Test.Kind.SMOKE).stream().anyMatch(t -> !t.seen().isEmpty());
+      case WATER_RUN, HOLD_TEST, SMOKE_TEST -> trials.done(ask);
       case LEVELS -> !falls().isEmpty() && falls().stream().allMatch(Signs::settled);
       case DEPTH -> depth().isPresent();
       case DRY_SPELL -> complaint.when() == Reported.When.DRY;
@@ -86,9 +82,8 @@ final class Signs {
       case NOT_FOUND -> seen(times);
       case STOPPED -> stopped(times);
       case TOO_FLAT, BACKWARD, FALLS -> slope(sign.sign(), times);
-      case ARRIVED, NOT_ARRIVED -> water(sign.sign(), times);
-      case HELD, FELL -> filled(sign.sign(), times);
-      case SMOKE_INSIDE, SMOKE_FROM_GROUND, NO_SMOKE -> smoke(sign.sign(), times);
+      case ARRIVED, NOT_ARRIVED, HELD, FELL, SMOKE_INSIDE, SMOKE_FROM_GROUND, NO_SMOKE ->
+          trials.clues(sign.sign(), times);
       case SHALLOW, DEEP -> deep(sign.sign(), times);
       case WHEN -> {
         Reported.When when = complaint.when();
@@ -130,10 +125,31 @@ final class Signs {
     return elsewhere;
   }
 
+  private boolean ofTheKinds(PlacedFinding placed) {
+    return row.signs().stream().anyMatch(sign -> sign.kinds().contains(placed.finding().kind()));
+  }
+
   private boolean meant(CauseTable.SignRow sign, PlacedFinding placed) {
     return sign.kinds().contains(placed.finding().kind())
         && fills(sign, placed)
-        && graded(sign, placed);
+        && graded(sign, placed)
+        && held(sign, placed);
+  }
+
+  /** Water counts unless what holds it was found to be something else. */
+  private boolean held(CauseTable.SignRow sign, PlacedFinding placed) {
+    WaterCause wanted = sign.heldBy();
+    return wanted == null
+        || water(placed)
+            .flatMap(water -> water.held().found())
+            .map(found -> found.cause() == wanted)
+            .orElse(true);
+  }
+
+  private Optional<WaterSeen> water(PlacedFinding placed) {
+    return scene.fall().water().stream()
+        .filter(water -> water.finding().equals(placed.finding().label()))
+        .findFirst();
   }
 
   private boolean fills(CauseTable.SignRow sign, PlacedFinding placed) {
@@ -148,12 +164,7 @@ final class Signs {
     if (noted != null) {
       return noted.value();
     }
-    return scene.fall().water().stream()
-        .filter(water -> water.finding().equals(placed.finding().label()))
-        .map(WaterSeen::share)
-        .filter(java.util.Objects::nonNull)
-        .findFirst()
-        .orElse(null);
+    return water(placed).map(WaterSeen::share).orElse(null);
   }
 
   private boolean graded(CauseTable.SignRow sign, PlacedFinding placed) {
@@ -240,111 +251,6 @@ final class Signs {
         .max(Comparator.comparingDouble(by))
         .<List<Clue>>map(one -> List.of(new Clue.Slope(times, sign, one)))
         .orElse(List.of());
-  }
-
-  private List<Test> tests(Test.Kind... kinds) {
-    return scene.visit().tests().stream()
-        .filter(test -> List.of(kinds).contains(test.kind()))
-        .filter(test -> lines(test.at()).stream().anyMatch(ours()::contains))
-        .toList();
-  }
-
-  private Set<String> ours() {
-    Set<String> ours = new TreeSet<>();
-    spans.forEach(
-        span -> scene.line().findRun(span.reach()).ifPresent(run -> ours.add(run.reach().line())));
-    return ours;
-  }
-
-  private Set<String> lines(String node) {
-    Set<String> lines = new TreeSet<>();
-    for (Run run : scene.line().runs()) {
-      if (run.reach().from().equals(node) || run.reach().to().equals(node)) {
-        lines.add(run.reach().line());
-      }
-    }
-    return lines;
-  }
-
-  /** Whether what a test let in goes through the pipe in question: all of it, or some. */
-  private boolean passes(Test test) {
-    return spans.stream()
-        .map(Where.Span::reach)
-        .anyMatch(WaterWay.below(scene.book().site(), test.at())::contains);
-  }
-
-  private boolean passesAll(Test test) {
-    return spans.stream()
-        .map(Where.Span::reach)
-        .allMatch(WaterWay.below(scene.book().site(), test.at())::contains);
-  }
-
-  private List<Clue> water(Sign sign, double times) {
-    boolean came = sign == Sign.ARRIVED;
-    for (Test test : tests(Test.Kind.WATER_RUN, Test.Kind.DYE)) {
-      boolean tells = (came && where.known()) ? passesAll(test) : passes(test);
-      for (Test.Seen seen : test.seen()) {
-        if (tells && seen.arrived() == came && reachesEnd(test, seen)) {
-          return List.of(new Clue.Tried(times, sign, test, seen));
-        }
-      }
-    }
-    return List.of();
-  }
-
-  /** Water that came out halfway says nothing of the rest. */
-  private boolean reachesEnd(Test test, Test.Seen seen) {
-    Set<String> through = WaterWay.below(scene.book().site(), test.at());
-    Set<String> after = WaterWay.below(scene.book().site(), seen.where());
-    return spans.stream()
-        .map(Where.Span::reach)
-        .filter(through::contains)
-        .noneMatch(after::contains);
-  }
-
-  private List<Clue> filled(Sign sign, double times) {
-    for (Test test : tests(Test.Kind.HOLD)) {
-      Reading drop = test.drop();
-      if (HoldTests.tells(test)
-          && drop != null
-          && HoldTests.held(drop, limits.holdDrop()) == (sign == Sign.HELD)) {
-        return List.of(new Clue.Filled(times, sign, test, drop));
-      }
-    }
-    return List.of();
-  }
-
-  private List<Clue> smoke(Sign sign, double times) {
-    List<Test> all = tests(Test.Kind.SMOKE).stream().filter(t -> !t.seen().isEmpty()).toList();
-    if (sign == Sign.NO_SMOKE) {
-      return all.isEmpty()
-              || all.stream().anyMatch(t -> t.seen().stream().anyMatch(Test.Seen::arrived))
-          ? List.of()
-          : List.of(new Clue.Tried(times, sign, all.getFirst(), null));
-    }
-    for (Test test : all) {
-      for (Test.Seen seen : test.seen()) {
-        if (seen.arrived() && tells(seen.where()) == sign) {
-          return List.of(new Clue.Tried(times, sign, test, seen));
-        }
-      }
-    }
-    return List.of();
-  }
-
-  /** Out of an outlet smoke comes from every drain. */
-  private @Nullable Sign tells(String node) {
-    boolean fixture =
-        scene.book().site().surroundings().fixtures().stream()
-            .anyMatch(one -> one.node().equals(node));
-    Node.Kind kind = scene.book().site().findNode(node).map(Node::kind).orElse(Node.Kind.END);
-    return fixture
-        ? Sign.SMOKE_INSIDE
-        : switch (kind) {
-          case INLET, ACCESS, PIT -> Sign.SMOKE_INSIDE;
-          case JUNCTION, END -> Sign.SMOKE_FROM_GROUND;
-          case OUTLET -> null;
-        };
   }
 
   private Optional<Station> depth() {

@@ -54,8 +54,8 @@ public final class Faller {
             .toList();
     List<WaterSeen> water = new ArrayList<>();
     if (!standing.isEmpty()) {
-      Holding holding = new Holding(line, visit, Ponder.dry(line, Draws.USUAL));
-      standing.forEach(placed -> water.add(faller.water(placed, holding.held(placed))));
+      WaterWeigher weigher = new WaterWeigher(line, visit, Ponder.dry(line, Draws.USUAL));
+      standing.forEach(placed -> water.add(faller.water(placed, weigher.held(placed))));
     }
     return new Fall(stretches, water, Ponder.of(line, Draws.USUAL));
   }

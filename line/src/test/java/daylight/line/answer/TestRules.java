@@ -68,7 +68,7 @@ final class TestRules {
         new CauseTable(
             "test",
             new CauseTable.Said(5, 0.2),
-            new CauseTable.Limits(5, 0.005, 0.9, 1.5),
+            new CauseTable.Limits(5, 0.9, 1.5),
             List.of(cause("roots", 8), cause("grease", 6), cause("standing-water", 4)));
     SortedMap<Reported.Kind, List<String>> phrases = new TreeMap<>();
     phrases.put(Reported.Kind.BACK_UP, List.of("back* up"));
@@ -92,7 +92,7 @@ final class TestRules {
   }
 
   private static CauseTable.SignRow sign(Sign sign, double times, List<String> kinds) {
-    return new CauseTable.SignRow(sign, times, kinds, null, null, List.of());
+    return new CauseTable.SignRow(sign, times, kinds, null, null, List.of(), null);
   }
 
   /**

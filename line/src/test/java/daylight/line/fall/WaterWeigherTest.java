@@ -28,14 +28,14 @@ import org.junit.jupiter.params.provider.EnumSource;
  * What holds water, on levelled lines of known truth. What crews saw is drawn at other rates than
  * it is weighed by, so that the table is not its own judge: they miss and mistake something.
  */
-class HoldingTest {
+class WaterWeigherTest {
   private static final String VISIT = "V1";
   private static final int MOST_TRIES = 20;
 
   /** A water of known cause as a crew noted it, on its line. */
   private record Case(Line line, PlacedFinding water) {
     Held held() {
-      return new Holding(line, VISIT, Ponder.dry(line, new Draws(7, 300))).held(water);
+      return new WaterWeigher(line, VISIT, Ponder.dry(line, new Draws(7, 300))).held(water);
     }
   }
 

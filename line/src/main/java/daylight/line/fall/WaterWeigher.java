@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * as this water did (Bayes). How likely the grade holds it comes from profiles drawn from all that
  * is known of the heights but the water itself, so that the water is not its own witness.
  */
-final class Holding {
+final class WaterWeigher {
   /** Where heights are not known, water is so often held by the grade; common practice. */
   private static final double BY_GRADE = 0.4;
 
@@ -60,7 +60,7 @@ final class Holding {
    * @param visit the label of the visit whose findings and sight count
    * @param dry where water would stand by the grade, as if none had been seen
    */
-  Holding(Line line, String visit, Ponding dry) {
+  WaterWeigher(Line line, String visit, Ponding dry) {
     this.line = line;
     this.visit = visit;
     this.dry = dry;
