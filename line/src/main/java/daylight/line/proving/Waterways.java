@@ -5,14 +5,12 @@ import daylight.line.book.Node;
 import daylight.line.book.Reach;
 import daylight.line.book.Site;
 import daylight.line.book.Surroundings;
+import daylight.line.book.WaterWay;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 
-/** Where the book says that water goes; a reach whose way is not known may lead either way. */
+/** What of a site drains where: nodes, fixtures, roofs and points on the ground by their labels. */
 final class Waterways {
   private final Site site;
 
@@ -55,38 +53,17 @@ final class Waterways {
 
   /** Whether water put in at one node may come to another. */
   boolean leads(String from, String to) {
-    return reached(from, reach -> true, Waterways::unknown).contains(to);
+    return WaterWay.leads(site, from, to);
   }
 
   /** Whether it must, if the book is right. */
   boolean leadsSurely(String from, String to) {
-    return reached(from, reach -> !unknown(reach), reach -> false).contains(to);
+    return WaterWay.leadsSurely(site, from, to);
   }
 
   /** Whether air may go from one node to another. */
   boolean hangTogether(String one, String other) {
-    return reached(one, reach -> true, reach -> true).contains(other);
-  }
-
-  private static boolean unknown(Reach reach) {
-    return reach.water() instanceof Reach.Water.Unknown;
-  }
-
-  private Set<String> reached(String from, Predicate<Reach> down, Predicate<Reach> up) {
-    Set<String> reached = new HashSet<>(Set.of(from));
-    int before = 0;
-    while (reached.size() > before) {
-      before = reached.size();
-      for (Reach reach : site.reaches()) {
-        if (down.test(reach) && reached.contains(reach.upstream())) {
-          reached.add(reach.downstream());
-        }
-        if (up.test(reach) && reached.contains(reach.downstream())) {
-          reached.add(reach.upstream());
-        }
-      }
-    }
-    return reached;
+    return WaterWay.hangTogether(site, one, other);
   }
 
   /** How many reaches bring water to a node. */

@@ -111,7 +111,8 @@ final class Consequences {
       List<PlanPoint> points = points(wall);
       if (points.size() < wall.points().size()) {
         so = So.UNKNOWN;
-      } else if (stations.stream().anyMatch(s -> beside(s, points) || beyond(s, run, points))) {
+      } else if (stations.stream()
+          .anyMatch(s -> beside(s, points) || (isWall(wall) && beyond(s, run, points)))) {
         return So.YES;
       }
     }
@@ -149,6 +150,11 @@ final class Consequences {
       }
     }
     return false;
+  }
+
+  /** What lies behind a road's edge may be the garden beyond it; behind a wall is the house. */
+  private static boolean isWall(Boundary boundary) {
+    return boundary.kind() == Boundary.Kind.FOUNDATION;
   }
 
   /** On the other side of a wall from where its pipe ends, right behind the wall. */
