@@ -22,7 +22,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What holds water, on levelled lines of known truth. What crews saw is drawn at other rates than
@@ -214,11 +214,21 @@ class WaterWeigherTest {
     return new PlacedFinding(VISIT, "P1", finding, from, to, 0.1);
   }
 
+  /** Of two signs of which one is always there, the shares make one; of others, at most one. */
   @ParameterizedTest
-  @EnumSource
-  void theSharesOfASignAreShares(WaterSign sign) {
+  @CsvSource({
+    "STILL,MOVING,true",
+    "STAYED_AFTER_WAITING,GONE_AFTER_WAITING,true",
+    "STAYED_AFTER_CLEANING,GONE_AFTER_CLEANING,true",
+    "TO_THE_END,ENDS_BEFORE,true",
+    "OUTLET_DROWNED,OUTLET_FREE,true",
+    "DAM_AT_ITS_END,CLEAR_AT_ITS_END,false"
+  })
+  void oppositeSignsShareTheWatersOfACause(WaterSign one, WaterSign other, boolean always) {
     for (WaterCause cause : WaterCause.values()) {
-      assertThat(sign.of(cause)).isStrictlyBetween(0.0, 1.0);
+      double both = one.of(cause) + other.of(cause);
+      assertThat(both).isLessThanOrEqualTo(1 + 1e-12);
+      assertThat(both).isGreaterThan(always ? 1 - 1e-12 : 0.5);
     }
   }
 
