@@ -4,26 +4,19 @@ import daylight.app.track.BookTracks;
 import daylight.app.track.CounterCache;
 import daylight.app.track.FilmCounter;
 import daylight.app.track.Tracked;
-import daylight.archive.Bundled;
-import daylight.archive.DataReader;
 import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
-import daylight.archive.ReadData;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Judge;
 import daylight.line.answer.Rules;
-import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Id;
-import daylight.line.book.Priors;
 import daylight.line.book.Visit;
 import daylight.line.course.Estimator;
 import daylight.line.course.Line;
-import daylight.line.fall.FallRules;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
-import daylight.line.urgency.UrgencyTable;
 import daylight.report.Handout;
 import daylight.report.Report;
 import daylight.report.page.Paper;
@@ -61,27 +54,13 @@ public final class Job {
    *
    * @param shown units of what is shown; null takes those of the book
    * @param paper for what is printed; null takes Letter where feet are shown and A4 elsewhere
-   * @param fallRules id of a table of smallest slopes that comes with Daylight
-   * @param fallRulesFile a table of one's own in its place; null for none
-   * @param priors a file over the priors; null for none
-   * @param catalogue a file over the catalogue; null for none
-   * @param limits a file over the limits; null for none
-   * @param urgency a table of urgency of one's own in its place; null for none
+   * @param rules by which data the book is judged and named
    * @param visit label of the visit to judge; null takes the last
    */
   public record Settings(
-      @Nullable Shown shown,
-      @Nullable Paper paper,
-      String fallRules,
-      @Nullable Path fallRulesFile,
-      @Nullable Path priors,
-      @Nullable Path catalogue,
-      @Nullable Path limits,
-      @Nullable Path urgency,
-      @Nullable String visit) {
+      @Nullable Shown shown, @Nullable Paper paper, RuleChoice rules, @Nullable String visit) {
     /** What is taken where nobody chooses. */
-    public static final Settings USUAL =
-        new Settings(null, null, "ipc-704.1", null, null, null, null, null, null);
+    public static final Settings USUAL = new Settings(null, null, RuleChoice.USUAL, null);
   }
 
   /** What became of the job. */
@@ -134,19 +113,13 @@ public final class Job {
 
   private Outcome answer(Path given) {
     Path file = Files.isDirectory(given) ? given.resolve("field-book.yaml") : given;
-    Catalogue catalogue = catalogue();
-    Priors priors = priors();
-    Rules.Limits limits = limits();
-    FallRules fall = fallRules();
-    UrgencyTable urgency = urgency();
-    ReadBook read = FieldBookReader.read(file, catalogue);
+    RuleChoice.Gathered gathered = settings.rules().gather();
+    complaints.addAll(gathered.complaints());
+    Rules rules = gathered.rules();
+    ReadBook read = FieldBookReader.read(file, rules.catalogue());
     complaints.addAll(read.complaints());
     FieldBook book = read.book();
-    boolean sound = read.sound() && priors != null && limits != null && fall != null;
-    if (!sound || book == null || priors == null || limits == null || fall == null) {
-      return refused(book);
-    }
-    if (urgency == null) {
+    if (!gathered.sound() || !read.sound() || book == null) {
       return refused(book);
     }
     Optional<Visit> visit = visit(book);
@@ -154,25 +127,24 @@ public final class Job {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
       return refused(book);
     }
-    Rules rules =
-        new Rules(
-            catalogue,
-            fall,
-            limits,
-            priors,
-            Bundled.grades(),
-            urgency,
-            Bundled.causes(),
-            Bundled.holdLimits());
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());
-    Line line = Estimator.estimate(book, tracked.tracks(), priors);
+    Line line = Estimator.estimate(book, tracked.tracks(), rules.priors());
     Answers answers = Judge.judge(book, line, rules, visit.get());
     Shots shots = shots(read, folder, visit.get(), tracked);
     return new Outcome.Answered(
         new Handout(
-            book, line, answers, rules, shots, complaints, Language.EN, shown(book), paper(book)),
+            book,
+            line,
+            answers,
+            rules,
+            gathered.codes(),
+            shots,
+            complaints,
+            Language.EN,
+            shown(book),
+            paper(book)),
         tracked.counters());
   }
 
@@ -216,42 +188,5 @@ public final class Job {
       return chosen;
     }
     return shown(book) == Shown.METRES ? Paper.A4 : Paper.LETTER;
-  }
-
-  private @Nullable Priors priors() {
-    Path own = settings.priors();
-    Priors base = Bundled.priors();
-    return own == null ? base : taken(DataReader.priors(own, base));
-  }
-
-  private Catalogue catalogue() {
-    Path own = settings.catalogue();
-    Catalogue base = Bundled.catalogue();
-    Catalogue read = own == null ? base : taken(DataReader.catalogue(own, base));
-    return read == null ? base : read;
-  }
-
-  private Rules.@Nullable Limits limits() {
-    Path own = settings.limits();
-    Rules.Limits base = Bundled.limits();
-    return own == null ? base : taken(DataReader.limits(own, base));
-  }
-
-  private @Nullable FallRules fallRules() {
-    Path own = settings.fallRulesFile();
-    return own == null ? Bundled.fallRules(settings.fallRules()) : taken(DataReader.fallRules(own));
-  }
-
-  private @Nullable UrgencyTable urgency() {
-    Path own = settings.urgency();
-    return own == null ? Bundled.urgency() : taken(DataReader.urgency(own));
-  }
-
-  private <T> @Nullable T taken(ReadData<T> read) {
-    complaints.addAll(read.complaints());
-    return read.complaints().stream()
-            .anyMatch(c -> c.code().gravity() == daylight.line.measure.Gravity.STOPS)
-        ? null
-        : read.value();
   }
 }

@@ -1,5 +1,6 @@
 package daylight.archive;
 
+import daylight.archive.form.CsvTree;
 import daylight.archive.form.Desk;
 import daylight.archive.form.Fields;
 import daylight.archive.form.FormTrouble;
@@ -11,6 +12,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Priors;
 import daylight.line.cause.CauseTable;
 import daylight.line.cause.WordList;
+import daylight.line.condition.CodeTable;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Argument;
@@ -161,6 +163,25 @@ public final class DataReader {
     return file(file, bytes -> holdLimits(file.toString(), bytes));
   }
 
+  /** A company's codes over the kinds of a catalogue, as comma-separated values. */
+  public static ReadData<CodeTable> codes(String name, byte[] bytes, Catalogue catalogue) {
+    Desk desk = new Desk(name);
+    Tree.Keys keys = CsvTree.read(bytes, desk);
+    if (keys == null) {
+      return new ReadData<>(null, desk.complaints());
+    }
+    Path file = Path.of(name).getFileName();
+    CodeTable table =
+        CodesReader.read(
+            new Fields(CodesReader.CODES, keys, "", desk), catalogue, String.valueOf(file));
+    return taken(table, desk);
+  }
+
+  /** A company's codes in a file. */
+  public static ReadData<CodeTable> codes(Path file, Catalogue catalogue) {
+    return file(file, bytes -> codes(file.toString(), bytes, catalogue));
+  }
+
   private static <T> ReadData<T> file(Path file, Function<byte[], ReadData<T>> reader) {
     Desk desk = new Desk(file.toString());
     byte[] bytes = FileBytes.read(file, desk);
@@ -191,7 +212,10 @@ public final class DataReader {
           new Argument.Text(version),
           new Argument.Choices(List.of(VERSION)));
     }
-    @Nullable T value = reader.apply(fields);
+    return taken(reader.apply(fields), desk);
+  }
+
+  private static <T> ReadData<T> taken(@Nullable T value, Desk desk) {
     boolean stopped = desk.complaints().stream().anyMatch(c -> c.code().gravity() == Gravity.STOPS);
     return new ReadData<>(stopped ? null : value, desk.complaints());
   }

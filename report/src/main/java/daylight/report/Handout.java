@@ -3,6 +3,7 @@ package daylight.report;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Rules;
 import daylight.line.book.FieldBook;
+import daylight.line.condition.CodeTable;
 import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.FilePlace;
@@ -20,6 +21,7 @@ import java.util.List;
  * @param line estimated from the book
  * @param answers judged from both
  * @param rules by which they were judged
+ * @param codes by which somebody else calls what was found
  * @param shots what footage lends
  * @param complaints about the book that do not stand in the way of answering it
  * @param language of the reader
@@ -31,6 +33,7 @@ public record Handout(
     Line line,
     Answers answers,
     Rules rules,
+    CodeTable codes,
     Shots shots,
     List<Complaint> complaints,
     Language language,
@@ -40,6 +43,20 @@ public record Handout(
     complaints = List.copyOf(complaints);
   }
 
+  /** One in our words alone. */
+  public Handout(
+      FieldBook book,
+      Line line,
+      Answers answers,
+      Rules rules,
+      Shots shots,
+      List<Complaint> complaints,
+      Language language,
+      Shown shown,
+      Paper paper) {
+    this(book, line, answers, rules, CodeTable.NONE, shots, complaints, language, shown, paper);
+  }
+
   /** What is drawn and told of it, in the reader's language and units. */
   public Subject subject() {
     return new Subject(
@@ -47,6 +64,7 @@ public record Handout(
         line,
         answers,
         rules,
+        codes,
         shots,
         complaints.stream().map(Handout::withoutFolder).toList(),
         Words.of(language, shown));

@@ -1,10 +1,12 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
+import daylight.app.RuleChoice;
 import daylight.archive.Bundled;
 import daylight.line.measure.Shown;
 import daylight.report.page.Paper;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -64,11 +66,32 @@ final class Choices {
       description = "Your own thresholds of the judgement.")
   private @Nullable Path limits;
 
+  @Option(names = "--grades", paramLabel = "FILE", description = "A table of grades of your own.")
+  private @Nullable Path grades;
+
   @Option(
       names = "--urgency",
       paramLabel = "FILE",
       description = "Your own table of how soon, by class and consequence.")
   private @Nullable Path urgency;
+
+  @Option(
+      names = "--hold-limits",
+      paramLabel = "FILE",
+      description = "Limits for hold tests of your own.")
+  private @Nullable Path holds;
+
+  @Option(
+      names = "--codes",
+      paramLabel = "FILE",
+      description = "Your own codes for what is found, a CSV table, beside our words.")
+  private @Nullable Path codes;
+
+  @Option(
+      names = "--en-letters",
+      description =
+          "Show main codes of EN 13508-2 beside our words: from memory, not checked against a copy.")
+  private boolean letters;
 
   @Option(
       names = "--visit",
@@ -124,13 +147,17 @@ final class Choices {
     return json;
   }
 
-  /** What is wrong with the choices; null when nothing is. */
+  /** What is wrong with the choices, all of it; null when nothing is. */
   @Nullable String wrong() {
+    List<String> wrong = new ArrayList<>();
     List<String> known = Bundled.fallRulesIds();
-    boolean found = known.stream().anyMatch(id -> id.equals(rules) || id.startsWith(rules + "-"));
-    return found
-        ? null
-        : "--rules: no table '" + rules + "'; there are " + String.join(", ", known);
+    if (known.stream().noneMatch(id -> id.equals(rules) || id.startsWith(rules + "-"))) {
+      wrong.add("--rules: no table '" + rules + "'; there are " + String.join(", ", known));
+    }
+    if (letters && codes != null) {
+      wrong.add("--en-letters, --codes: one of the two");
+    }
+    return wrong.isEmpty() ? null : String.join(System.lineSeparator(), wrong);
   }
 
   Job.Settings settings() {
@@ -138,12 +165,8 @@ final class Choices {
     return new Job.Settings(
         chosen == null ? null : chosen.shown,
         paper,
-        rules,
-        rulesFile,
-        priors,
-        catalogue,
-        limits,
-        urgency,
+        new RuleChoice(
+            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, codes, letters),
         visit);
   }
 }

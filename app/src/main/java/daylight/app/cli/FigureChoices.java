@@ -1,6 +1,7 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
+import daylight.app.RuleChoice;
 import daylight.archive.Bundled;
 import daylight.archive.DataReader;
 import daylight.archive.ReadData;
@@ -74,8 +75,7 @@ final class FigureChoices {
 
   /** How a book is answered for a calculation about it. */
   Job.Settings settings() {
-    Job.Settings usual = Job.Settings.USUAL;
-    return new Job.Settings(null, null, usual.fallRules(), null, priors, null, null, null, null);
+    return new Job.Settings(null, null, RuleChoice.usualOver(priors), null);
   }
 
   boolean json() {

@@ -5,6 +5,7 @@ import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
+import daylight.report.words.CodeWords;
 import daylight.report.words.FindingWords;
 import daylight.report.words.GradeWords;
 import daylight.report.words.SoonWords;
@@ -19,6 +20,7 @@ final class Findings {
   private final Subject subject;
   private final Words words;
   private final FindingWords said;
+  private final CodeWords codes;
   private final List<Recording> recordings;
   private final Moments moments;
   private final boolean pictured;
@@ -29,6 +31,7 @@ final class Findings {
     this.subject = answered.subject();
     this.words = subject.words();
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
+    this.codes = new CodeWords(words, subject.codes());
     this.recordings = Recording.of(property, answered);
     this.moments = new Moments(property, subject, recordings);
     this.pictured =
@@ -45,6 +48,9 @@ final class Findings {
                 .add(table(findings))
                 .add(Tag.of("p", new GradeWords(words).scheme(subject.rules().grades())))
                 .add(Tag.of("p", new SoonWords(words).rule(subject.rules().urgency().id())));
+    if (!findings.isEmpty() && !subject.codes().isEmpty()) {
+      log.add(Tag.of("p", codes.whose()));
+    }
     return recordings.isEmpty()
         ? section.add(log)
         : section.add(
@@ -58,8 +64,9 @@ final class Findings {
   private Tag table(List<PlacedFinding> findings) {
     Tag head = Tag.of("tr");
     for (String column :
-        List.of("what", "picture", "where", "clock", "size", "grade", "urgency", "remark")) {
-      if (!column.equals("picture") || pictured) {
+        List.of(
+            "what", "code", "picture", "where", "clock", "size", "grade", "urgency", "remark")) {
+      if (shown(column)) {
         head.add(Tag.of("th", words.word("column." + column)).with("scope", "col"));
       }
     }
@@ -72,6 +79,14 @@ final class Findings {
         .add(Tag.of("caption", caption))
         .add(Tag.of("thead").add(head))
         .add(body);
+  }
+
+  private boolean shown(String column) {
+    return switch (column) {
+      case "picture" -> pictured;
+      case "code" -> !subject.codes().isEmpty();
+      default -> true;
+    };
   }
 
   private Tag row(PlacedFinding placed) {
@@ -92,6 +107,9 @@ final class Findings {
                             .add(Tag.of("span", label).with("class", "label"))
                             .text(" ")
                             .add(Tag.of("span", what))));
+    if (shown("code")) {
+      row.add(cell("column.code", codes.code(placed.finding())));
+    }
     if (pictured) {
       row.add(picture(placed, what));
     }

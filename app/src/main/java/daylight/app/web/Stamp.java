@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** How the files behind an answer look from outside: when each was last written, and its size. */
@@ -19,13 +17,7 @@ record Stamp(List<Print> prints) {
   static Stamp of(Opened opened, @Nullable Reading last) {
     List<Path> files = new ArrayList<>();
     files.add(opened.file());
-    Stream.of(
-            opened.settings().fallRulesFile(),
-            opened.settings().priors(),
-            opened.settings().catalogue(),
-            opened.settings().limits())
-        .filter(Objects::nonNull)
-        .forEach(files::add);
+    files.addAll(opened.settings().rules().files());
     if (last instanceof Reading.Answered answered) {
       answered.media().forEach(media -> files.add(opened.file().resolveSibling(media.file())));
     }

@@ -24,6 +24,10 @@ public enum FormTrouble implements ComplaintCode {
   TAB,
   /** Not YAML: what the reader of YAML said. */
   NOT_YAML,
+  /** Not a table of comma-separated values: what the reader of it said. */
+  NOT_CSV,
+  /** A row of so many cells under so many heads. */
+  ROW_LENGTH,
   /** An anchor or alias. */
   ALIAS,
   /** A tag. */

@@ -1,24 +1,19 @@
 package daylight.line.answer;
 
 import daylight.line.book.FieldBook;
+import daylight.line.cause.Strength;
 import daylight.line.course.Line;
-import daylight.line.measure.Argument;
-import daylight.line.measure.Dimension;
 import daylight.line.measure.Statement;
-import daylight.line.survey.SurveyKey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the answers of a line still want, as a crew can do it: at most three things before the van
  * leaves, the quickest first, and apart from them what can be looked up later at a desk.
- *
- * <p>Minutes are common practice, no source: they order what to do and promise nothing.
  *
  * @param now at most three, the quickest first
  * @param more what would be worth doing here besides
@@ -51,10 +46,13 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
     for (Answer answer : judged.answers()) {
       for (Statement missing : answer.missing()) {
         if (!said(missing, answer.question(), gains)) {
-          double minutes = minutes(missing).orElse(0);
-          asks.putIfAbsent(missing, new Ask(answer.question(), missing, minutes, null));
+          asks.putIfAbsent(missing, ask(answer.question(), missing));
         }
       }
+    }
+    if (answers.lines().getFirst().equals(judged)) {
+      complaint(answers.opening())
+          .forEach(missing -> asks.putIfAbsent(missing, ask(Question.WHAT_NOW, missing)));
     }
     List<Ask> here = new ArrayList<>();
     List<Ask> later = new ArrayList<>();
@@ -64,46 +62,22 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
     return new Asks(here.subList(0, cut), here.subList(cut, here.size()), later);
   }
 
+  private static Ask ask(Question question, Statement missing) {
+    return new Ask(question, missing, Minutes.of(missing).orElse(0), null);
+  }
+
+  /** What would tell more of the causes that may well be behind the complaint. */
+  private static List<Statement> complaint(Opening opening) {
+    return opening.ranked().stream()
+        .filter(cause -> cause.strength() == Strength.POSSIBLE)
+        .flatMap(cause -> cause.missing().stream())
+        .distinct()
+        .toList();
+  }
+
   /** "Level the ground" is no more to be said where one measurement was found to tell most. */
   private static boolean said(Statement missing, Question question, List<Ask> gains) {
     return missing.key() == AnswerKey.MISSING_LEVELS
         && gains.stream().anyMatch(gain -> gain.question() == question);
-  }
-
-  private static double minutes(Argument time) {
-    return time instanceof Argument.Quantity(Dimension _, double seconds) ? seconds / 60 : 40;
-  }
-
-  /** How long a crew needs for it; empty for what needs no crew. */
-  private static OptionalDouble minutes(Statement missing) {
-    if (missing.key() instanceof SurveyKey) {
-      // A third tape, or a look at which side it is.
-      return OptionalDouble.of(2);
-    }
-    if (!(missing.key() instanceof AnswerKey key)) {
-      return OptionalDouble.empty();
-    }
-    return switch (key) {
-      case MISSING_SOIL,
-          MISSING_HOLD_REACHES,
-          MISSING_HOLD_DURATION,
-          MISSING_HOLD_RISER,
-          MISSING_HOLD_HEAD ->
-          OptionalDouble.of(1);
-      case MISSING_SIGHT_NOTES, MISSING_BORE, MISSING_HOLD_LOSS -> OptionalDouble.of(2);
-      case MISSING_LENGTH -> OptionalDouble.of(4);
-      case MISSING_HOLD_SHORTER, MISSING_DYE_AGAIN, MISSING_TRACE -> OptionalDouble.of(15);
-      case MISSING_HOLD, MISSING_HOLD_HIGHER, MISSING_HOLD_LOWER, MISSING_HOLD_FINER ->
-          OptionalDouble.of(40);
-      case MISSING_HOLD_LONGER -> OptionalDouble.of(minutes(missing.arguments().getLast()));
-      case MISSING_DEPTHS -> OptionalDouble.of(4);
-      case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);
-      case MISSING_LOCATE_ON, MISSING_SECOND -> OptionalDouble.of(6);
-      case MISSING_LOCATES -> OptionalDouble.of(8);
-      case MISSING_LEVELS, MISSING_AREA -> OptionalDouble.of(10);
-      case MISSING_SIGHT -> OptionalDouble.of(15);
-      case MISSING_PASS, MISSING_PASS_TO -> OptionalDouble.of(20);
-      default -> OptionalDouble.empty();
-    };
   }
 }

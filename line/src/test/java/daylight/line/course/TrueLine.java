@@ -49,6 +49,12 @@ public final class TrueLine {
     return new TrueLine(KnownProperty.of(Nature.SUPPOSED, sort, seed));
   }
 
+  /** One with 4 to 8 locates whose depths the receiver read, without levels and water. */
+  public static TrueLine readOnly(long seed) {
+    LineSort sort = LineSort.of(1, 4, 8);
+    return new TrueLine(KnownProperty.of(Nature.SUPPOSED, sort, seed));
+  }
+
   /** What was estimated. */
   public Line line() {
     return line;

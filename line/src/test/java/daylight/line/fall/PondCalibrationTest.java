@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.SplittableRandom;
 import java.util.function.LongFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -26,12 +27,17 @@ class PondCalibrationTest {
   private static final int BINS = 10;
   private static final double BAND = 2.807;
 
-  /** What was said of a place and whether it was so. */
-  private record Said(double probability, boolean wet) {}
+  /** An eighth of an inch in a foot: International Plumbing Code, Table 704.1 (looked up). */
+  private static final double EIGHTH = 1 / 96.0;
+
+  private static final FallRules NO_RULES = new FallRules("none", "none", List.of(), null);
+
+  /** What was said of a place, whether it was so, and how deep the water is there, metres. */
+  private record Said(double probability, boolean wet, double deep) {}
 
   @Test
   void aSampleIsWetAboutAsOftenAsIsSaid() throws IOException {
-    List<Said> said = said(s -> TrueLine.of((int) (s % TrueLine.classes()), s), 240);
+    List<Said> said = said(PondCalibrationTest::ofAnyClass, 240);
 
     assertThat(Math.abs(spiegelhalter(said))).isLessThan(3.29);
   }
@@ -39,9 +45,47 @@ class PondCalibrationTest {
   @Tag("long")
   @Test
   void placesAreWetAsOftenAsIsSaid() throws IOException {
-    List<Said> said = said(s -> TrueLine.of((int) (s % TrueLine.classes()), s), 3000);
+    List<Said> said = said(PondCalibrationTest::ofAnyClass, 3000);
     write("ponding.md", said);
+    calibrated(said);
+  }
 
+  @Test
+  void aSampleIsTooFlatAboutAsOftenAsIsSaid() {
+    List<Said> said = tooFlat(240);
+
+    assertThat(Math.abs(spiegelhalter(said))).isLessThan(3.29);
+    assertThat(skill(said)).isGreaterThan(0.1);
+  }
+
+  @Tag("long")
+  @Test
+  void stretchesAreTooFlatAsOftenAsIsSaid() throws IOException {
+    List<Said> said = tooFlat(3000);
+    write("too-flat.md", said);
+    calibrated(said);
+  }
+
+  /**
+   * Depths read by a receiver alone are too coarse for a pond of a centimetre or two: where one
+   * stands, it is mostly left open whether it does.
+   */
+  @Test
+  void byDepthsAloneAShallowPondIsMostlyLeftOpen() {
+    List<Said> shallow =
+        said(TrueLine::readOnly, 600).stream().filter(s -> s.wet() && s.deep() < 0.025).toList();
+    long open =
+        shallow.stream().filter(s -> s.probability() > 0.05 && s.probability() < 0.95).count();
+
+    assertThat(shallow).hasSizeGreaterThan(20);
+    assertThat((double) open / shallow.size()).isGreaterThan(0.5);
+  }
+
+  private static TrueLine ofAnyClass(long seed) {
+    return TrueLine.of((int) (seed % TrueLine.classes()), seed);
+  }
+
+  private static void calibrated(List<Said> said) {
     assertThat(Math.abs(spiegelhalter(said))).isLessThan(2.58);
     for (List<Said> bin : bins(said)) {
       double expected = bin.stream().mapToDouble(Said::probability).sum();
@@ -131,8 +175,25 @@ class PondCalibrationTest {
         if (nearest >= 0) {
           Place there = catchment.places().get(nearest);
           double probability = ponding.at(there).orElseThrow().deeper();
-          said.add(new Said(probability, deep[nearest] > Ponding.FILM));
+          said.add(new Said(probability, deep[nearest] > Ponding.FILM, deep[nearest]));
         }
+      }
+    }
+    return said;
+  }
+
+  /** One stretch of each line, drawn by chance, against an eighth of an inch in a foot. */
+  private static List<Said> tooFlat(int count) {
+    List<Said> said = new ArrayList<>();
+    for (long seed = 1; seed <= count; seed++) {
+      TrueLine one = ofAnyClass(seed);
+      List<FallStretch> stretches = Faller.of(one.line(), "V1", NO_RULES).stretches();
+      if (!stretches.isEmpty()) {
+        int drawn = new SplittableRandom(-seed).nextInt(stretches.size());
+        FallStretch stretch = stretches.get(drawn);
+        double length = stretch.to().distance() - stretch.from().distance();
+        double slope = (one.up(stretch.from()) - one.up(stretch.to())) / length;
+        said.add(new Said(stretch.slope().probabilityBelow(EIGHTH), slope < EIGHTH, 0));
       }
     }
     return said;

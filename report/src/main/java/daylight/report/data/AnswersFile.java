@@ -8,6 +8,10 @@ import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.Opening;
 import daylight.line.answer.StopOrder;
+import daylight.line.book.Finding;
+import daylight.line.condition.CodeRow;
+import daylight.line.condition.CodeTable;
+import daylight.line.condition.Seen;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
@@ -20,6 +24,7 @@ import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
+import daylight.report.words.CodeWords;
 import daylight.report.words.ConnectionWords;
 import daylight.report.words.EvidenceWords;
 import daylight.report.words.Words;
@@ -69,6 +74,7 @@ public final class AnswersFile {
     ArrayNode digs = root.putArray("digs");
     answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
     root.set("grades", new GradeJson(words).scheme(subject.rules().grades()));
+    codes(root);
     ArrayNode findings = root.putArray("findings");
     Captions.findings(subject).forEach(placed -> findings.add(finding(placed)));
     ArrayNode services = root.putArray("services");
@@ -108,10 +114,29 @@ public final class AnswersFile {
     return json.put("sentence", words.finding(placed)).put("order", words.word("report.stop.do"));
   }
 
+  private void codes(ObjectNode root) {
+    CodeTable codes = subject.codes();
+    if (!codes.isEmpty()) {
+      root.putObject("codes")
+          .put("title", codes.title())
+          .put("checked", codes.checked())
+          .put("sentence", new CodeWords(words, codes).whose());
+    }
+  }
+
+  private void code(ObjectNode json, Finding finding) {
+    CodeTable codes = subject.codes();
+    if (!codes.isEmpty()) {
+      String code = codes.find(Seen.of(finding, null)).map(CodeRow::code).orElse(null);
+      json.put("code", code);
+    }
+  }
+
   /** Where something is, and which way the pipe runs there, clockwise from grid north. */
   private ObjectNode finding(PlacedFinding placed) {
     ObjectNode json = Json.object();
     json.put("finding", placed.finding().label()).put("kind", placed.finding().kind());
+    code(json, placed.finding());
     Json.place(json, "from", placed.from());
     Json.place(json, "to", placed.to());
     json.put("distanceSd", Json.number(placed.sd()));

@@ -270,6 +270,7 @@ public final class PlanDrawing {
     sheet.sideHeading(words.word("draw.legend"));
     sheet.side(legend.signs());
     services.notes(sheet);
+    new SideNotes(subject).grades(sheet);
     sheet.key(words, marks);
     if (!points.isEmpty()) {
       sheet.sideHeading(words.word("draw.landmarks"));

@@ -224,6 +224,7 @@ public final class ProfileDrawing {
           others.stream().map(Argument.Label::new).map(Argument.class::cast).toList();
       sheet.note(words.say("draw.branches", new Argument.Several(labels)));
     }
+    new SideNotes(subject).water(sheet);
     sheet.key(words, marks);
   }
 }

@@ -211,6 +211,7 @@ public final class StripDrawing {
     if (!left.isEmpty()) {
       sheet.note(words.say("draw.branches", new Argument.Several(left)));
     }
+    new SideNotes(subject).grades(sheet);
     sheet.key(words, canvas.marks());
   }
 

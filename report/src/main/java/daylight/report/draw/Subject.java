@@ -5,6 +5,7 @@ import daylight.line.answer.Rules;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
+import daylight.line.condition.CodeTable;
 import daylight.line.course.Line;
 import daylight.line.course.LocateFit;
 import daylight.line.course.Route;
@@ -22,6 +23,7 @@ import java.util.SortedMap;
 /**
  * What is drawn and told, and in whose words.
  *
+ * @param codes by which somebody else calls what was found
  * @param shots what footage lends
  * @param complaints about the book that do not stand in the way of answering it
  */
@@ -30,11 +32,24 @@ public record Subject(
     Line line,
     Answers answers,
     Rules rules,
+    CodeTable codes,
     Shots shots,
     List<Complaint> complaints,
     Words words) {
   public Subject {
     complaints = List.copyOf(complaints);
+  }
+
+  /** One in our words alone. */
+  public Subject(
+      FieldBook book,
+      Line line,
+      Answers answers,
+      Rules rules,
+      Shots shots,
+      List<Complaint> complaints,
+      Words words) {
+    this(book, line, answers, rules, CodeTable.NONE, shots, complaints, words);
   }
 
   /** The visit that was judged; empty when the book holds none of that label. */

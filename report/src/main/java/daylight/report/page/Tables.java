@@ -13,6 +13,7 @@ import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Reel;
+import daylight.report.words.CodeWords;
 import daylight.report.words.FindingWords;
 import daylight.report.words.GradeWords;
 import daylight.report.words.SoonWords;
@@ -69,20 +70,27 @@ final class Tables {
                 "column.grade",
                 "column.urgency",
                 "column.remark"));
+    if (!subject.codes().isEmpty()) {
+      heads.add(2, "column.code");
+    }
     if (!subject.shots().stills().isEmpty()) {
       heads.add("column.picture");
     }
     List<PlacedFinding> findings = Captions.findings(subject);
     Tag section = table(Exhibits.FINDINGS, heads, findings.stream().map(this::log).toList());
-    return findings.isEmpty()
-        ? section
-        : section
-            .add(
-                Tag.of("p", new GradeWords(words).scheme(subject.rules().grades()))
-                    .with("class", "grades"))
-            .add(
-                Tag.of("p", new SoonWords(words).rule(subject.rules().urgency().id()))
-                    .with("class", "grades"));
+    if (findings.isEmpty()) {
+      return section;
+    }
+    note(section, new GradeWords(words).scheme(subject.rules().grades()));
+    note(section, new SoonWords(words).rule(subject.rules().urgency().id()));
+    if (!subject.codes().isEmpty()) {
+      note(section, new CodeWords(words, subject.codes()).whose());
+    }
+    return section;
+  }
+
+  private static void note(Tag section, String text) {
+    section.add(Tag.of("p", text).with("class", "grades"));
   }
 
   /** Where there are pictures, a row ends with the number of its own. */
@@ -100,9 +108,16 @@ final class Tables {
 
   private List<String> finding(PlacedFinding placed) {
     FindingWords said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
+    List<String> cells = new ArrayList<>(List.of(placed.finding().label(), said.what(placed)));
+    if (!subject.codes().isEmpty()) {
+      cells.add(new CodeWords(words, subject.codes()).code(placed.finding()).orElse(Html.EMPTY));
+    }
+    cells.addAll(judged(placed, said));
+    return cells;
+  }
+
+  private List<String> judged(PlacedFinding placed, FindingWords said) {
     return List.of(
-        placed.finding().label(),
-        said.what(placed),
         said.where(placed),
         said.clock(placed).orElse(Html.EMPTY),
         said.size(placed).orElse(Html.EMPTY),

@@ -1,0 +1,112 @@
+package daylight.app;
+
+import daylight.archive.Bundled;
+import daylight.archive.DataReader;
+import daylight.archive.ReadData;
+import daylight.line.answer.Rules;
+import daylight.line.book.Catalogue;
+import daylight.line.condition.CodeTable;
+import daylight.line.measure.Complaint;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * By which data a book is judged and named: those that come with Daylight, and in their place a
+ * person's own.
+ *
+ * @param fall id of a table of smallest slopes that comes with Daylight
+ * @param fallFile a table of one's own in its place; null for none
+ * @param priors a file over the priors; null for none
+ * @param catalogue a file over the catalogue; null for none
+ * @param limits a file over the limits; null for none
+ * @param grades a table of grades of one's own in its place; null for none
+ * @param urgency a table of urgency of one's own in its place; null for none
+ * @param holds limits for hold tests of one's own in their place; null for none
+ * @param codes a company's table of codes; null for none
+ * @param letters whether the letters of EN 13508-2 are shown, unchecked as they are
+ */
+public record RuleChoice(
+    String fall,
+    @Nullable Path fallFile,
+    @Nullable Path priors,
+    @Nullable Path catalogue,
+    @Nullable Path limits,
+    @Nullable Path grades,
+    @Nullable Path urgency,
+    @Nullable Path holds,
+    @Nullable Path codes,
+    boolean letters) {
+  /** What is taken where nobody chooses. */
+  public static final RuleChoice USUAL =
+      new RuleChoice("ipc-704.1", null, null, null, null, null, null, null, null, false);
+
+  /** The usual ones over priors of one's own. */
+  public static RuleChoice usualOver(@Nullable Path priors) {
+    return new RuleChoice(USUAL.fall, null, priors, null, null, null, null, null, null, false);
+  }
+
+  /** The files of one's own. */
+  public List<Path> files() {
+    return Stream.of(fallFile, priors, catalogue, limits, grades, urgency, holds, codes)
+        .flatMap(Stream::ofNullable)
+        .toList();
+  }
+
+  /**
+   * What the files hold; what cannot be used is replaced by what comes with Daylight, so that a
+   * book is read even so, for its own complaints.
+   *
+   * @param sound whether every file can be used
+   * @param complaints of every file
+   */
+  record Gathered(Rules rules, CodeTable codes, boolean sound, List<Complaint> complaints) {
+    Gathered {
+      complaints = List.copyOf(complaints);
+    }
+  }
+
+  /** Reads every file, however many are wrong. */
+  Gathered gather() {
+    Taking taking = new Taking();
+    Catalogue kinds =
+        taking.of(
+            catalogue,
+            Bundled.catalogue(),
+            file -> DataReader.catalogue(file, Bundled.catalogue()));
+    Rules rules =
+        new Rules(
+            kinds,
+            taking.of(fallFile, Bundled.fallRules(fall), DataReader::fallRules),
+            taking.of(limits, Bundled.limits(), file -> DataReader.limits(file, Bundled.limits())),
+            taking.of(priors, Bundled.priors(), file -> DataReader.priors(file, Bundled.priors())),
+            taking.of(grades, Bundled.grades(), file -> DataReader.grades(file, kinds)),
+            taking.of(urgency, Bundled.urgency(), DataReader::urgency),
+            Bundled.causes(),
+            taking.of(holds, Bundled.holdLimits(), DataReader::holdLimits));
+    CodeTable letters = this.letters ? CodeTable.letters(kinds) : CodeTable.NONE;
+    CodeTable called = taking.of(codes, letters, file -> DataReader.codes(file, kinds));
+    return new Gathered(rules, called, taking.sound, taking.complaints);
+  }
+
+  /** Takes files one after the other and keeps what is said of them. */
+  private static final class Taking {
+    private final List<Complaint> complaints = new ArrayList<>();
+    private boolean sound = true;
+
+    /** What a file holds; the usual where there is none, or where it cannot be used. */
+    <T> T of(@Nullable Path file, T usual, Function<Path, ReadData<T>> reader) {
+      if (file == null) {
+        return usual;
+      }
+      ReadData<T> read = reader.apply(file);
+      complaints.addAll(read.complaints());
+      T value = read.value();
+      sound &= value != null;
+      return value == null ? usual : value;
+    }
+  }
+}
