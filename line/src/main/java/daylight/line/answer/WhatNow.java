@@ -37,9 +37,15 @@ final class WhatNow {
         one.findings(Catalogue.Bears.OPERATION).stream()
             .filter(placed -> !placed.finding().kind().endsWith("-water"))
             .toList());
-    work.sort(Comparator.comparingInt(placed -> howSoon(one, placed).rank()));
-    return work;
+    return work.stream()
+        .map(placed -> new Ranked(placed, howSoon(one, placed).rank()))
+        .sorted(Comparator.comparingInt(Ranked::rank))
+        .map(Ranked::placed)
+        .toList();
   }
+
+  /** A finding with how urgent it is, worked out once. */
+  private record Ranked(PlacedFinding placed, int rank) {}
 
   private static HowSoon howSoon(Case one, PlacedFinding placed) {
     return one.rules().howSoon(placed, one.book(), one.line());

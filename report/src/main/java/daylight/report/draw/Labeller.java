@@ -83,7 +83,11 @@ final class Labeller {
       }
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         Spot spot = spot(x, y, clearance + GAP + reach, direction, width, height, reach);
-        double cost = reach + (direction == 0 ? 0 : 0.5) + cost(spot);
+        double near = reach + (direction == 0 ? 0 : 0.5);
+        if (near >= least || !frame.holds(spot.box())) {
+          continue;
+        }
+        double cost = near + cost(spot);
         if (cost < least && free(spot, own)) {
           least = cost;
           best = new Spot(spot.box(), spot.leader(), cost);
@@ -126,17 +130,22 @@ final class Labeller {
     return cost;
   }
 
+  /** Plain loops: this is asked some hundred times for each label. */
   private boolean free(Spot spot, @Nullable Box own) {
     Box room = spot.box().grown(GAP);
-    if (!frame.holds(spot.box())
-        || taken.stream().anyMatch(box -> !box.equals(own) && room.overlaps(box))
-        || leaders.stream().anyMatch(room::crossedBy)) {
-      return false;
-    }
     Stroke leader = spot.leader();
-    return leader == null
-        || (leaders.stream().noneMatch(leader::crosses)
-            && taken.stream().noneMatch(box -> !box.equals(own) && passesThrough(leader, box)));
+    for (Box box : taken) {
+      boolean touched = room.overlaps(box) || (leader != null && passesThrough(leader, box));
+      if (touched && !box.equals(own)) {
+        return false;
+      }
+    }
+    for (Stroke other : leaders) {
+      if (room.crossedBy(other) || (leader != null && leader.crosses(other))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A leader may start inside its own mark, but not run through somebody else's label. */

@@ -2,8 +2,11 @@ package daylight.report.draw;
 
 import daylight.report.markup.Tag;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +16,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Marks {
   private static final int ROUNDS = 12;
+
+  /**
+   * So many labels are tried in all rounds together: where there are hundreds, most are numbers.
+   */
+  private static final int TRIES = 1200;
+
   private static final double NO_ROOM = 1000;
   private static final double BAD_ROOM = 26;
   private static final double SIZE = Sheet.SMALL;
@@ -111,11 +120,12 @@ final class Marks {
   Tag settled() {
     Round best = round(wanted);
     Round last = best;
-    for (int i = 1; i < ROUNDS && !last.above(BAD_ROOM).isEmpty(); i++) {
-      List<Wanted> order = new ArrayList<>(last.above(NO_ROOM - 1));
-      last.above(BAD_ROOM).stream().filter(one -> !order.contains(one)).forEach(order::add);
-      last.order().stream().filter(one -> !order.contains(one)).forEach(order::add);
-      last = round(order);
+    int rounds = Math.min(ROUNDS, TRIES / Math.max(1, wanted.size()));
+    for (int i = 1; i < rounds && !last.above(BAD_ROOM).isEmpty(); i++) {
+      Set<Wanted> order = new LinkedHashSet<>(last.above(NO_ROOM - 1));
+      order.addAll(last.above(BAD_ROOM));
+      order.addAll(last.order());
+      last = round(List.copyOf(order));
       best = last.cost() < best.cost() ? last : best;
     }
     draw(best);
@@ -136,7 +146,7 @@ final class Marks {
       Wanted one = round.order().get(i);
       round.spots().get(i).ifPresent(spot -> text(one, spot));
     }
-    List<Wanted> left = round.above(NO_ROOM - 1);
+    Set<Wanted> left = new HashSet<>(round.above(NO_ROOM - 1));
     wanted.stream().filter(left::contains).forEach(one -> number(round.labeller(), one));
   }
 
