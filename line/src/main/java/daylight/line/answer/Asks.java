@@ -85,6 +85,8 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
     }
     return switch (key) {
       case MISSING_SOIL,
+          MISSING_SOIL_NAME,
+          MISSING_SURFACE,
           MISSING_HOLD_REACHES,
           MISSING_HOLD_DURATION,
           MISSING_HOLD_RISER,
@@ -100,8 +102,9 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
       case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);
       case MISSING_LOCATE_ON, MISSING_SECOND -> OptionalDouble.of(6);
       case MISSING_LOCATES -> OptionalDouble.of(8);
-      case MISSING_LEVELS, MISSING_AREA -> OptionalDouble.of(10);
-      case MISSING_SIGHT -> OptionalDouble.of(15);
+      case MISSING_DRAIN_BACK, MISSING_COVER -> OptionalDouble.of(6);
+      case MISSING_LEVELS, MISSING_AREA, MISSING_SOIL_WATER -> OptionalDouble.of(10);
+      case MISSING_SIGHT, MISSING_WATER_LOOK -> OptionalDouble.of(15);
       case MISSING_PASS, MISSING_PASS_TO -> OptionalDouble.of(20);
       default -> OptionalDouble.empty();
     };
