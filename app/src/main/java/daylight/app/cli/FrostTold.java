@@ -10,8 +10,8 @@ import daylight.line.frost.Surface;
 import daylight.line.frost.Winter;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
+import daylight.line.measure.Mark;
 import daylight.line.measure.Measured;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What is said of one winter's frost. */
@@ -83,10 +83,12 @@ final class FrostTold {
   }
 
   private void source(FrostTables.Cited cited) {
-    figured.saying(
-        "source",
-        Given.text(cited.source()),
-        new Argument.Term("mark." + cited.mark().name().toLowerCase(Locale.ROOT)));
+    Argument mark = new Argument.Term(cited.mark().key());
+    if (cited.mark() == Mark.COMMON_PRACTICE) {
+      figured.saying("no-source", mark);
+    } else {
+      figured.saying("source", Given.text(cited.source()), mark);
+    }
     String note = cited.note();
     if (note != null) {
       figured.saying("note", Given.text(note));

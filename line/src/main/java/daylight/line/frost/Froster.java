@@ -64,7 +64,7 @@ public final class Froster {
           unknown.add(run.reach().label());
         }
         fall.water().forEach(seen -> seen(run, seen));
-        pooled(run, fall.ponding());
+        pooled(run, fall);
       }
     }
     return new FrostAlong(frost, spots, wet, unknown);
@@ -122,15 +122,33 @@ public final class Froster {
         : Optional.empty();
   }
 
-  /** Water that would stand by the grade; it is at least a film where it stands at all. */
-  private void pooled(Run run, Ponding ponding) {
-    for (Ponding.Spot spot : ponding.spots()) {
-      if (spot.place().reach().equals(run.reach().label()) && spot.deeper() > RULED_OUT) {
+  /**
+   * Water that would stand by the grade; it is at least a film where it stands at all. Where water
+   * was seen, what holds it has been weighed with the grade already.
+   */
+  private void pooled(Run run, Fall fall) {
+    for (Ponding.Spot spot : fall.ponding().spots()) {
+      boolean here = spot.place().reach().equals(run.reach().label());
+      if (here && spot.deeper() > RULED_OUT && !wasSeen(fall, spot.place())) {
         double depth = Math.max(Ponding.FILM, spot.depth().middle());
         stationNear(run, spot.place().distance())
             .ifPresent(near -> wet(run, near, "", spot.deeper(), depth));
       }
     }
+  }
+
+  private static boolean wasSeen(Fall fall, Place place) {
+    for (WaterSeen seen : fall.water()) {
+      Place to = seen.to();
+      double from = seen.from().distance();
+      double end = to == null ? from : to.distance();
+      boolean within =
+          Math.min(from, end) <= place.distance() && place.distance() <= Math.max(from, end);
+      if (within && seen.from().reach().equals(place.reach())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void wet(Run run, Station station, String finding, double there, double depth) {
