@@ -10,6 +10,7 @@ import daylight.line.frost.FrostAlong;
 import daylight.line.frost.FrostDepth;
 import daylight.line.frost.Froster;
 import daylight.line.frost.Input;
+import daylight.line.frost.Margin;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
@@ -84,7 +85,6 @@ final class Freeze {
     Argument deep = depth(FigureKey.FROST_DEPTH, frost.depth(), null);
     Optional<FrostAlong.Spot> worst = along.worst();
     if (worst.isEmpty()) {
-      tell.reason(AnswerKey.FREEZE_DEPTH, deep);
       given.tell();
       missingDepths();
       return cannotSay(AnswerKey.FREEZE_NO_DEPTHS, deep);
@@ -112,7 +112,7 @@ final class Freeze {
     boolean all = missingReaches(along);
     if (reached <= 1 - SURE && open <= 1 - SURE) {
       tellOutlet(Optional.empty());
-      told(worst, deep, false);
+      told(worst, worst.margin(), false);
       return tell.answer(
           all ? State.WITHIN_LIMITS : State.CANNOT_SAY_YET,
           all ? Sureness.of(1 - reached) : Sureness.OPEN,
@@ -128,7 +128,8 @@ final class Freeze {
       tell.missing(AnswerKey.MISSING_DRAIN_BACK);
     } else if (Math.max(water, open) <= 1 - SURE) {
       tellOutlet(Optional.empty());
-      told(worst, deep, true);
+      tell.reason(AnswerKey.FREEZE_DEPTH, deep);
+      told(worst, worst.margin(), true);
       return tell.answer(
           all ? State.ANSWERED : State.CANNOT_SAY_YET,
           all ? Sureness.LIKELY : Sureness.OPEN,
@@ -149,7 +150,10 @@ final class Freeze {
     FrostAlong.Wet wet = outlet.or(() -> wettest).orElseThrow();
     tellOutlet(outlet);
     water(wet);
-    told(worst, deep, true);
+    if (outlet.isPresent()) {
+      tell.reason(AnswerKey.FREEZE_DEPTH, deep);
+    }
+    told(worst, wet.ground().margin(), true);
     if (outlet.isPresent()) {
       return tell.answer(
           State.ANSWERED,
@@ -178,8 +182,9 @@ final class Freeze {
     tell.caution(Caution.THAWING, Caution.ELECTRICITY);
     tellOutlet(outlet);
     wettest.ifPresent(this::water);
-    told(worst, deep, true);
+    tell.reason(AnswerKey.FREEZE_DEPTH, deep);
     Optional<FrostAlong.Wet> asked = wettest.or(() -> outlet);
+    told(worst, asked.map(wet -> wet.ground().margin()).orElse(worst.margin()), true);
     boolean unsureOfWater = asked.filter(wet -> wet.there() < SURE).isPresent();
     if (unsureOfWater) {
       Place at = asked.orElseThrow().place();
@@ -191,7 +196,6 @@ final class Freeze {
         asked.map(wet -> wet.ground().margin().reached()).orElse(worst.margin().reached());
     if (!unsureOfWater || (reached > 1 - SURE && reached < SURE)) {
       Place at = asked.map(FrostAlong.Wet::place).orElse(worst.place());
-      tell.reason(AnswerKey.FREEZE_DECIDES, new Argument.Term(decides.key()));
       given.missing(decides, at);
     }
     Place at = asked.map(FrostAlong.Wet::place).orElse(worst.place());
@@ -209,7 +213,7 @@ final class Freeze {
   /**
    * What the answer was worked out from, and the place where the frost is likeliest at the pipe.
    */
-  private void told(FrostAlong.Spot worst, Argument deep, boolean place) {
+  private void told(FrostAlong.Spot worst, Margin asked, boolean place) {
     if (place) {
       tell.reason(
           AnswerKey.FREEZE_WORST,
@@ -218,8 +222,8 @@ final class Freeze {
           cover(worst),
           chance(FigureKey.REACHED, worst.margin().reached(), worst.place()));
     }
-    tell.reason(AnswerKey.FREEZE_DEPTH, deep);
     given.tell();
+    tell.reason(AnswerKey.FREEZE_DECIDES, new Argument.Term(asked.deciding().key()));
     tell.reason(AnswerKey.FREEZE_LEFT_OUT);
   }
 
