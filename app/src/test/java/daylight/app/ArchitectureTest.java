@@ -48,7 +48,7 @@ class ArchitectureTest {
           Map.entry("dig", Set.of("measure", "book", "survey", "course")),
           Map.entry("fall", Set.of("measure", "book", "course")),
           Map.entry("flow", Set.of("measure", "book", "fall")),
-          Map.entry("frost", Set.of("measure", "book", "survey", "fall")),
+          Map.entry("frost", Set.of("measure", "book", "course", "fall")),
           Map.entry("condition", Set.of("measure", "book", "counter", "course")),
           Map.entry(
               "cause",

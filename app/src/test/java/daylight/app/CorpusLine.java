@@ -6,6 +6,7 @@ import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Question;
 import daylight.line.answer.StopOrder;
+import daylight.line.book.Surroundings;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Key;
@@ -34,7 +35,8 @@ import java.util.TreeSet;
  * behind=roots/probable}, where it is known what kind of complaint it is. Lengths are given to the
  * foot or the half metre, depths to a fifth of a foot or to 5 cm, slopes to half a per cent: coarse
  * enough that the last bits of a platform do not show, fine enough that a technician would notice
- * the next step. Whether it copes and freezes is not told.
+ * the next step. Whether it copes is not told; whether it freezes is, where a winter or a soil was
+ * noted.
  */
 final class CorpusLine {
   private static final double FOOT = 0.3048;
@@ -68,6 +70,10 @@ final class CorpusLine {
       parts.add("clear=" + state(line.to(Question.CLEAR)) + clear(line.to(Question.CLEAR)));
       parts.add("sound=" + state(line.to(Question.SOUND)) + sound(line.to(Question.SOUND)));
       parts.add("drain=" + state(line.to(Question.DRAIN)) + drain(line.to(Question.DRAIN)));
+      if (frostAsked(handout)) {
+        Answer freeze = line.to(Question.FREEZE);
+        parts.add("freeze=" + state(freeze) + " " + last(freeze.headline().key()));
+      }
       parts.add("now=" + last(line.to(Question.WHAT_NOW).headline().key()));
     }
     List<String> tests = tests(handout.answers().proving());
@@ -80,6 +86,12 @@ final class CorpusLine {
     }
     parts.add("doubts=" + (doubts.isEmpty() ? "none" : String.join(",", doubts)));
     return String.join(" | ", parts);
+  }
+
+  /** Whether it freezes is told where somebody noted a winter or a soil. */
+  private static boolean frostAsked(Handout handout) {
+    Surroundings around = handout.book().site().surroundings();
+    return around.climate() != null || around.soil() != null;
   }
 
   /** Hold tests, what did not go as the book says, and how it is known what comes in where. */

@@ -5,6 +5,7 @@ import daylight.line.answer.AnswerKey;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Question;
+import daylight.line.answer.State;
 import daylight.line.fall.WaterCause;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
@@ -27,6 +28,7 @@ import java.util.regex.Pattern;
  *   <li>{@code no doubts}
  *   <li>{@code stops short of NODE}: the line is not said to run to a node that nobody reached
  *   <li>{@code held by CAUSE}: what holds the water that was seen, or {@code nobody knows what}
+ *   <li>{@code freezes}, {@code does not freeze}: water in the pipe in a winter as noted
  *   <li>{@code work to do}: what was found asks for work
  * </ul>
  */
@@ -78,6 +80,14 @@ final class CorpusTruth {
     if (truth.equals("work to do")) {
       Answer now = handout.answers().lines().getFirst().to(Question.WHAT_NOW);
       return !List.of(AnswerKey.NOW_MEASURE, AnswerKey.NOW_NOTHING).contains(now.headline().key());
+    }
+    Answer freeze = handout.answers().lines().getFirst().to(Question.FREEZE);
+    if (truth.equals("freezes")) {
+      return List.of(AnswerKey.FREEZE_WATER, AnswerKey.FREEZE_OUTLET)
+          .contains(freeze.headline().key());
+    }
+    if (truth.equals("does not freeze")) {
+      return freeze.state() == State.WITHIN_LIMITS;
     }
     if (truth.startsWith("held by ")) {
       String cause = truth.substring("held by ".length());

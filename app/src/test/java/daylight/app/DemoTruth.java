@@ -101,7 +101,8 @@ record DemoTruth(
             new Seen("F3", "R1", 3.10), new Seen("F1", "R1", 11.40), new Seen("F2", "R1", 13.60)),
         "behind=frozen-pipe/probable | pit line: where=answered/sure 24.5 m 0.45..0.60 deep | "
             + "clear=no/sure 25 % | sound=no/sure 1 | "
-            + "drain=does_not_apply/sure drain_pumped | now=now_first_deep | "
+            + "drain=does_not_apply/sure drain_pumped | freeze=answered/likely freeze_water | "
+            + "now=now_first_deep | "
             + "tests=FX1 assumed | doubts=none");
   }
 

@@ -40,6 +40,8 @@ record Amount(Dimension dimension, @Nullable Unit bare) {
       case TEMPERATURE -> plain(value) + " °C";
       case RAINFALL -> plain(value) + " m/s";
       case DEGREE_DAYS -> plain(value) + " C-days";
+      case DENSITY -> plain(value) + " kg/m3";
+      case CONDUCTIVITY -> plain(value) + " W/mK";
       case CLOCK -> clock(value);
     };
   }

@@ -57,8 +57,10 @@ public final class BookShape {
           .amount("mean-temperature", Dimension.TEMPERATURE)
           .amount("season", Dimension.DURATION)
           .amount("rain", Dimension.RAINFALL)
+          .amount("snow", Dimension.LENGTH)
           .words("source");
-  static final Section SOIL = Section.named("soil").words("kind").amount("water", Dimension.SHARE);
+  static final Section SOIL =
+      Section.named("soil").words("kind").amount("water", Dimension.SHARE).words("surface");
   static final Section ROOF = entry("roof").words("node").amount("area", Dimension.AREA);
   static final Section FIXTURE =
       entry("fixture").words("node", "kind").amount("flow", Dimension.FLOW);

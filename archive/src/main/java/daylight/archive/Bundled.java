@@ -6,6 +6,7 @@ import daylight.line.book.Priors;
 import daylight.line.cause.CauseRules;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.frost.FrostTables;
 import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.UrgencyTable;
 import java.io.IOException;
@@ -70,6 +71,16 @@ public final class Bundled {
   /** The criteria for hold tests. */
   public static HoldLimits holdLimits() {
     return Ours.HELD;
+  }
+
+  /** The tables that frost is worked out with. */
+  public static FrostTables frost() {
+    return Cold.FROST;
+  }
+
+  /** Read once, when first asked for. */
+  private static final class Cold {
+    static final FrostTables FROST = read("frost.yaml", DataReader::frost);
   }
 
   /** Read once, when first asked for. */

@@ -15,6 +15,7 @@ import daylight.line.cause.WordList;
 import daylight.line.condition.CodeTable;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.frost.FrostTables;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Gravity;
 import daylight.line.proving.HoldLimits;
@@ -180,6 +181,16 @@ public final class DataReader {
   /** A company's codes in a file. */
   public static ReadData<CodeTable> codes(Path file, Catalogue catalogue) {
     return file(file, bytes -> codes(file.toString(), bytes, catalogue));
+  }
+
+  /** The tables that frost is worked out with. */
+  public static ReadData<FrostTables> frost(String name, byte[] bytes) {
+    return read(new Desk(name), bytes, FrostReader.FROST, FrostReader.KEY, FrostReader::read);
+  }
+
+  /** The same in a file. */
+  public static ReadData<FrostTables> frost(Path file) {
+    return file(file, bytes -> frost(file.toString(), bytes));
   }
 
   private static <T> ReadData<T> file(Path file, Function<byte[], ReadData<T>> reader) {

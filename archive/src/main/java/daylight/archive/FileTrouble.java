@@ -47,7 +47,9 @@ public enum FileTrouble implements ComplaintCode {
   /** A finding with no place or more than one. */
   WHICH_PLACE,
   /** Two keys that exclude each other, or of which one is needed: the keys. */
-  ONE_OF;
+  ONE_OF,
+  /** A year has twelve months: how many were found. */
+  TWELVE_MONTHS;
 
   private final Gravity gravity;
 

@@ -101,7 +101,10 @@ final class PriorsReader {
           SONDE_TILT ->
           Dimension.ANGLE;
       case COUNTER_SCALE, RECEIVER_SCALE, FALL, SIGNAL -> Dimension.SLOPE;
-      case WATCH -> Dimension.DURATION;
+      case FREEZING_INDEX -> Dimension.DEGREE_DAYS;
+      case MEAN_TEMPERATURE -> Dimension.TEMPERATURE;
+      case SOIL_WATER -> Dimension.SHARE;
+      case WATCH, SEASON -> Dimension.DURATION;
       case VOLUME -> Dimension.VOLUME;
       case TAPE,
           ALONG,
@@ -123,6 +126,7 @@ final class PriorsReader {
           GROUND_STEP,
           WATER_DEPTH,
           NULL_MARK,
+          SNOW_DEPTH,
           WATER_DROP,
           ANTENNA_ABOVE_FOOT,
           BORE ->

@@ -92,12 +92,17 @@ final class SiteWriter {
               .reading("mean-temperature", climate.meanTemperature())
               .reading("season", climate.season())
               .reading("rain", climate.rain())
+              .reading("snow", climate.snow())
               .words("source", climate.source()));
     }
     Surroundings.Soil soil = around.soil();
     if (soil != null) {
       sheet.part(
-          "soil", sheet(BookShape.SOIL).words("kind", soil.kind()).reading("water", soil.water()));
+          "soil",
+          sheet(BookShape.SOIL)
+              .words("kind", soil.kind())
+              .reading("water", soil.water())
+              .words("surface", soil.surface()));
     }
     return sheet
         .rows("roofs", around.roofs(), this::roof)

@@ -34,6 +34,7 @@ final class SurroundingsReader {
         part.reading("mean-temperature"),
         part.reading("season"),
         part.reading("rain"),
+        part.reading("snow"),
         part.words("source"));
   }
 
@@ -41,7 +42,9 @@ final class SurroundingsReader {
     if (part == null) {
       return null;
     }
-    Surroundings.Soil soil = new Surroundings.Soil(part.wantedWords("kind"), part.reading("water"));
+    Surroundings.Soil soil =
+        new Surroundings.Soil(
+            part.wantedWords("kind"), part.reading("water"), part.words("surface"));
     return part.sound() ? soil : null;
   }
 

@@ -209,8 +209,9 @@ final class GeneratedBook {
                     perhaps(() -> of(-20, 30, " °C")),
                     perhaps(() -> of(0, 1e7, " s")),
                     perhaps(() -> of(0, 1e-5, " m/s")),
+                    perhaps(() -> of(0, 2, " m")),
                     perhaps(this::words))),
-        perhaps(() -> new Surroundings.Soil(words(), perhaps(this::share))),
+        perhaps(() -> new Surroundings.Soil(words(), perhaps(this::share), perhaps(this::words))),
         some(() -> new Surroundings.Roof(id(), words(), of(1, 300, " m2"))),
         some(
             () ->

@@ -82,6 +82,12 @@ final class Choices {
   private @Nullable Path holds;
 
   @Option(
+      names = "--frost-data",
+      paramLabel = "FILE",
+      description = "Soils, surfaces, snow and climates of your own.")
+  private @Nullable Path frost;
+
+  @Option(
       names = "--codes",
       paramLabel = "FILE",
       description = "Your own codes for what is found, a CSV table, beside our words.")
@@ -166,7 +172,7 @@ final class Choices {
         chosen == null ? null : chosen.shown,
         paper,
         new RuleChoice(
-            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, codes, letters),
+            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, frost, codes, letters),
         visit);
   }
 }

@@ -21,6 +21,8 @@ import picocli.CommandLine.Spec;
       FigureDepth.class,
       FigureDig.class,
       FigureFall.class,
+      FigureFreeze.class,
+      FigureFrost.class,
       FigureGrade.class,
       FigureHeights.class,
       FigureLeak.class,

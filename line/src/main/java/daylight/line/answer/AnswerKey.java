@@ -232,8 +232,82 @@ public enum AnswerKey implements Key {
   MISSING_PUMP,
   /** Nothing more to measure: this version does not compute it yet. */
   MISSING_NOTHING_BUT_US,
-  /** Whether it freezes was not computed. */
+  /** Whether it freezes cannot be worked out from what is noted. */
   FREEZE_OPEN,
+  /** It does not freeze: {0}. */
+  FREEZE_NO_FROST,
+  /** It cannot be worked out: {0}. */
+  FREEZE_NOT_HELD,
+  /** Frost goes {0} deep; how deep the pipe lies is not known. */
+  FREEZE_NO_DEPTHS,
+  /** Frost goes {0} deep, and the pipe's top lies {1} deep where it is nearest, {2} from {3}. */
+  FREEZE_DEEP_ENOUGH,
+  /** Water stands {0} from {1}, and frost gets to it: {2} of frost, {3} of ground above it. */
+  FREEZE_WATER,
+  /** Water stands {0} from {1}, so near the outlet {2} that the air's cold gets to it. */
+  FREEZE_OUTLET,
+  /** Frost gets to the pipe {0} from {1}, {2}, but nothing that could freeze stands in it. */
+  FREEZE_EMPTY_PIPE,
+  /** That it freezes {0} from {1} is {2}: too close to say. */
+  FREEZE_CLOSE,
+  /** Frost is likeliest at the pipe {0} from {1}, where its top lies {2} deep: {3}. */
+  FREEZE_WORST,
+  /** Frost goes {0} deep. */
+  FREEZE_DEPTH,
+  /** Water seen {0} from {1}: there to stay {2}; frost gets to it {3}; all ice by spring {4}. */
+  FREEZE_WATER_SEEN,
+  /** Water by the grade {0} from {1}: there {2}; frost gets to it {3}; all ice by spring {4}. */
+  FREEZE_WATER_POOLED,
+  /** Once frost is at the pipe the water there takes {0} at the least to be ice. */
+  FREEZE_TIME,
+  /** Most of the doubt comes from {0}. */
+  FREEZE_DECIDES,
+  /** Worked out from {0}, a year of {1} and frost for {2}, by {3}. */
+  FREEZE_WINTER,
+  /** Soil as usual for {0}, with {1} of water, {2}. */
+  FREEZE_SOIL,
+  /** Soil as usual for {0} apart from its water, {1} as measured; the rest {2}. */
+  FREEZE_SOIL_MEASURED,
+  /** The surface is {0}, which gets {1} of the air's cold, {2}. */
+  FREEZE_SURFACE,
+  /** What covers the ground was not noted; {1} of the air's cold was taken, {2}. */
+  FREEZE_SURFACE_UNKNOWN,
+  /** Snow lies {0} deep all winter; how it conducts is {1}. */
+  FREEZE_SNOW,
+  /** No snow was counted on. */
+  FREEZE_NO_SNOW,
+  /** What was not counted. */
+  FREEZE_LEFT_OUT,
+  /** Near {0} water stands where the air's cold gets in. */
+  FREEZE_OUTLET_WET,
+  /** Where {0} is in the open, a trickle may build up ice, which cannot be worked out. */
+  FREEZE_OUTLET_DRY,
+  /** A pumped line that does not run back stands full. */
+  FREEZE_PUMPED,
+  /** Find the mean temperature of the year. */
+  MISSING_MEAN_TEMPERATURE,
+  /** Find how long it freezes. */
+  MISSING_SEASON,
+  /** Say what soil {0} is: one of {1}. */
+  MISSING_SOIL_NAME,
+  /** Measure the ground's warmth at the pipe's depth in late winter. */
+  MISSING_GROUND_TEMPERATURE,
+  /** Weigh a sample of the soil wet and dry. */
+  MISSING_SOIL_WATER,
+  /** Have the soil's density and conductivity measured. */
+  MISSING_SOIL_TEST,
+  /** Note what covers the ground in winter. */
+  MISSING_SURFACE,
+  /** Measure how deep snow lies through a winter. */
+  MISSING_SNOW,
+  /** Find the freezing index of single winters. */
+  MISSING_WINTERS,
+  /** Measure how deep the pipe lies {0} from {1}. */
+  MISSING_COVER,
+  /** Look whether water stands {0} from {1}. */
+  MISSING_WATER_LOOK,
+  /** See whether the line runs back when the pump stops. */
+  MISSING_DRAIN_BACK,
   /** Find the freezing index of the place. */
   MISSING_FROST,
   /** Note the soil it lies in. */

@@ -14,6 +14,8 @@ public enum Caution implements Key {
   GAS,
   CONFINED_SPACE,
   ELECTRICITY,
+  /** A frozen pipe is not to be thawed with a flame. */
+  THAWING,
   LOCAL_CODES,
   CAMERA_PROVES_NO_TIGHTNESS;
 

@@ -35,7 +35,20 @@ public enum FigureKey implements Key {
   LOST_OFF,
   LOST_MOST,
   ALLOWED,
-  WITHIN;
+  WITHIN,
+  FROST_DEPTH,
+  COVER,
+  WATER_BELOW,
+  REACHED,
+  THERE,
+  ICE,
+  FREEZE_TIME,
+  FREEZING_INDEX,
+  MEAN_TEMPERATURE,
+  SEASON,
+  SOIL_WATER,
+  SURFACE_SHARE,
+  SNOW;
 
   @Override
   public String key() {

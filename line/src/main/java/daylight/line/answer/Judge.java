@@ -58,7 +58,7 @@ public final class Judge {
     answers.add(Sound.answer(one));
     answers.add(Drain.answer(one));
     answers.add(Later.cope(one));
-    answers.add(Later.freeze(one));
+    answers.add(Freeze.answer(one));
     answers.add(WhatNow.answer(one, answers, stops, digs));
     return answers;
   }

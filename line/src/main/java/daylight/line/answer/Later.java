@@ -3,7 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Reach;
 import daylight.line.book.Surroundings;
 
-/** The questions whose rooms are not built yet: they say what they will need. */
+/** The question whose room is not built yet: it says what it will need. */
 final class Later {
   private Later() {}
 
@@ -21,20 +21,6 @@ final class Later {
     }
     unbuilt(tell);
     return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.COPE_OPEN);
-  }
-
-  static Answer freeze(Case one) {
-    Telling tell = new Telling(Question.FREEZE, one);
-    Surroundings around = one.book().site().surroundings();
-    Surroundings.Climate climate = around.climate();
-    if (climate == null || climate.freezingIndex() == null) {
-      tell.missing(AnswerKey.MISSING_FROST);
-    }
-    if (around.soil() == null) {
-      tell.missing(AnswerKey.MISSING_SOIL);
-    }
-    unbuilt(tell);
-    return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.FREEZE_OPEN);
   }
 
   private static boolean drains(Case one, String node) {

@@ -31,6 +31,8 @@ final class Minutes {
     return switch (key) {
       case MISSING_WATER_TEST -> of(missing.arguments().getFirst());
       case MISSING_SOIL,
+          MISSING_SOIL_NAME,
+          MISSING_SURFACE,
           MISSING_HOLD_REACHES,
           MISSING_HOLD_DURATION,
           MISSING_HOLD_RISER,
@@ -39,10 +41,15 @@ final class Minutes {
       case MISSING_SIGHT_NOTES, MISSING_BORE, MISSING_HOLD_LOSS -> OptionalDouble.of(2);
       case MISSING_LENGTH, MISSING_DEPTHS -> OptionalDouble.of(4);
       case MISSING_INVERT_LEVEL, MISSING_PUMP -> OptionalDouble.of(5);
-      case MISSING_LOCATE_ON, MISSING_SECOND -> OptionalDouble.of(6);
+      case MISSING_LOCATE_ON, MISSING_SECOND, MISSING_DRAIN_BACK, MISSING_COVER ->
+          OptionalDouble.of(6);
       case MISSING_LOCATES -> OptionalDouble.of(8);
-      case MISSING_LEVELS, MISSING_AREA -> OptionalDouble.of(10);
-      case MISSING_HOLD_SHORTER, MISSING_DYE_AGAIN, MISSING_TRACE, MISSING_SIGHT ->
+      case MISSING_LEVELS, MISSING_AREA, MISSING_SOIL_WATER -> OptionalDouble.of(10);
+      case MISSING_HOLD_SHORTER,
+          MISSING_DYE_AGAIN,
+          MISSING_TRACE,
+          MISSING_SIGHT,
+          MISSING_WATER_LOOK ->
           OptionalDouble.of(15);
       case MISSING_PASS, MISSING_PASS_TO -> OptionalDouble.of(20);
       case MISSING_HOLD, MISSING_HOLD_HIGHER, MISSING_HOLD_LOWER, MISSING_HOLD_FINER ->

@@ -137,6 +137,16 @@ public final class Priors {
     ANTENNA_ABOVE_FOOT,
     /** The strength a receiver shows, relative. */
     SIGNAL,
+    /** The freezing index of one winter against the one written, °C·days. */
+    FREEZING_INDEX,
+    /** The mean temperature of the year, °C. */
+    MEAN_TEMPERATURE,
+    /** How long it freezes, seconds. */
+    SEASON,
+    /** The water in the ground by dry weight, a share. */
+    SOIL_WATER,
+    /** How deep snow lies through the winter. */
+    SNOW_DEPTH,
     /** How far a level fell in a riser: the difference of two readings. */
     WATER_DROP,
     /** A time by a watch, seconds. */

@@ -33,6 +33,7 @@ public record Surroundings(
    * @param meanTemperature of the year, in °C
    * @param season length of the freezing season, in seconds
    * @param rain design intensity, in metres per second
+   * @param snow that lies over the line all winter, in metres
    * @param source where the figures were taken from
    */
   public record Climate(
@@ -40,6 +41,7 @@ public record Surroundings(
       @Nullable Reading meanTemperature,
       @Nullable Reading season,
       @Nullable Reading rain,
+      @Nullable Reading snow,
       @Nullable String source) {}
 
   /**
@@ -47,8 +49,9 @@ public record Surroundings(
    *
    * @param kind in words, "silty clay"
    * @param water its moisture by dry weight
+   * @param surface what covers it over the line in winter, in words, "lawn"; null when not recorded
    */
-  public record Soil(String kind, @Nullable Reading water) {}
+  public record Soil(String kind, @Nullable Reading water, @Nullable String surface) {}
 
   /**
    * A roof or paved area that drains into a node.

@@ -27,5 +27,9 @@ public enum Dimension {
   /** Rainfall intensity in metres per second, not negative. */
   RAINFALL,
   /** Degree days in °C·days, not negative. */
-  DEGREE_DAYS
+  DEGREE_DAYS,
+  /** Mass in a volume, kilograms per cubic metre, not negative. */
+  DENSITY,
+  /** How well a material conducts heat, watts per metre and kelvin, not negative. */
+  CONDUCTIVITY
 }

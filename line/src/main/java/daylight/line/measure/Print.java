@@ -1,5 +1,7 @@
 package daylight.line.measure;
 
+import java.util.Objects;
+
 /**
  * The door for showing quantities to people. Every text is the same in every locale, and {@link
  * Quantities} reads it back to within the last digit shown, except the texts that begin with {@code
@@ -29,6 +31,8 @@ public final class Print {
       case TEMPERATURE -> temperature(value, shown);
       case RAINFALL -> rainfall(value, shown);
       case DEGREE_DAYS -> degreeDays(value, shown);
+      case DENSITY -> density(value, shown);
+      case CONDUCTIVITY -> conductivity(value, shown);
     };
   }
 
@@ -172,6 +176,22 @@ public final class Print {
     return shown == Shown.METRES
         ? Digits.fixed(celsiusDays, 0) + " C-days"
         : Digits.fixed(celsiusDays * 9 / 5, 0) + " F-days";
+  }
+
+  /** Mass in a volume as {@code 1602 kg/m³} or {@code 100 lb/ft³}. */
+  public static String density(double kilogramsPerCubicMetre, Shown shown) {
+    double one = Objects.requireNonNull(UnitNames.factor(Dimension.DENSITY, "lb/ft3"));
+    return shown == Shown.METRES
+        ? Digits.fixed(kilogramsPerCubicMetre, 0) + " kg/m³"
+        : Digits.fixed(kilogramsPerCubicMetre / one, 0) + " lb/ft³";
+  }
+
+  /** How heat is conducted, as {@code 1.32 W/m·K} or {@code 0.76 Btu/h·ft·°F}. */
+  public static String conductivity(double wattsPerMetreKelvin, Shown shown) {
+    double one = Objects.requireNonNull(UnitNames.factor(Dimension.CONDUCTIVITY, "btu/hftf"));
+    return shown == Shown.METRES
+        ? Digits.fixed(wattsPerMetreKelvin, 2) + " W/m·K"
+        : Digits.fixed(wattsPerMetreKelvin / one, 2) + " Btu/h·ft·°F";
   }
 
   private static String hundredthBelowOne(double value) {

@@ -21,6 +21,14 @@ final class UnitNames {
   private static final double FOOT = Unit.FOOT.metres();
   private static final double INCH = Unit.INCH.metres();
   private static final double HOUR = 3600;
+  private static final double POUND = 0.45359237;
+
+  /**
+   * Watts per metre and kelvin in a Btu (International Table, 1055.05585262 J) per hour, foot and
+   * degree Fahrenheit.
+   */
+  private static final double BTU_FOOT = 1055.05585262 / HOUR / FOOT * 9 / 5;
+
   private static final double DEGREE = StrictMath.PI / 180;
 
   private static final Map<String, Double> LENGTHS =
@@ -68,6 +76,21 @@ final class UnitNames {
       table(
           row(1, "c-days", "°c-days", "c·days", "°c·days", "cdays", "°cdays"),
           row(5.0 / 9, "f-days", "°f-days", "f·days", "°f·days", "fdays", "°fdays"));
+  private static final Map<String, Double> DENSITIES =
+      table(
+          row(1, "kg/m3", "kg/m^3", "kgperm3"),
+          row(POUND / (FOOT * FOOT * FOOT), "lb/ft3", "lb/ft^3", "lb/cuft", "pcf"));
+  private static final Map<String, Double> CONDUCTIVITIES =
+      table(
+          row(1, "w/m·k", "w/mk", "w/(m·k)", "w/(mk)", "w/m·°c", "w/m/k"),
+          row(
+              BTU_FOOT,
+              "btu/h·ft·°f",
+              "btu/hftf",
+              "btu/(h·ft·°f)",
+              "btu/hr·ft·°f",
+              "btu/h·ft·f",
+              "btu/h/ft/f"));
   private static final Map<String, Double> NONE = Map.of();
 
   private UnitNames() {}
@@ -120,6 +143,8 @@ final class UnitNames {
       case TEMPERATURE -> List.of(" °C", " °F");
       case RAINFALL -> List.of(" mm/h", " in/h");
       case DEGREE_DAYS -> List.of(" C-days", " F-days");
+      case DENSITY -> List.of(" kg/m3", " lb/ft3");
+      case CONDUCTIVITY -> List.of(" W/mK", " Btu/hftF");
       case ANGLE, CLOCK, COUNT -> List.of("");
     };
   }
@@ -134,6 +159,8 @@ final class UnitNames {
       case ANGLE -> ANGLES;
       case SLOPE, SHARE -> PER_CENT;
       case DEGREE_DAYS -> DEGREE_DAYS;
+      case DENSITY -> DENSITIES;
+      case CONDUCTIVITY -> CONDUCTIVITIES;
       case CLOCK, COUNT, TEMPERATURE, RAINFALL -> NONE;
     };
   }

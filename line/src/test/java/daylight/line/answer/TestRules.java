@@ -19,8 +19,11 @@ import daylight.line.condition.ImmediateRow;
 import daylight.line.condition.Sized;
 import daylight.line.course.TestPriors;
 import daylight.line.fall.FallRules;
+import daylight.line.frost.FrostTables;
+import daylight.line.frost.Ground;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
+import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.proving.HoldLimit;
 import daylight.line.proving.HoldLimits;
@@ -45,7 +48,29 @@ final class TestRules {
         cracks(),
         urgency(),
         causes(),
-        holds());
+        holds(),
+        frost());
+  }
+
+  /** One soil and the surfaces that must be there; of our own. */
+  static FrostTables frost() {
+    FrostTables.Cited ours = new FrostTables.Cited("common-practice", Mark.COMMON_PRACTICE, null);
+    return new FrostTables(
+        List.of(
+            new FrostTables.Soil(
+                "silt",
+                List.of("silty clay"),
+                Ground.Grain.FINE,
+                new Measured(1550, 50),
+                new Measured(0.2, 0.03),
+                ours)),
+        List.of(
+            new FrostTables.Cover("unknown", List.of(), new Measured(0.7, 0.15), ours),
+            new FrostTables.Cover("snow", List.of(), new Measured(1, 0.05), ours),
+            new FrostTables.Cover("turf", List.of("lawn"), new Measured(0.5, 0.1), ours)),
+        new FrostTables.Row(new Measured(0.225, 0.06), ours),
+        List.of(),
+        new FrostTables.Row(new Measured(1, 0.1), ours));
   }
 
   /** At once where sewage can come up, a year elsewhere; of our own. */

@@ -53,6 +53,11 @@ public final class TestPriors {
     plain(rows, Kind.SONDE_TILT, degrees(5), 0);
     row(rows, Kind.ANTENNA_ABOVE_FOOT, 0.010, 0, 0, 1, 1, new Typical(0.050, 0.025));
     plain(rows, Kind.SIGNAL, 0.02, 0);
+    plain(rows, Kind.FREEZING_INDEX, 0, 0.2);
+    plain(rows, Kind.MEAN_TEMPERATURE, 1, 0);
+    plain(rows, Kind.SEASON, 864_000, 0);
+    plain(rows, Kind.SOIL_WATER, 0.03, 0);
+    plain(rows, Kind.SNOW_DEPTH, 0.02, 0.25);
     plain(rows, Kind.WATER_DROP, 0.0015, 0);
     plain(rows, Kind.WATCH, 5, 0);
     plain(rows, Kind.VOLUME, 0.00005, 0.05);

@@ -63,6 +63,10 @@ class QuantitiesTest {
           DEGREE_DAYS | 2500 F-days     | 1388.888888888889
           DEGREE_DAYS | 1389 C-days     | 1389
           DEGREE_DAYS | 1389 °C·days    | 1389
+          DENSITY     | 100 lb/ft3      | 1601.8463373960137
+          DENSITY     | 1600 kg/m³      | 1600
+          CONDUCTIVITY| 0.76 Btu/h·ft·°F | 1.3153583464422574
+          CONDUCTIVITY| 1.3 W/m·K       | 1.3
           """)
   void understandsEveryDimension(Dimension dimension, String text, double si) {
     assertThat(Reads.value(Quantities.parse(dimension, text, null)).value())

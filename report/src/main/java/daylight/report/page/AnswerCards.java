@@ -96,7 +96,8 @@ public final class AnswerCards {
           case WHERE -> List.of(Exhibits.PLAN, Exhibits.PROFILE, Exhibits.LOCATES);
           case CLEAR, SOUND -> List.of(Exhibits.STRIP, Exhibits.FINDINGS);
           case DRAIN -> List.of(Exhibits.PROFILE, Exhibits.FALL, Exhibits.CONNECTIONS);
-          case COPE, FREEZE, WHAT_NOW -> List.<String>of();
+          case FREEZE -> List.of(Exhibits.FROST);
+          case COPE, WHAT_NOW -> List.<String>of();
         };
     List<Tag> links = shown.stream().filter(numbered::has).map(numbered::link).toList();
     if (links.isEmpty()) {

@@ -3,6 +3,7 @@ package daylight.report.page;
 import daylight.line.dig.Digger;
 import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
+import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Photo;
@@ -17,6 +18,7 @@ final class Exhibits {
   static final String PLAN = "plan";
   static final String PROFILE = "profile";
   static final String STRIP = "strip";
+  static final String FROST = "frost";
   static final String SERVICES = "services";
   static final String FINDINGS = "findings";
   static final String LOCATES = "locates";
@@ -34,6 +36,9 @@ final class Exhibits {
     words = subject.words();
     stills = subject.shots().stills();
     photos = subject.shots().photos();
+    if (FrostDrawing.isFor(subject)) {
+      figures.add(FROST);
+    }
     stills.forEach(still -> figures.add(id(still)));
     photos.forEach(photo -> figures.add(id(photo)));
     number(SERVICES, Digger.services(subject.book(), subject.line()));

@@ -8,6 +8,7 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.Captions;
+import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
@@ -34,6 +35,7 @@ public final class OwnersReport {
           Exhibits.PLAN,
           Exhibits.PROFILE,
           Exhibits.STRIP,
+          Exhibits.FROST,
           "stills",
           Exhibits.FINDINGS,
           Exhibits.LOCATES,
@@ -83,6 +85,9 @@ public final class OwnersReport {
     sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
     sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
+    if (exhibits.has(Exhibits.FROST)) {
+      sections.add(figure(Exhibits.FROST, List.of(FrostDrawing.draw(subject))));
+    }
     new Gallery(subject, exhibits).section().ifPresent(sections::add);
     sections.addAll(new Tables(subject, exhibits).all());
     Tag connections = new ConnectionTable(subject).section(exhibits);
@@ -182,6 +187,7 @@ public final class OwnersReport {
     Tag links = Tag.of("p");
     SECTIONS.stream()
         .filter(id -> !id.equals("stills") || !subject.shots().stills().isEmpty())
+        .filter(id -> !id.equals(Exhibits.FROST) || exhibits.has(id))
         .map(id -> Tag.of("a", words.word("report." + id)).with("href", "#" + id))
         .forEach(link -> links.add(link).text(" "));
     return Tag.of("nav")
