@@ -6,6 +6,7 @@ import daylight.line.book.Priors;
 import daylight.line.cause.CauseRules;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.flow.FlowTables;
 import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.UrgencyTable;
 import java.io.IOException;
@@ -72,8 +73,14 @@ public final class Bundled {
     return Ours.HELD;
   }
 
+  /** Figures of pipes: walls, fittings, sizes, surfaces. */
+  public static FlowTables flow() {
+    return Ours.FLOW;
+  }
+
   /** Read once, when first asked for. */
   private static final class Ours {
+    static final FlowTables FLOW = read("flow.yaml", DataReader::flow);
     static final HoldLimits HELD = read("hold-limits.yaml", DataReader::holdLimits);
     static final UrgencyTable URGENCY = read("urgency.yaml", DataReader::urgency);
     static final CauseRules CAUSES =
