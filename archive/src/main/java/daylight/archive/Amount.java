@@ -40,6 +40,7 @@ record Amount(Dimension dimension, @Nullable Unit bare) {
       case TEMPERATURE -> plain(value) + " °C";
       case RAINFALL -> plain(value) + " m/s";
       case DEGREE_DAYS -> plain(value) + " C-days";
+      case SPEED -> plain(value) + " m/s";
       case CLOCK -> clock(value);
     };
   }

@@ -27,5 +27,7 @@ public enum Dimension {
   /** Rainfall intensity in metres per second, not negative. */
   RAINFALL,
   /** Degree days in °C·days, not negative. */
-  DEGREE_DAYS
+  DEGREE_DAYS,
+  /** Metres per second, not negative. */
+  SPEED
 }

@@ -30,7 +30,7 @@ final class Meaning {
       case CLOCK -> ClockFace.radians(phrase);
       case COUNT -> count(phrase);
       case TEMPERATURE -> temperature(phrase);
-      case AREA, VOLUME, FLOW, SHARE, RAINFALL, DEGREE_DAYS -> single(dimension, phrase);
+      case AREA, VOLUME, FLOW, SHARE, RAINFALL, DEGREE_DAYS, SPEED -> single(dimension, phrase);
     };
   }
 

@@ -29,6 +29,7 @@ public final class Print {
       case TEMPERATURE -> temperature(value, shown);
       case RAINFALL -> rainfall(value, shown);
       case DEGREE_DAYS -> degreeDays(value, shown);
+      case SPEED -> speed(value, shown);
     };
   }
 
@@ -172,6 +173,13 @@ public final class Print {
     return shown == Shown.METRES
         ? Digits.fixed(celsiusDays, 0) + " C-days"
         : Digits.fixed(celsiusDays * 9 / 5, 0) + " F-days";
+  }
+
+  /** Metres per second as {@code 2.0 ft/s} or {@code 0.61 m/s}. */
+  public static String speed(double metresPerSecond, Shown shown) {
+    return shown == Shown.METRES
+        ? Digits.fixed(metresPerSecond, 2) + " m/s"
+        : Digits.fixed(metresPerSecond / Unit.FOOT.metres(), 1) + " ft/s";
   }
 
   private static String hundredthBelowOne(double value) {

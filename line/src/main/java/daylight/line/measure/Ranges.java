@@ -23,6 +23,7 @@ final class Ranges {
       case TEMPERATURE -> within(value, -273.15, 1000);
       case RAINFALL -> within(value, 0, 1e-3);
       case DEGREE_DAYS -> within(value, 0, 1e5);
+      case SPEED -> within(value, 0, 100);
     };
   }
 

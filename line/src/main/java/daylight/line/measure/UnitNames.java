@@ -84,7 +84,7 @@ final class UnitNames {
     return switch (dimension) {
       case SLOPE -> ratio(LENGTHS, LENGTHS, name);
       case FLOW -> ratio(VOLUMES, TIMES, name);
-      case RAINFALL -> ratio(LENGTHS, TIMES, name);
+      case RAINFALL, SPEED -> ratio(LENGTHS, TIMES, name);
       default -> null;
     };
   }
@@ -120,6 +120,7 @@ final class UnitNames {
       case TEMPERATURE -> List.of(" °C", " °F");
       case RAINFALL -> List.of(" mm/h", " in/h");
       case DEGREE_DAYS -> List.of(" C-days", " F-days");
+      case SPEED -> List.of(" ft/s", " m/s");
       case ANGLE, CLOCK, COUNT -> List.of("");
     };
   }
@@ -134,7 +135,7 @@ final class UnitNames {
       case ANGLE -> ANGLES;
       case SLOPE, SHARE -> PER_CENT;
       case DEGREE_DAYS -> DEGREE_DAYS;
-      case CLOCK, COUNT, TEMPERATURE, RAINFALL -> NONE;
+      case CLOCK, COUNT, TEMPERATURE, RAINFALL, SPEED -> NONE;
     };
   }
 

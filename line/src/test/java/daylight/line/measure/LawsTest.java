@@ -44,7 +44,8 @@ class LawsTest {
     "COUNT,0,1000,0.5,0.5",
     "TEMPERATURE,-40,60,0.27777778,0.5",
     "RAINFALL,0,1e-4,3.527778e-8,1.388889e-8",
-    "DEGREE_DAYS,0,5000,0.27777778,0.5"
+    "DEGREE_DAYS,0,5000,0.27777778,0.5",
+    "SPEED,0,20,0.01524,0.005"
   })
   void anyPrintedQuantityReadsBackToWithinHalfItsLastDigit(
       Dimension dimension, double least, double most, double halfUs, double halfMetric) {

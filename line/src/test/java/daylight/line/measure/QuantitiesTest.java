@@ -63,6 +63,8 @@ class QuantitiesTest {
           DEGREE_DAYS | 2500 F-days     | 1388.888888888889
           DEGREE_DAYS | 1389 C-days     | 1389
           DEGREE_DAYS | 1389 °C·days    | 1389
+          SPEED       | 2 ft/s          | 0.6096
+          SPEED       | 0.6 m/s         | 0.6
           """)
   void understandsEveryDimension(Dimension dimension, String text, double si) {
     assertThat(Reads.value(Quantities.parse(dimension, text, null)).value())
