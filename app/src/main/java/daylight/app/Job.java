@@ -163,7 +163,8 @@ public final class Job {
             Bundled.grades(),
             urgency,
             Bundled.causes(),
-            Bundled.holdLimits());
+            Bundled.holdLimits(),
+            Bundled.flow());
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());

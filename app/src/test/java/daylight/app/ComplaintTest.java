@@ -43,7 +43,8 @@ class ComplaintTest {
           Bundled.grades(),
           Bundled.urgency(),
           Bundled.causes(),
-          Bundled.holdLimits());
+          Bundled.holdLimits(),
+          Bundled.flow());
 
   /** A kind that blocks, with the cause it stands for. */
   private record Blocks(String finding, String cause) {}

@@ -5,6 +5,7 @@ import daylight.line.answer.Answers;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Question;
+import daylight.line.answer.State;
 import daylight.line.answer.StopOrder;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
@@ -34,7 +35,8 @@ import java.util.TreeSet;
  * behind=roots/probable}, where it is known what kind of complaint it is. Lengths are given to the
  * foot or the half metre, depths to a fifth of a foot or to 5 cm, slopes to half a per cent: coarse
  * enough that the last bits of a platform do not show, fine enough that a technician would notice
- * the next step. Whether it copes and freezes is not told.
+ * the next step. Whether it copes is told
+ * where that can be said; whether it freezes is not.
  */
 final class CorpusLine {
   private static final double FOOT = 0.3048;
@@ -68,6 +70,7 @@ final class CorpusLine {
       parts.add("clear=" + state(line.to(Question.CLEAR)) + clear(line.to(Question.CLEAR)));
       parts.add("sound=" + state(line.to(Question.SOUND)) + sound(line.to(Question.SOUND)));
       parts.add("drain=" + state(line.to(Question.DRAIN)) + drain(line.to(Question.DRAIN)));
+      cope(line.to(Question.COPE)).ifPresent(parts::add);
       parts.add("now=" + last(line.to(Question.WHAT_NOW).headline().key()));
     }
     List<String> tests = tests(handout.answers().proving());
@@ -80,6 +83,13 @@ final class CorpusLine {
     }
     parts.add("doubts=" + (doubts.isEmpty() ? "none" : String.join(",", doubts)));
     return String.join(" | ", parts);
+  }
+
+  /** Whether it copes, where that can be said. */
+  private static Optional<String> cope(Answer answer) {
+    return answer.state() == State.CANNOT_SAY_YET
+        ? Optional.empty()
+        : Optional.of("cope=" + state(answer) + " " + last(answer.headline().key()));
   }
 
   /** Hold tests, what did not go as the book says, and how it is known what comes in where. */

@@ -153,7 +153,8 @@ final class ExampleAnswers {
         Bundled.grades(),
         Bundled.urgency(),
         Bundled.causes(),
-        Bundled.holdLimits());
+        Bundled.holdLimits(),
+        Bundled.flow());
   }
 
   private static Catalogue.Kind kind(String id, Catalogue.Bears bears, Dimension dimension) {

@@ -70,6 +70,16 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
         && gains.stream().anyMatch(gain -> gain.question() == question);
   }
 
+  private static OptionalDouble minutes(CopeKey missing) {
+    return switch (missing) {
+      case MISSING_FIXTURES, MISSING_PIT_AREA -> OptionalDouble.of(3);
+      case MISSING_FIXTURE_FLOW, MISSING_LIFT, MISSING_FALL -> OptionalDouble.of(5);
+      case MISSING_PIT_RISE, MISSING_RISE_AGAIN -> OptionalDouble.of(10);
+      case MISSING_RUN -> OptionalDouble.of(20);
+      default -> OptionalDouble.empty();
+    };
+  }
+
   private static double minutes(Argument time) {
     return time instanceof Argument.Quantity(Dimension _, double seconds) ? seconds / 60 : 40;
   }
@@ -79,6 +89,9 @@ public record Asks(List<Ask> now, List<Ask> more, List<Ask> later) {
     if (missing.key() instanceof SurveyKey) {
       // A third tape, or a look at which side it is.
       return OptionalDouble.of(2);
+    }
+    if (missing.key() instanceof CopeKey key) {
+      return minutes(key);
     }
     if (!(missing.key() instanceof AnswerKey key)) {
       return OptionalDouble.empty();

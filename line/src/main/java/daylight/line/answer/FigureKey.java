@@ -35,7 +35,29 @@ public enum FigureKey implements Key {
   LOST_OFF,
   LOST_MOST,
   ALLOWED,
-  WITHIN;
+  WITHIN,
+  CAPACITY_LEAST,
+  CAPACITY_MOST,
+  INFLOW,
+  INFLOW_OFF,
+  COPES,
+  DECIDES,
+  CARRIED,
+  BORE,
+  ROUGHNESS,
+  FREE,
+  SPEED,
+  SPEED_LEAST,
+  BACKED_UP,
+  PUMPED,
+  PUMPED_OFF,
+  SHUT_OFF,
+  HEAD,
+  LIFT,
+  RUNS_BACK,
+  RUN,
+  REST,
+  STARTS;
 
   @Override
   public String key() {

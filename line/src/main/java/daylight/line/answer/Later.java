@@ -1,27 +1,10 @@
 package daylight.line.answer;
 
-import daylight.line.book.Reach;
 import daylight.line.book.Surroundings;
 
 /** The questions whose rooms are not built yet: they say what they will need. */
 final class Later {
   private Later() {}
-
-  static Answer cope(Case one) {
-    Telling tell = new Telling(Question.COPE, one);
-    Surroundings around = one.book().site().surroundings();
-    if (one.runs().stream().anyMatch(run -> run.reach().use() == Reach.Use.PUMPED)) {
-      tell.missing(AnswerKey.MISSING_PUMP);
-    } else if (around.roofs().stream().noneMatch(roof -> drains(one, roof.node()))) {
-      tell.missing(AnswerKey.MISSING_AREA);
-    }
-    Surroundings.Climate climate = around.climate();
-    if (climate == null || climate.rain() == null) {
-      tell.missing(AnswerKey.MISSING_RAIN);
-    }
-    unbuilt(tell);
-    return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.COPE_OPEN);
-  }
 
   static Answer freeze(Case one) {
     Telling tell = new Telling(Question.FREEZE, one);
@@ -35,11 +18,6 @@ final class Later {
     }
     unbuilt(tell);
     return tell.answer(State.CANNOT_SAY_YET, Sureness.OPEN, AnswerKey.FREEZE_OPEN);
-  }
-
-  private static boolean drains(Case one, String node) {
-    return one.runs().stream()
-        .anyMatch(run -> run.reach().from().equals(node) || run.reach().to().equals(node));
   }
 
   /** An answer that cannot say names what is missing; here, at last, it is the computation. */

@@ -13,6 +13,7 @@ import daylight.line.course.Line;
 import daylight.line.course.PlacedFinding;
 import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
+import daylight.line.flow.FlowTables;
 import daylight.line.measure.Reading;
 import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.HowSoon;
@@ -31,6 +32,7 @@ import daylight.line.urgency.UrgencyTable;
  * @param urgency how soon, by class and consequence
  * @param causes what may be behind a complaint
  * @param holds by which hold tests are judged
+ * @param flow figures of pipes that nobody measures on site
  */
 public record Rules(
     Catalogue catalogue,
@@ -40,7 +42,8 @@ public record Rules(
     GradeScheme grades,
     UrgencyTable urgency,
     CauseRules causes,
-    HoldLimits holds) {
+    HoldLimits holds,
+    FlowTables flow) {
 
   /** How soon something is to be done about a finding of a line of a book. */
   public HowSoon howSoon(PlacedFinding placed, FieldBook book, Line line) {

@@ -90,11 +90,15 @@ final class Telling {
     evidence.add(new Evidence.Noted(entry, what));
   }
 
+  /** Something to be said, once. */
   void reason(Key key, Argument... arguments) {
-    reasons.add(Statement.of(key, arguments));
+    Statement statement = Statement.of(key, arguments);
+    if (!reasons.contains(statement)) {
+      reasons.add(statement);
+    }
   }
 
-  void missing(AnswerKey key, Argument... arguments) {
+  void missing(Key key, Argument... arguments) {
     Statement statement = Statement.of(key, arguments);
     if (!missing.contains(statement)) {
       missing.add(statement);
@@ -142,7 +146,7 @@ final class Telling {
     return new Argument.UncertainSlope(slope);
   }
 
-  Answer answer(State state, Sureness sure, AnswerKey key, Argument... arguments) {
+  Answer answer(State state, Sureness sure, Key key, Argument... arguments) {
     return new Answer(
         question,
         state,

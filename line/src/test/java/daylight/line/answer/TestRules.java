@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Catalogue.Bears;
 import daylight.line.book.Catalogue.Hazard;
+import daylight.line.book.Material;
 import daylight.line.book.Reported;
 import daylight.line.cause.Ask;
 import daylight.line.cause.CauseRules;
@@ -20,6 +21,8 @@ import daylight.line.condition.Sized;
 import daylight.line.course.TestPriors;
 import daylight.line.fall.FallRules;
 import daylight.line.measure.Dimension;
+import daylight.line.flow.FlowTables;
+import daylight.line.flow.FrictionLaw;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import daylight.line.proving.HoldLimit;
@@ -45,7 +48,23 @@ final class TestRules {
         cracks(),
         urgency(),
         causes(),
-        holds());
+        holds(),
+        flow());
+  }
+
+  /** One wall by either law, one fitting and roofs; of our own. */
+  private static FlowTables flow() {
+    FlowTables.Origin ours = new FlowTables.Origin("common-practice", Mark.COMMON_PRACTICE, null);
+    FlowTables.State used = FlowTables.State.USED;
+    return new FlowTables(
+        List.of(
+            new FlowTables.Wall(
+                Material.UNKNOWN, used, FrictionLaw.MANNING, 0.012, 0.010, 0.014, ours),
+            new FlowTables.Wall(
+                Material.UNKNOWN, used, FrictionLaw.HAZEN_WILLIAMS, 140, 130, 150, ours)),
+        List.of(new FlowTables.Fitting("check-valve", 2, 1, 3, ours)),
+        List.of(),
+        List.of(new FlowTables.Surface("roof", 0.9, 0.8, 1, ours)));
   }
 
   /** At once where sewage can come up, a year elsewhere; of our own. */

@@ -81,7 +81,8 @@ final class Typed {
             Bundled.grades(),
             Bundled.urgency(),
             Bundled.causes(),
-            Bundled.holdLimits());
+            Bundled.holdLimits(),
+            Bundled.flow());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(
         book,
