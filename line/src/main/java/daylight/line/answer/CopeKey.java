@@ -31,6 +31,8 @@ public enum CopeKey implements Key {
   BACKS_UP,
   /** It would come out of the ground {0} from {1}. */
   COMES_OUT,
+  /** A pump presses {0} into it from {1}. */
+  PUMP_FEEDS,
   /** Fittings were not noted. */
   FITTINGS_USUAL,
   /** No table knows the fitting {0}. */

@@ -77,6 +77,10 @@ final class Inflows {
       Operation operation = new Pumps(one, tell).operation(pumped);
       if (operation instanceof Operation.Pumps pumps) {
         parts.add(pumps.flow());
+        tell.reason(
+            CopeKey.PUMP_FEEDS,
+            Cope.flow(tell, FigureKey.PUMPED, pumps.flow().value().value()),
+            tell.node(pumped.upstream()));
       } else {
         known &= operation instanceof Operation.WillNotPump;
       }
