@@ -85,8 +85,7 @@ class CopeTest {
     assertThat(keys(rooted)).contains("cope.narrowed", "cope.backs_up");
     assertThat(keys(clear)).doesNotContain("cope.narrowed");
     // Four fifths of the section carry (4/5)^(4/3) of it.
-    assertThat(
-            figure(rooted, FigureKey.CAPACITY_LEAST) / figure(clear, FigureKey.CAPACITY_LEAST))
+    assertThat(figure(rooted, FigureKey.CAPACITY_LEAST) / figure(clear, FigureKey.CAPACITY_LEAST))
         .isBetween(0.735, 0.75);
   }
 
@@ -117,7 +116,9 @@ class CopeTest {
     assertThat(sanitary.headline().key()).isEqualTo(CopeKey.CARRIES);
   }
 
-  /** From half way on it is 2 in wide: the worst stretch is that one, with the water of the whole. */
+  /**
+   * From half way on it is 2 in wide: the worst stretch is that one, with the water of the whole.
+   */
   @Test
   void aNarrowerPipeOnTheWayIsTheWorstStretch() throws IOException {
     Answer narrow =
@@ -152,7 +153,8 @@ class CopeTest {
     assertThat(figure(keeps, FigureKey.INFLOW) * 15850.3).isBetween(3.36, 3.38);
     assertThat(keys(keeps)).contains("cope.turns", "cope.lifts");
     assertThat(keeps.cautions()).contains(Caution.ELECTRICITY, Caution.CONFINED_SPACE);
-    Answer weak = cope("S76-pit-rise-timed", "drop: 0.5, duration: 2 min", "drop: 2.5, duration: 20 s");
+    Answer weak =
+        cope("S76-pit-rise-timed", "drop: 0.5, duration: 2 min", "drop: 2.5, duration: 20 s");
     assertThat(weak.headline().key()).isEqualTo(CopeKey.PUMP_TOO_WEAK);
     Answer never = cope("S73-will-not-pump");
     assertThat(never.headline().key()).isEqualTo(CopeKey.WILL_NOT_PUMP);
@@ -163,7 +165,12 @@ class CopeTest {
   @Test
   void withoutACheckValveItMayPumpItsOwnWater() throws IOException {
     Answer own =
-        cope("S76-pit-rise-timed", "fittings: [check-valve, ", "fittings: [", "start: 1.2", "start: 0.7");
+        cope(
+            "S76-pit-rise-timed",
+            "fittings: [check-valve, ",
+            "fittings: [",
+            "start: 1.2",
+            "start: 0.7");
     assertThat(own.headline().key()).isEqualTo(CopeKey.OWN_WATER);
     Answer shorter = cope("S76-pit-rise-timed", "fittings: [check-valve, ", "fittings: [");
     assertThat(keys(shorter)).contains("cope.runs_back", "cope.turns");

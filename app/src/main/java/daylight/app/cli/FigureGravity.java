@@ -81,8 +81,7 @@ final class FigureGravity extends SondeFigure {
   @Nullable Figured figured(Given given, Priors priors) {
     FlowTables tables = pipes.tables(given);
     PipeChoices.Pipe pipe =
-        pipes.pipe(
-            given, priors, tables, List.of(FrictionLaw.MANNING, FrictionLaw.DARCY_WEISBACH));
+        pipes.pipe(given, priors, tables, List.of(FrictionLaw.MANNING, FrictionLaw.DARCY_WEISBACH));
     given.need("--slope", slope);
     Reading falls = given.quantity(Dimension.SLOPE, "--slope", slope);
     Reading fallsOff =

@@ -110,8 +110,7 @@ final class FigurePit extends SondeFigure {
     if (out != null && high != null && low != null) {
       double swing = high.value() - low.value();
       double swingOff = StrictMath.sqrt(2) * priors.sd(Priors.Kind.LEVEL, swing);
-      Pit pit =
-          new Pit(surface, new Measured(swing, swingOff), back == null ? 0 : back.value());
+      Pit pit = new Pit(surface, new Measured(swing, swingOff), back == null ? 0 : back.value());
       Measured takes = new Measured(out.value(), given.sd(off, USUAL * out.value()));
       cycle(figured, told, Cycles.of(pit, in, Propagated.measured(FlowInput.PUMP, "", takes)));
     }

@@ -73,10 +73,7 @@ final class FigurePump extends SondeFigure {
     FlowTables tables = pipes.tables(given);
     PipeChoices.Pipe pipe =
         pipes.pipe(
-            given,
-            priors,
-            tables,
-            List.of(FrictionLaw.HAZEN_WILLIAMS, FrictionLaw.DARCY_WEISBACH));
+            given, priors, tables, List.of(FrictionLaw.HAZEN_WILLIAMS, FrictionLaw.DARCY_WEISBACH));
     PumpCurve curve = pump.curve(given);
     Measured wear = pump.wear(given);
     Measured fittings = pump.fittings(given, tables);
@@ -86,8 +83,7 @@ final class FigurePump extends SondeFigure {
     given.need("--length", length);
     Reading along = given.positiveLength("--length", length);
     Reading share =
-        given.positive(
-            "--efficiency", given.quantity(Dimension.SHARE, "--efficiency", efficiency));
+        given.positive("--efficiency", given.quantity(Dimension.SHARE, "--efficiency", efficiency));
     Double celsius = PipeChoices.celsius(given, temperature, Water.USUAL_CELSIUS);
     if (pipe == null || curve == null || high == null || along == null || celsius == null) {
       return null;
@@ -110,10 +106,7 @@ final class FigurePump extends SondeFigure {
   }
 
   private Figured told(
-      Operation operation,
-      Discharge discharge,
-      PipeChoices.Pipe pipe,
-      @Nullable Double efficient) {
+      Operation operation, Discharge discharge, PipeChoices.Pipe pipe, @Nullable Double efficient) {
     Figured figured = new Figured("pump");
     FlowTold told = new FlowTold(figured);
     switch (operation) {
@@ -165,8 +158,7 @@ final class FigurePump extends SondeFigure {
         new Argument.Quantity(Dimension.VOLUME, 1));
   }
 
-  private static void slowOrLaminar(
-      Figured figured, Operation.Pumps pumps, PipeChoices.Pipe pipe) {
+  private static void slowOrLaminar(Figured figured, Operation.Pumps pumps, PipeChoices.Pipe pipe) {
     if (pumps.speed() < Gravity.SELF_CLEANSING) {
       figured.saying("slow", new Argument.Quantity(Dimension.SPEED, Gravity.SELF_CLEANSING));
     }

@@ -140,8 +140,7 @@ final class FigureRain extends SondeFigure {
     if (surface != null && runoff != null) {
       given.complain("--runoff", "figure.rain.one-share");
     }
-    Reading runs =
-        given.positive("--runoff", given.quantity(Dimension.SHARE, "--runoff", runoff));
+    Reading runs = given.positive("--runoff", given.quantity(Dimension.SHARE, "--runoff", runoff));
     if (runoff != null) {
       return runs == null ? null : new Measured(runs.value(), AREA_OFF * runs.value());
     }

@@ -254,8 +254,7 @@ final class PipeChoices {
               choices.remove(near);
               choices.addFirst(near);
             });
-    given.complain(
-        option, "form.not-a-choice", Given.text(text), new Argument.Choices(choices));
+    given.complain(option, "form.not-a-choice", Given.text(text), new Argument.Choices(choices));
   }
 
   /** A temperature of water in its range, or the usual one; null where wrong. */

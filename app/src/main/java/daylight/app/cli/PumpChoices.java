@@ -2,7 +2,6 @@ package daylight.app.cli;
 
 import daylight.line.flow.FlowTables;
 import daylight.line.flow.PumpCurve;
-import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
@@ -110,8 +109,7 @@ final class PumpChoices {
     List<PumpCurve.Wrong> wrong = PumpCurve.wrong(points);
     for (PumpCurve.Wrong one : wrong) {
       String fault = one.fault().name().toLowerCase(Locale.ROOT).replace('_', '-');
-      given.complain(
-          "--curve", "figure.pump.curve." + fault, Given.text(curve.get(one.point())));
+      given.complain("--curve", "figure.pump.curve." + fault, Given.text(curve.get(one.point())));
     }
     return wrong.isEmpty() ? PumpCurve.through(points) : null;
   }

@@ -73,8 +73,7 @@ class FigureFlowTest {
     assertThat(level.out()).contains("It does not fall (0.0 %)");
     assertThat(figure("gravity --bore 4in --material clay --slope", "-1 %").out())
         .contains("It runs backward: its fall is −1.0 %");
-    Said over =
-        figure("gravity --bore 4in --material clay --slope", "1 %", "--flow", "300 gpm");
+    Said over = figure("gravity --bore 4in --material clay --slope", "1 %", "--flow", "300 gpm");
     assertThat(over.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
     assertThat(over.out()).contains("More comes than it carries").contains("very unlikely (< 1 %)");
     Said drowned =
@@ -87,8 +86,7 @@ class FigureFlowTest {
             "5 in");
     assertThat(drowned.out()).contains("The outlet is under water");
     Said trickle =
-        figure(
-            "gravity --bore 100mm --wall 0.01mm --slope", "0.05 %", "--flow", "0.02 L/s");
+        figure("gravity --bore 100mm --wall 0.01mm --slope", "0.05 %", "--flow", "0.02 L/s");
     assertThat(trickle.out()).contains("It moves in layers");
   }
 
@@ -157,12 +155,10 @@ class FigureFlowTest {
   @Test
   void pumpThatWillNotPumpIsAResult() {
     Said said =
-        figure(
-            "pump --bore 41mm --c 140 --lift 8m --length 18m --max-head 6.7m --max-flow 4L/s");
+        figure("pump --bore 41mm --c 140 --lift 8m --length 18m --max-head 6.7m --max-flow 4L/s");
     assertThat(said.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
     assertThat(said.out()).contains("It will not pump: its greatest head is 6.70 m");
-    Said ends =
-        figure("pump --bore 51mm --c 140 --lift 1m --length 5m --curve 0L/s=8m,1L/s=7m");
+    Said ends = figure("pump --bore 51mm --c 140 --lift 1m --length 5m --curve 0L/s=8m,1L/s=7m");
     assertThat(ends.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
     assertThat(ends.out()).contains("Its curve ends too soon");
   }
@@ -205,8 +201,7 @@ class FigureFlowTest {
 
   @Test
   void pitThatIsNotEmptiedIsAResult() {
-    Said fills =
-        figure("pit --across 18in --inflow 40gpm --pump 30gpm --start 12in --stop 4in");
+    Said fills = figure("pit --across 18in --inflow 40gpm --pump 30gpm --start 12in --stop 4in");
     assertThat(fills.code()).isEqualTo(ExitCode.SOMETHING_OPEN);
     assertThat(fills.out()).contains("It cannot keep up: 10 gpm more comes in than it takes out");
     Said own =
@@ -227,17 +222,13 @@ class FigureFlowTest {
   /** 0.9 × 50 mm/h × 100 m² = 1.25 L/s. */
   @Test
   void rainTellsWhatItBrings() {
-    Said said =
-        figure("rain --roof 100m2 --rain 50mm/h --fixture 0.75L/s --surface roof --json");
+    Said said = figure("rain --roof 100m2 --rain 50mm/h --fixture 0.75L/s --surface roof --json");
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(value(said.json(), "off")).isCloseTo(0.00125, within(1e-9));
     assertThat(value(said.json(), "all")).isCloseTo(0.002, within(1e-9));
     Said wrong = figure("rain --roof -100m2 --rain 50mm --surface rof");
     assertThat(wrong.code()).isEqualTo(ExitCode.USAGE);
-    assertThat(wrong.err())
-        .contains("--roof: ")
-        .contains("--rain: ")
-        .contains("--surface: “rof” ");
+    assertThat(wrong.err()).contains("--roof: ").contains("--rain: ").contains("--surface: “rof” ");
     assertThat(figure("rain").err()).contains("--roof: give --roof with --rain, or --fixture");
     assertThat(figure("rain --roof 100m2").err()).contains("--rain: it is needed");
   }
@@ -254,12 +245,10 @@ class FigureFlowTest {
             bores: []
             surfaces: []
             """);
-    Said said =
-        figure("gravity --bore 6in --material pvc --slope", "5 %", "--flow-data", ours);
+    Said said = figure("gravity --bore 6in --material pvc --slope", "5 %", "--flow-data", ours);
     assertThat(said.out()).contains("From our-book, derived");
     Path wrong = Files.writeString(folder.resolve("wrong.yaml"), "daylight-flow: 1\n");
-    Said refused =
-        figure("gravity --bore 6in --material pvc --slope", "5 %", "--flow-data", wrong);
+    Said refused = figure("gravity --bore 6in --material pvc --slope", "5 %", "--flow-data", wrong);
     assertThat(refused.code()).isEqualTo(ExitCode.USAGE);
     assertThat(refused.err().lines().filter(line -> line.contains("--flow-data"))).hasSize(4);
   }

@@ -3,16 +3,20 @@ package daylight.line.answer;
 import daylight.line.book.Reach;
 import daylight.line.book.Test;
 import daylight.line.course.Run;
+import daylight.line.flow.FlowTables;
+import daylight.line.flow.FrictionLaw;
 import daylight.line.flow.Propagated;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Key;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
+import daylight.line.measure.Statement;
 import daylight.line.proving.Passage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -65,8 +69,7 @@ final class Cope {
       verdicts.add(new CopeGravity(one, tell).verdict());
     }
     carried();
-    Verdict worst =
-        verdicts.stream().min(Comparator.comparingInt(Verdict::rank)).orElseThrow();
+    Verdict worst = verdicts.stream().min(Comparator.comparingInt(Verdict::rank)).orElseThrow();
     for (Verdict other : verdicts) {
       if (!other.equals(worst) && !other.key().equals(AnswerKey.COPE_OPEN)) {
         tell.reason(other.key(), other.arguments().toArray(Argument[]::new));
@@ -79,10 +82,7 @@ final class Cope {
       tell.missing(CopeKey.MISSING_RUN);
     }
     return tell.answer(
-        worst.state(),
-        worst.sure(),
-        worst.key(),
-        worst.arguments().toArray(Argument[]::new));
+        worst.state(), worst.sure(), worst.key(), worst.arguments().toArray(Argument[]::new));
   }
 
   /** What was let in and came out was carried; nothing says of more than that. */
@@ -113,6 +113,29 @@ final class Cope {
     return List.of(flow(tell, what, flow.value()), flow(tell, off, Measured.Z95 * flow.sd()));
   }
 
+  /** How rough a wall was taken to be, and where that comes from. */
+  static void wall(Telling tell, FlowTables.Wall wall) {
+    boolean height = wall.law() == FrictionLaw.DARCY_WEISBACH;
+    Argument figure =
+        height ? new Argument.Small(wall.typical()) : new Argument.Number(wall.typical());
+    Argument taken = tell.figure(FigureKey.ROUGHNESS, figure, null);
+    tell.note(
+        CopeKey.WALL,
+        new Argument.Term("material." + wall.material().name().toLowerCase(Locale.ROOT)),
+        taken,
+        new Argument.Term(wall.law().key()),
+        origin(wall.origin()));
+  }
+
+  /** A source of a table, and how it was come by. */
+  static Argument origin(FlowTables.Origin origin) {
+    return new Argument.Said(
+        Statement.of(
+            CopeKey.ORIGIN,
+            new Argument.Text(origin.source()),
+            new Argument.Term(origin.mark().key())));
+  }
+
   /** Says which input decides, and how much of the doubt is its. */
   static void decides(Telling tell, Propagated figure) {
     Propagated.Share most = figure.decides();
@@ -135,9 +158,7 @@ final class Cope {
       case ROOF -> tell.missing(AnswerKey.MISSING_AREA);
       case RAIN, RUNOFF -> tell.missing(AnswerKey.MISSING_RAIN);
       case PUMP -> tell.missing(AnswerKey.MISSING_PUMP);
-      case FIXTURES ->
-          tell.missing(
-              CopeKey.MISSING_FIXTURE_FLOW, tell.node(figure.decides().of()));
+      case FIXTURES -> tell.missing(CopeKey.MISSING_FIXTURE_FLOW, tell.node(figure.decides().of()));
       case PIT_AREA, RISE, TIME, INFLOW, LEVELS -> tell.missing(CopeKey.MISSING_RISE_AGAIN);
       case ROUGHNESS, FLOW, LENGTH, FITTINGS, LIFT -> tell.missing(CopeKey.MISSING_RUN);
     }

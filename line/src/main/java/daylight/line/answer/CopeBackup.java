@@ -142,9 +142,7 @@ final class CopeBackup {
       Measured ground = tops.get(i).ground();
       if (ground != null && levels.get(i).head() > ground.value()) {
         tell.reason(
-            CopeKey.COMES_OUT,
-            tell.station(tops.get(i).place()),
-            tell.from(tops.get(i).place()));
+            CopeKey.COMES_OUT, tell.station(tops.get(i).place()), tell.from(tops.get(i).place()));
         return;
       }
     }

@@ -95,8 +95,7 @@ final class CopeGravity {
       new CopeBackup(one, tell).tell(inflows);
     }
     List<Argument> arguments = new ArrayList<>();
-    arguments.addAll(
-        Cope.flow(tell, FigureKey.INFLOW, FigureKey.INFLOW_OFF, inflow.value()));
+    arguments.addAll(Cope.flow(tell, FigureKey.INFLOW, FigureKey.INFLOW_OFF, inflow.value()));
     arguments.addAll(place(section));
     boolean falls = Gravity.capacity(section.pipe()) instanceof Capacity.Carries;
     arguments.addAll(carried(section));
@@ -105,8 +104,7 @@ final class CopeGravity {
       return Cope.Verdict.yes(Sureness.of(carries), CopeKey.YES, said);
     }
     if (carries <= 1 - Cope.LIKELY) {
-      return Cope.Verdict.no(
-          Sureness.of(1 - carries), falls ? CopeKey.NO : CopeKey.NO_FALL, said);
+      return Cope.Verdict.no(Sureness.of(1 - carries), falls ? CopeKey.NO : CopeKey.NO_FALL, said);
     }
     Cope.ask(one, tell, margin, section);
     return Cope.Verdict.open(falls ? CopeKey.CLOSE : CopeKey.NO_FALL, said);
@@ -130,17 +128,11 @@ final class CopeGravity {
     tell.restsOn(one.line().whyFall(section.fall().from(), section.fall().to()));
     tell.reason(
         CopeKey.FALLS,
-        tell.figure(
-            FigureKey.SLOPE, Telling.slope(section.fall().slope()), section.fall().from()),
+        tell.figure(FigureKey.SLOPE, Telling.slope(section.fall().slope()), section.fall().from()),
         tell.figure(
             FigureKey.BORE, new Argument.Bore(section.pipe().bore().value()), from(section)),
         new Argument.Term("material." + lower(section.wall().material())));
-    tell.rule(
-        "Manning",
-        "n",
-        tell.figure(
-            FigureKey.ROUGHNESS, new Argument.Number(section.wall().typical()), from(section)),
-        section.wall().origin().source());
+    Cope.wall(tell, section.wall());
     if (section.narrowed() != null) {
       tell.reason(
           CopeKey.NARROWED,
@@ -150,8 +142,7 @@ final class CopeGravity {
               new Argument.Quantity(Dimension.SHARE, section.pipe().free()),
               section.narrowed().from()));
     }
-    if (Gravity.capacity(section.pipe()) instanceof Capacity.Carries carries
-        && !carries.cleans()) {
+    if (Gravity.capacity(section.pipe()) instanceof Capacity.Carries carries && !carries.cleans()) {
       tell.reason(
           CopeKey.SLOW,
           tell.figure(

@@ -5,9 +5,13 @@ import java.util.Locale;
 
 /** What "Does it cope" says; the arguments of each sentence are given in braces. */
 public enum CopeKey implements Key {
-  /** It copes: {0} come at most, give or take {1}; from {2} to {3} from {4} it carries {5} to {6}. */
+  /**
+   * It copes: {0} come at most, give or take {1}; from {2} to {3} from {4} it carries {5} to {6}.
+   */
   YES,
-  /** It does not cope with {0}, give or take {1}: from {2} to {3} from {4} it carries {5} to {6}. */
+  /**
+   * It does not cope with {0}, give or take {1}: from {2} to {3} from {4} it carries {5} to {6}.
+   */
   NO,
   /** {0} may come, give or take {1}, and from {2} to {3} from {4} it does not fall. */
   NO_FALL,
@@ -33,6 +37,14 @@ public enum CopeKey implements Key {
   COMES_OUT,
   /** A pump presses {0} into it from {1}. */
   PUMP_FEEDS,
+  /** Taken for {0}: {1} by {2}, from {3}. */
+  WALL,
+  /** Taken for roofs: {0} of the rain runs off, from {1}. */
+  RUNOFF,
+  /** Taken for the fittings: together {0} times speed² ÷ 2g, from {1}. */
+  FITTINGS,
+  /** A source and how it was come by. */
+  ORIGIN,
   /** Fittings were not noted. */
   FITTINGS_USUAL,
   /** No table knows the fitting {0}. */

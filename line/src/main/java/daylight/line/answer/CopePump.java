@@ -35,12 +35,13 @@ final class CopePump {
     if (pump == null) {
       return Cope.Verdict.open(AnswerKey.COPE_OPEN);
     }
-    Propagated in = new Inflows(one, tell).intoPit(pump);
+    boolean never = operation instanceof Operation.WillNotPump;
+    Propagated in = never ? null : new Inflows(one, tell).intoPit(pump);
     tell.caution(Caution.ELECTRICITY, Caution.CONFINED_SPACE);
     tell.cautionSewage();
     return switch (operation) {
       case null -> comesIn(in);
-      case Operation.WillNotPump never -> willNot(never);
+      case Operation.WillNotPump lift -> willNot(lift);
       case Operation.BeyondCurve beyond -> beyond(beyond, in);
       case Operation.Pumps works -> works(pump, reach, works, in);
     };
@@ -68,16 +69,14 @@ final class CopePump {
       tell.missing(AnswerKey.MISSING_PUMP);
       return Cope.Verdict.open(CopeKey.WILL_NOT_PUMP, head, lift);
     }
-    return Cope.Verdict.no(
-        Sureness.of(1 - never.may()), CopeKey.WILL_NOT_PUMP, head, lift);
+    return Cope.Verdict.no(Sureness.of(1 - never.may()), CopeKey.WILL_NOT_PUMP, head, lift);
   }
 
   private Cope.Verdict beyond(Operation.BeyondCurve beyond, @Nullable Propagated in) {
     Argument last = Cope.flow(tell, FigureKey.PUMPED, beyond.flow());
     if (in != null && in.value().probabilityBelow(beyond.flow()) >= Cope.LIKELY) {
       double chance = in.value().probabilityBelow(beyond.flow());
-      List<Argument> comes =
-          Cope.flow(tell, FigureKey.INFLOW, FigureKey.INFLOW_OFF, in.value());
+      List<Argument> comes = Cope.flow(tell, FigureKey.INFLOW, FigureKey.INFLOW_OFF, in.value());
       return Cope.Verdict.yes(
           Sureness.of(chance), CopeKey.PUMP_AT_LEAST, last, comes.get(0), comes.get(1));
     }
@@ -124,8 +123,7 @@ final class CopePump {
         CopeKey.LIFTS,
         length(FigureKey.HEAD, head),
         length(FigureKey.LIFT, works.lift()),
-        tell.figure(
-            FigureKey.SPEED, new Argument.Quantity(Dimension.SPEED, works.speed()), null));
+        tell.figure(FigureKey.SPEED, new Argument.Quantity(Dimension.SPEED, works.speed()), null));
     if (works.speed() < Gravity.SELF_CLEANSING) {
       tell.reason(
           CopeKey.SLOW_PUMPED,
@@ -137,8 +135,7 @@ final class CopePump {
   }
 
   /** Tells how it runs and rests; true where it only pumps its own water. */
-  private boolean comesAndGoes(
-      Surroundings.Pump pump, Reach reach, Propagated out, Propagated in) {
+  private boolean comesAndGoes(Surroundings.Pump pump, Reach reach, Propagated out, Propagated in) {
     Reading area = pump.area();
     Reading start = pump.start();
     Reading stop = pump.stop();

@@ -22,8 +22,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A section of a reach with one bore and one material, and how it falls from end to end. A dip within
- * it is for "Does it drain": water that fills a pipe runs through a dip.
+ * A section of a reach with one bore and one material, and how it falls from end to end. A dip
+ * within it is for "Does it drain": water that fills a pipe runs through a dip.
  *
  * @param run the reach
  * @param fall from its upper to its lower end

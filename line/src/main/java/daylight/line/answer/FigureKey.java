@@ -45,6 +45,8 @@ public enum FigureKey implements Key {
   CARRIED,
   BORE,
   ROUGHNESS,
+  RUNOFF,
+  FITTINGS,
   FREE,
   SPEED,
   SPEED_LEAST,

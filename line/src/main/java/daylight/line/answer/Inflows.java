@@ -12,6 +12,7 @@ import daylight.line.flow.Operation;
 import daylight.line.flow.Propagated;
 import daylight.line.flow.Rain;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import java.util.ArrayDeque;
@@ -24,8 +25,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What may come into a pipe or a pit at most, as far as the book says: rain off roofs, fixtures as if
- * all ran together, pumps further up, and for a pit a timed rise of its water.
+ * What may come into a pipe or a pit at most, as far as the book says: rain off roofs, fixtures as
+ * if all ran together, pumps further up, and for a pit a timed rise of its water.
  */
 final class Inflows {
   /** How far off a flow, an area or a rain may be that was written without its doubt, of itself. */
@@ -66,8 +67,8 @@ final class Inflows {
   }
 
   /**
-   * What may come into a reach at its upper end; null where that is not known, and what is missing is
-   * asked for.
+   * What may come into a reach at its upper end; null where that is not known, and what is missing
+   * is asked for.
    */
   @Nullable Propagated into(Reach reach) {
     Above above = above(reach.upstream());
@@ -140,7 +141,9 @@ final class Inflows {
     return null;
   }
 
-  /** Adds what comes in at some nodes; false where something comes of which nobody knows how much. */
+  /**
+   * Adds what comes in at some nodes; false where something comes of which nobody knows how much.
+   */
   private boolean gather(Set<String> nodes, List<Propagated> parts) {
     boolean known = true;
     List<Surroundings.Roof> roofs = roofs(nodes).toList();
@@ -180,11 +183,11 @@ final class Inflows {
     }
     FlowTables.Surface surface =
         one.rules().flow().surface("roof").orElseThrow(() -> new IllegalStateException("no roof"));
-    tell.rule(
-        "runoff",
-        surface.origin().source(),
-        new Argument.Quantity(daylight.line.measure.Dimension.SHARE, surface.typical()),
-        surface.origin().source());
+    tell.note(
+        CopeKey.RUNOFF,
+        tell.figure(
+            FigureKey.RUNOFF, new Argument.Quantity(Dimension.SHARE, surface.typical()), null),
+        Cope.origin(surface.origin()));
     List<Rain.Catch> areas =
         roofs.stream()
             .map(

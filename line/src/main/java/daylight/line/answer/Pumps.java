@@ -16,6 +16,7 @@ import daylight.line.flow.Water;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -56,8 +57,7 @@ final class Pumps {
     Discharge discharge = discharge(pump, reach);
     return discharge == null
         ? null
-        : Pumping.of(
-            curve, new Measured(1, WEAR), discharge, Water.viscosity(Water.USUAL_CELSIUS));
+        : Pumping.of(curve, new Measured(1, WEAR), discharge, Water.viscosity(Water.USUAL_CELSIUS));
   }
 
   private static @Nullable PumpCurve curve(Surroundings.Pump pump) {
@@ -87,8 +87,7 @@ final class Pumps {
     if (lift == null || bore == null || length == null) {
       return null;
     }
-    Measured high =
-        new Measured(lift.value(), Math.max(0.02, priors.sd(Priors.Kind.LEVEL, lift)));
+    Measured high = new Measured(lift.value(), Math.max(0.02, priors.sd(Priors.Kind.LEVEL, lift)));
     Measured inside = new Measured(bore.value(), priors.sd(Priors.Kind.BORE, bore));
     return new Discharge(
         high,
@@ -107,29 +106,43 @@ final class Pumps {
   private Roughness roughness(Material material) {
     FlowTables tables = one.rules().flow();
     FrictionLaw law = FrictionLaw.HAZEN_WILLIAMS;
-    return tables
-        .wall(material, FlowTables.State.USED, law)
-        .or(() -> tables.wall(Material.UNKNOWN, FlowTables.State.USED, law))
-        .orElseThrow(() -> new IllegalStateException("no row of an unknown wall"))
-        .roughness();
+    FlowTables.Wall wall =
+        tables
+            .wall(material, FlowTables.State.USED, law)
+            .or(() -> tables.wall(Material.UNKNOWN, FlowTables.State.USED, law))
+            .orElseThrow(() -> new IllegalStateException("no row of an unknown wall"));
+    Cope.wall(tell, wall);
+    return wall.roughness();
   }
 
   /** What the fittings noted lose; of those whose name no table has, nothing is known. */
   private Measured fittings(Surroundings.Pump pump) {
     if (pump.fittings().isEmpty()) {
-      tell.reason(CopeKey.FITTINGS_USUAL);
+      tell.note(CopeKey.FITTINGS_USUAL);
       return USUAL_FITTINGS;
     }
     double sum = 0;
     double sd = 0;
+    List<Argument> origins = new ArrayList<>();
     for (String name : pump.fittings()) {
       Optional<FlowTables.Fitting> fitting = one.rules().flow().fitting(name);
       if (fitting.isEmpty()) {
-        tell.reason(CopeKey.FITTING_UNKNOWN, new Argument.Text(name));
+        tell.note(CopeKey.FITTING_UNKNOWN, new Argument.Text(name));
       } else {
         sum += fitting.get().loss().value();
         sd = StrictMath.hypot(sd, fitting.get().loss().sd());
+        Argument origin = Cope.origin(fitting.get().origin());
+        if (!origins.contains(origin)) {
+          origins.add(origin);
+        }
       }
+    }
+    if (!origins.isEmpty()) {
+      tell.note(
+          CopeKey.FITTINGS,
+          tell.figure(
+              FigureKey.FITTINGS, new Argument.Number(Math.rint(sum * 10) / 10), null),
+          new Argument.Several(origins));
     }
     return new Measured(sum, Math.max(1e-9, sd));
   }
