@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param grades a table of grades of one's own in its place; null for none
  * @param urgency a table of urgency of one's own in its place; null for none
  * @param holds limits for hold tests of one's own in their place; null for none
+ * @param flow figures of pipes of one's own in their place; null for none
  * @param frost soils, surfaces, snow and climates of one's own in their place; null for none
  * @param codes a company's table of codes; null for none
  * @param letters whether the letters of EN 13508-2 are shown, unchecked as they are
@@ -39,21 +40,22 @@ public record RuleChoice(
     @Nullable Path grades,
     @Nullable Path urgency,
     @Nullable Path holds,
+    @Nullable Path flow,
     @Nullable Path frost,
     @Nullable Path codes,
     boolean letters) {
   /** What is taken where nobody chooses. */
   public static final RuleChoice USUAL =
-      new RuleChoice("ipc-704.1", null, null, null, null, null, null, null, null, null, false);
+      new RuleChoice("ipc-704.1", null, null, null, null, null, null, null, null, null, null, false);
 
   /** The usual ones over priors of one's own. */
   public static RuleChoice usualOver(@Nullable Path priors) {
-    return new RuleChoice(USUAL.fall, null, priors, null, null, null, null, null, null, null, false);
+    return new RuleChoice(USUAL.fall, null, priors, null, null, null, null, null, null, null, null, false);
   }
 
   /** The files of one's own. */
   public List<Path> files() {
-    return Stream.of(fallFile, priors, catalogue, limits, grades, urgency, holds, frost, codes)
+    return Stream.of(fallFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes)
         .flatMap(Stream::ofNullable)
         .toList();
   }
@@ -89,6 +91,7 @@ public record RuleChoice(
             taking.of(urgency, Bundled.urgency(), DataReader::urgency),
             Bundled.causes(),
             taking.of(holds, Bundled.holdLimits(), DataReader::holdLimits),
+            taking.of(flow, Bundled.flow(), DataReader::flow),
             taking.of(frost, Bundled.frost(), DataReader::frost));
     CodeTable letters = this.letters ? CodeTable.letters(kinds) : CodeTable.NONE;
     CodeTable called = taking.of(codes, letters, file -> DataReader.codes(file, kinds));

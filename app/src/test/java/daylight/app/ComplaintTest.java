@@ -44,6 +44,7 @@ class ComplaintTest {
           Bundled.urgency(),
           Bundled.causes(),
           Bundled.holdLimits(),
+          Bundled.flow(),
           Bundled.frost());
 
   /** A kind that blocks, with the cause it stands for. */

@@ -5,6 +5,7 @@ import daylight.line.answer.Answers;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Question;
+import daylight.line.answer.State;
 import daylight.line.answer.StopOrder;
 import daylight.line.book.Surroundings;
 import daylight.line.measure.Argument;
@@ -35,8 +36,8 @@ import java.util.TreeSet;
  * behind=roots/probable}, where it is known what kind of complaint it is. Lengths are given to the
  * foot or the half metre, depths to a fifth of a foot or to 5 cm, slopes to half a per cent: coarse
  * enough that the last bits of a platform do not show, fine enough that a technician would notice
- * the next step. Whether it copes is not told; whether it freezes is, where a winter or a soil was
- * noted.
+ * the next step. Whether it copes is told where that can be said; whether it freezes, where a winter or
+ * a soil was noted.
  */
 final class CorpusLine {
   private static final double FOOT = 0.3048;
@@ -70,6 +71,7 @@ final class CorpusLine {
       parts.add("clear=" + state(line.to(Question.CLEAR)) + clear(line.to(Question.CLEAR)));
       parts.add("sound=" + state(line.to(Question.SOUND)) + sound(line.to(Question.SOUND)));
       parts.add("drain=" + state(line.to(Question.DRAIN)) + drain(line.to(Question.DRAIN)));
+      cope(line.to(Question.COPE)).ifPresent(parts::add);
       if (frostAsked(handout)) {
         Answer freeze = line.to(Question.FREEZE);
         parts.add("freeze=" + state(freeze) + " " + last(freeze.headline().key()));
@@ -92,6 +94,13 @@ final class CorpusLine {
   private static boolean frostAsked(Handout handout) {
     Surroundings around = handout.book().site().surroundings();
     return around.climate() != null || around.soil() != null;
+  }
+
+  /** Whether it copes, where that can be said. */
+  private static Optional<String> cope(Answer answer) {
+    return answer.state() == State.CANNOT_SAY_YET
+        ? Optional.empty()
+        : Optional.of("cope=" + state(answer) + " " + last(answer.headline().key()));
   }
 
   /** Hold tests, what did not go as the book says, and how it is known what comes in where. */

@@ -42,6 +42,7 @@ record Amount(Dimension dimension, @Nullable Unit bare) {
       case DEGREE_DAYS -> plain(value) + " C-days";
       case DENSITY -> plain(value) + " kg/m3";
       case CONDUCTIVITY -> plain(value) + " W/mK";
+      case SPEED -> plain(value) + " m/s";
       case CLOCK -> clock(value);
     };
   }

@@ -74,7 +74,9 @@ public final class BookShape {
           .rows("curve", CURVE_POINT)
           .amount("area", Dimension.AREA)
           .amount("start", Dimension.LENGTH, Bare.LEVEL)
-          .amount("stop", Dimension.LENGTH, Bare.LEVEL);
+          .amount("stop", Dimension.LENGTH, Bare.LEVEL)
+          .amount("lift", Dimension.LENGTH, Bare.LEVEL)
+          .texts("fittings");
   static final Section SURROUNDINGS =
       Section.named("surroundings")
           .part("climate", CLIMATE)

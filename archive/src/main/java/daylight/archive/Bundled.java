@@ -6,6 +6,7 @@ import daylight.line.book.Priors;
 import daylight.line.cause.CauseRules;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.flow.FlowTables;
 import daylight.line.frost.FrostTables;
 import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.UrgencyTable;
@@ -73,6 +74,11 @@ public final class Bundled {
     return Ours.HELD;
   }
 
+  /** Figures of pipes: walls, fittings, sizes, surfaces. */
+  public static FlowTables flow() {
+    return Ours.FLOW;
+  }
+
   /** The tables that frost is worked out with. */
   public static FrostTables frost() {
     return Cold.FROST;
@@ -85,6 +91,7 @@ public final class Bundled {
 
   /** Read once, when first asked for. */
   private static final class Ours {
+    static final FlowTables FLOW = read("flow.yaml", DataReader::flow);
     static final HoldLimits HELD = read("hold-limits.yaml", DataReader::holdLimits);
     static final UrgencyTable URGENCY = read("urgency.yaml", DataReader::urgency);
     static final CauseRules CAUSES =

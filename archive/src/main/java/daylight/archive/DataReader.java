@@ -15,6 +15,7 @@ import daylight.line.cause.WordList;
 import daylight.line.condition.CodeTable;
 import daylight.line.condition.GradeScheme;
 import daylight.line.fall.FallRules;
+import daylight.line.flow.FlowTables;
 import daylight.line.frost.FrostTables;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Gravity;
@@ -191,6 +192,21 @@ public final class DataReader {
   /** The same in a file. */
   public static ReadData<FrostTables> frost(Path file) {
     return file(file, bytes -> frost(file.toString(), bytes));
+  }
+
+  /** Figures of pipes. */
+  public static ReadData<FlowTables> flow(String name, byte[] bytes) {
+    return read(
+        new Desk(name),
+        bytes,
+        FlowTablesReader.FLOW,
+        FlowTablesReader.FLOW_KEY,
+        FlowTablesReader::read);
+  }
+
+  /** Figures of pipes in a file. */
+  public static ReadData<FlowTables> flow(Path file) {
+    return file(file, bytes -> flow(file.toString(), bytes));
   }
 
   private static <T> ReadData<T> file(Path file, Function<byte[], ReadData<T>> reader) {

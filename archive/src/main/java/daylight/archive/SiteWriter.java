@@ -133,6 +133,8 @@ final class SiteWriter {
                     .reading("head", point.head()))
         .reading("area", pump.area())
         .reading("start", pump.start())
-        .reading("stop", pump.stop());
+        .reading("stop", pump.stop())
+        .reading("lift", pump.lift())
+        .texts("fittings", pump.fittings());
   }
 }

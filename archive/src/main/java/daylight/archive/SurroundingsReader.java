@@ -78,6 +78,8 @@ final class SurroundingsReader {
         curve,
         row.reading("area"),
         row.reading("start"),
-        row.reading("stop"));
+        row.reading("stop"),
+        row.reading("lift"),
+        row.texts("fittings"));
   }
 }

@@ -225,7 +225,9 @@ final class GeneratedBook {
                     some(() -> new Surroundings.CurvePoint(of(0, 0.01, " m3/s"), reading())),
                     perhaps(() -> of(0, 2, " m2")),
                     perhaps(this::reading),
-                    perhaps(this::reading))));
+                    perhaps(this::reading),
+                    perhaps(this::reading),
+                    some(this::words))));
   }
 
   private Visit visit() {

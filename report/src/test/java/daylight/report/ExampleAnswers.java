@@ -154,6 +154,7 @@ final class ExampleAnswers {
         Bundled.urgency(),
         Bundled.causes(),
         Bundled.holdLimits(),
+        Bundled.flow(),
         Bundled.frost());
   }
 

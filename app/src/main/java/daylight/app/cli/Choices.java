@@ -82,6 +82,12 @@ final class Choices {
   private @Nullable Path holds;
 
   @Option(
+      names = "--flow-data",
+      paramLabel = "FILE",
+      description = "Walls, fittings, sizes and surfaces of your own.")
+  private @Nullable Path flow;
+
+  @Option(
       names = "--frost-data",
       paramLabel = "FILE",
       description = "Soils, surfaces, snow and climates of your own.")
@@ -172,7 +178,7 @@ final class Choices {
         chosen == null ? null : chosen.shown,
         paper,
         new RuleChoice(
-            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, frost, codes, letters),
+            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes, letters),
         visit);
   }
 }

@@ -230,8 +230,6 @@ public enum AnswerKey implements Key {
   MISSING_RAIN,
   /** Read the plate of the pump or time the pit's rise. */
   MISSING_PUMP,
-  /** Nothing more to measure: this version does not compute it yet. */
-  MISSING_NOTHING_BUT_US,
   /** Whether it freezes cannot be worked out from what is noted. */
   FREEZE_OPEN,
   /** It does not freeze: {0}. */

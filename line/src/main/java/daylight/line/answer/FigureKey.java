@@ -48,7 +48,31 @@ public enum FigureKey implements Key {
   SEASON,
   SOIL_WATER,
   SURFACE_SHARE,
-  SNOW;
+  SNOW,
+  CAPACITY_LEAST,
+  CAPACITY_MOST,
+  INFLOW,
+  INFLOW_OFF,
+  COPES,
+  DECIDES,
+  CARRIED,
+  BORE,
+  ROUGHNESS,
+  RUNOFF,
+  FITTINGS,
+  FREE,
+  SPEED,
+  SPEED_LEAST,
+  BACKED_UP,
+  PUMPED,
+  PUMPED_OFF,
+  SHUT_OFF,
+  HEAD,
+  LIFT,
+  RUNS_BACK,
+  RUN,
+  REST,
+  STARTS;
 
   @Override
   public String key() {

@@ -57,7 +57,7 @@ public final class Judge {
     answers.add(Clear.answer(one));
     answers.add(Sound.answer(one));
     answers.add(Drain.answer(one));
-    answers.add(Later.cope(one));
+    answers.add(Cope.answer(one));
     answers.add(Freeze.answer(one));
     answers.add(WhatNow.answer(one, answers, stops, digs));
     return answers;

@@ -22,6 +22,7 @@ final class Minutes {
       case SurveyKey _ -> OptionalDouble.of(2);
       case SoonKey _ -> OptionalDouble.of(2);
       case Ask ask -> of(ask);
+      case CopeKey key -> of(key);
       case AnswerKey key -> of(key, missing);
       default -> OptionalDouble.empty();
     };
@@ -79,6 +80,16 @@ final class Minutes {
       }
     }
     return OptionalDouble.empty();
+  }
+
+  private static OptionalDouble of(CopeKey key) {
+    return switch (key) {
+      case MISSING_FIXTURES, MISSING_PIT_AREA -> OptionalDouble.of(3);
+      case MISSING_FIXTURE_FLOW, MISSING_LIFT, MISSING_FALL -> OptionalDouble.of(5);
+      case MISSING_PIT_RISE, MISSING_RISE_AGAIN -> OptionalDouble.of(10);
+      case MISSING_RUN -> OptionalDouble.of(20);
+      default -> OptionalDouble.empty();
+    };
   }
 
   private static OptionalDouble of(Ask ask) {

@@ -13,6 +13,7 @@ import daylight.line.course.Line;
 import daylight.line.course.PlacedFinding;
 import daylight.line.dig.DigLimits;
 import daylight.line.fall.FallRules;
+import daylight.line.flow.FlowTables;
 import daylight.line.frost.FrostTables;
 import daylight.line.measure.Reading;
 import daylight.line.proving.HoldLimits;
@@ -32,6 +33,7 @@ import daylight.line.urgency.UrgencyTable;
  * @param urgency how soon, by class and consequence
  * @param causes what may be behind a complaint
  * @param holds by which hold tests are judged
+ * @param flow figures of pipes that nobody measures on site
  * @param frost what is usual of soils, surfaces and snow where frost is asked about
  */
 public record Rules(
@@ -43,6 +45,7 @@ public record Rules(
     UrgencyTable urgency,
     CauseRules causes,
     HoldLimits holds,
+    FlowTables flow,
     FrostTables frost) {
 
   /** How soon something is to be done about a finding of a line of a book. */

@@ -23,6 +23,7 @@ final class Telling {
   private final Question question;
   private final Case of;
   private final List<Statement> reasons = new ArrayList<>();
+  private final List<Statement> notes = new ArrayList<>();
   private final Set<Evidence> evidence = new LinkedHashSet<>();
   private final Set<Caution> cautions = new LinkedHashSet<>();
   private final List<Statement> missing = new ArrayList<>();
@@ -90,11 +91,23 @@ final class Telling {
     evidence.add(new Evidence.Noted(entry, what));
   }
 
+  /** Something to be said, once. */
   void reason(Key key, Argument... arguments) {
-    reasons.add(Statement.of(key, arguments));
+    Statement statement = Statement.of(key, arguments);
+    if (!reasons.contains(statement)) {
+      reasons.add(statement);
+    }
   }
 
-  void missing(AnswerKey key, Argument... arguments) {
+  /** What a figure was taken from: said once, after all reasons. */
+  void note(Key key, Argument... arguments) {
+    Statement statement = Statement.of(key, arguments);
+    if (!notes.contains(statement)) {
+      notes.add(statement);
+    }
+  }
+
+  void missing(Key key, Argument... arguments) {
     Statement statement = Statement.of(key, arguments);
     if (!missing.contains(statement)) {
       missing.add(statement);
@@ -142,13 +155,19 @@ final class Telling {
     return new Argument.UncertainSlope(slope);
   }
 
-  Answer answer(State state, Sureness sure, AnswerKey key, Argument... arguments) {
+  private List<Statement> said() {
+    List<Statement> said = new ArrayList<>(reasons);
+    said.addAll(notes);
+    return said;
+  }
+
+  Answer answer(State state, Sureness sure, Key key, Argument... arguments) {
     return new Answer(
         question,
         state,
         Statement.of(key, arguments),
         sure,
-        reasons,
+        said(),
         List.copyOf(evidence),
         contributions,
         List.copyOf(cautions),

@@ -107,6 +107,9 @@ final class WhatNow {
         return tell.answer(
             State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_TRAP, tell.node(smoke.seen().where()));
       }
+      if (before.stream().anyMatch(WhatNow::doesNotCope)) {
+        return tell.answer(State.ANSWERED, Sureness.LIKELY, CopeKey.NOW);
+      }
       boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
       return tell.answer(
           State.ANSWERED,
@@ -131,6 +134,10 @@ final class WhatNow {
 
   private static boolean doesNotDrain(Answer answer) {
     return answer.question() == Question.DRAIN && answer.state() == State.NO;
+  }
+
+  private static boolean doesNotCope(Answer answer) {
+    return answer.question() == Question.COPE && answer.state() == State.NO;
   }
 
   private static boolean leaks(Answer answer) {

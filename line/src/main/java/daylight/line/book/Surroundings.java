@@ -77,6 +77,10 @@ public record Surroundings(
    * @param area plan area of the pit in square metres; null when not recorded
    * @param start water above the pit floor at which it starts, in metres
    * @param stop water above the pit floor at which it stops, in metres
+   * @param lift from the water half way between both up to the highest point of its pipe, in
+   *     metres; null when not recorded
+   * @param fittings on its pipe, by their names in the table of fittings; each as often as it is
+   *     there
    */
   public record Pump(
       Id id,
@@ -84,10 +88,13 @@ public record Surroundings(
       List<CurvePoint> curve,
       @Nullable Reading area,
       @Nullable Reading start,
-      @Nullable Reading stop)
+      @Nullable Reading stop,
+      @Nullable Reading lift,
+      List<String> fittings)
       implements Entry {
     public Pump {
       curve = List.copyOf(curve);
+      fittings = List.copyOf(fittings);
     }
   }
 

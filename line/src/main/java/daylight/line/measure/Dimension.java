@@ -31,5 +31,7 @@ public enum Dimension {
   /** Mass in a volume, kilograms per cubic metre, not negative. */
   DENSITY,
   /** How well a material conducts heat, watts per metre and kelvin, not negative. */
-  CONDUCTIVITY
+  CONDUCTIVITY,
+  /** Metres per second, not negative. */
+  SPEED
 }

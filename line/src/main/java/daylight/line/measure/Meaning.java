@@ -30,7 +30,7 @@ final class Meaning {
       case CLOCK -> ClockFace.radians(phrase);
       case COUNT -> count(phrase);
       case TEMPERATURE -> temperature(phrase);
-      case AREA, VOLUME, FLOW, SHARE, RAINFALL, DEGREE_DAYS, DENSITY, CONDUCTIVITY ->
+      case AREA, VOLUME, FLOW, SHARE, RAINFALL, DEGREE_DAYS, SPEED, DENSITY, CONDUCTIVITY ->
           single(dimension, phrase);
     };
   }

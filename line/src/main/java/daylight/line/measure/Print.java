@@ -33,6 +33,7 @@ public final class Print {
       case DEGREE_DAYS -> degreeDays(value, shown);
       case DENSITY -> density(value, shown);
       case CONDUCTIVITY -> conductivity(value, shown);
+      case SPEED -> speed(value, shown);
     };
   }
 
@@ -192,6 +193,13 @@ public final class Print {
     return shown == Shown.METRES
         ? Digits.fixed(wattsPerMetreKelvin, 2) + " W/m·K"
         : Digits.fixed(wattsPerMetreKelvin / one, 2) + " Btu/h·ft·°F";
+  }
+
+  /** Metres per second as {@code 2.0 ft/s} or {@code 0.61 m/s}. */
+  public static String speed(double metresPerSecond, Shown shown) {
+    return shown == Shown.METRES
+        ? Digits.fixed(metresPerSecond, 2) + " m/s"
+        : Digits.fixed(metresPerSecond / Unit.FOOT.metres(), 1) + " ft/s";
   }
 
   private static String hundredthBelowOne(double value) {

@@ -99,6 +99,11 @@ public final class Quantities {
     return parse(Dimension.DEGREE_DAYS, text, null);
   }
 
+  /** A speed in metres per second: {@code 2 ft/s}, {@code 0.6 m/s}. */
+  public static Parsed<Reading> speed(String text) {
+    return parse(Dimension.SPEED, text, null);
+  }
+
   /**
    * A quantity of any dimension, in the unit {@link Dimension} states.
    *

@@ -25,6 +25,7 @@ final class Ranges {
       case DEGREE_DAYS -> within(value, 0, 1e5);
       case DENSITY -> within(value, 0, 1e5);
       case CONDUCTIVITY -> within(value, 0, 1e3);
+      case SPEED -> within(value, 0, 100);
     };
   }
 

@@ -107,7 +107,7 @@ final class UnitNames {
     return switch (dimension) {
       case SLOPE -> ratio(LENGTHS, LENGTHS, name);
       case FLOW -> ratio(VOLUMES, TIMES, name);
-      case RAINFALL -> ratio(LENGTHS, TIMES, name);
+      case RAINFALL, SPEED -> ratio(LENGTHS, TIMES, name);
       default -> null;
     };
   }
@@ -145,6 +145,7 @@ final class UnitNames {
       case DEGREE_DAYS -> List.of(" C-days", " F-days");
       case DENSITY -> List.of(" kg/m3", " lb/ft3");
       case CONDUCTIVITY -> List.of(" W/mK", " Btu/hftF");
+      case SPEED -> List.of(" ft/s", " m/s");
       case ANGLE, CLOCK, COUNT -> List.of("");
     };
   }
@@ -161,7 +162,7 @@ final class UnitNames {
       case DEGREE_DAYS -> DEGREE_DAYS;
       case DENSITY -> DENSITIES;
       case CONDUCTIVITY -> CONDUCTIVITIES;
-      case CLOCK, COUNT, TEMPERATURE, RAINFALL -> NONE;
+      case CLOCK, COUNT, TEMPERATURE, RAINFALL, SPEED -> NONE;
     };
   }
 

@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Catalogue.Bears;
 import daylight.line.book.Catalogue.Hazard;
+import daylight.line.book.Material;
 import daylight.line.book.Reported;
 import daylight.line.cause.Ask;
 import daylight.line.cause.CauseRules;
@@ -19,6 +20,8 @@ import daylight.line.condition.ImmediateRow;
 import daylight.line.condition.Sized;
 import daylight.line.course.TestPriors;
 import daylight.line.fall.FallRules;
+import daylight.line.flow.FlowTables;
+import daylight.line.flow.FrictionLaw;
 import daylight.line.frost.FrostTables;
 import daylight.line.frost.Ground;
 import daylight.line.measure.Dimension;
@@ -49,6 +52,7 @@ final class TestRules {
         urgency(),
         causes(),
         holds(),
+        flow(),
         frost());
   }
 
@@ -71,6 +75,21 @@ final class TestRules {
         new FrostTables.Row(new Measured(0.225, 0.06), ours),
         List.of(),
         new FrostTables.Row(new Measured(1, 0.1), ours));
+  }
+
+  /** One wall by either law, one fitting and roofs; of our own. */
+  private static FlowTables flow() {
+    FlowTables.Origin ours = new FlowTables.Origin("common-practice", Mark.COMMON_PRACTICE, null);
+    FlowTables.State used = FlowTables.State.USED;
+    return new FlowTables(
+        List.of(
+            new FlowTables.Wall(
+                Material.UNKNOWN, used, FrictionLaw.MANNING, 0.012, 0.010, 0.014, ours),
+            new FlowTables.Wall(
+                Material.UNKNOWN, used, FrictionLaw.HAZEN_WILLIAMS, 140, 130, 150, ours)),
+        List.of(new FlowTables.Fitting("check-valve", 2, 1, 3, ours)),
+        List.of(),
+        List.of(new FlowTables.Surface("roof", 0.9, 0.8, 1, ours)));
   }
 
   /** At once where sewage can come up, a year elsewhere; of our own. */

@@ -46,7 +46,8 @@ class LawsTest {
     "RAINFALL,0,1e-4,3.527778e-8,1.388889e-8",
     "DEGREE_DAYS,0,5000,0.27777778,0.5",
     "DENSITY,100,2500,8.0093,0.5",
-    "CONDUCTIVITY,0.05,4,8.6537e-3,0.005"
+    "CONDUCTIVITY,0.05,4,8.6537e-3,0.005",
+    "SPEED,0,20,0.01524,0.005"
   })
   void anyPrintedQuantityReadsBackToWithinHalfItsLastDigit(
       Dimension dimension, double least, double most, double halfUs, double halfMetric) {

@@ -3,6 +3,7 @@ package daylight.report.data;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Statement;
 import java.util.List;
@@ -44,7 +45,8 @@ public final class ArgumentJson {
         statement.arguments().forEach(item -> array.add(of(item)));
       }
       case Argument.Quantity quantity ->
-          number(json, lower(quantity.dimension()), quantity.value());
+          json.put("kind", lower(quantity.dimension()))
+              .put("value", Json.number(quantity.value(), decimals(quantity.dimension())));
       case Argument.Label(String label) -> json.put("kind", "label").put("label", label);
       case Argument.Choices(List<String> choices) -> {
         json.put("kind", "choices");
@@ -54,6 +56,14 @@ public final class ArgumentJson {
           json.put("kind", "reason").put("refusal", lower(refusal));
     }
     return json;
+  }
+
+  /** A litre a minute is 0.000017 m³/s, and a millimetre an hour far less in metres a second. */
+  private static int decimals(Dimension dimension) {
+    return switch (dimension) {
+      case FLOW, RAINFALL -> 9;
+      default -> 6;
+    };
   }
 
   private static void number(ObjectNode json, String kind, double value) {

@@ -82,6 +82,7 @@ final class Typed {
             Bundled.urgency(),
             Bundled.causes(),
             Bundled.holdLimits(),
+            Bundled.flow(),
             Bundled.frost());
     Line line = Estimator.estimate(book, Tracks.NONE, Bundled.priors());
     return new Subject(

@@ -1,0 +1,150 @@
+package daylight.line.answer;
+
+import daylight.line.book.Reach;
+import daylight.line.course.Run;
+import daylight.line.course.Station;
+import daylight.line.flow.Backwater;
+import daylight.line.flow.Propagated;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Measured;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Where water would back up, and how high, along the pipes as they most likely lie. */
+final class CopeBackup {
+  /** Pieces of pipe are so long at least, metres. */
+  private static final double APART = 1;
+
+  /** Less above the top of the pipe is not worth telling, metres. */
+  private static final double TOLD = 0.02;
+
+  private final Case one;
+  private final Telling tell;
+  private final List<Backwater.Piece> pieces = new ArrayList<>();
+  private final List<Station> tops = new ArrayList<>();
+
+  CopeBackup(Case one, Telling tell) {
+    this.one = one;
+    this.tell = tell;
+  }
+
+  /**
+   * Tells the highest place, if any.
+   *
+   * @param inflows by the label of a reach; what has none carries nothing
+   */
+  void tell(Map<String, Propagated> inflows) {
+    Map<String, Integer> ends = new HashMap<>();
+    List<Run> rest = new ArrayList<>(one.runs());
+    boolean on = true;
+    while (on) {
+      on = false;
+      for (Run run : List.copyOf(rest)) {
+        boolean waits =
+            rest.stream().anyMatch(o -> o.reach().upstream().equals(run.reach().downstream()));
+        if (!waits) {
+          rest.remove(run);
+          int below = ends.getOrDefault(run.reach().downstream(), Backwater.OUT);
+          ends.put(run.reach().upstream(), add(run, below, inflows.get(run.reach().label())));
+          on = true;
+        }
+      }
+    }
+    if (!pieces.isEmpty()) {
+      highest(Backwater.of(pieces, Double.NEGATIVE_INFINITY, pipeViscosity()));
+    }
+  }
+
+  private static double pipeViscosity() {
+    return daylight.line.flow.Water.viscosity(daylight.line.flow.Water.USUAL_CELSIUS);
+  }
+
+  /** Adds a reach from its lower end up; returns the piece at its upper end. */
+  private int add(Run run, int below, @Nullable Propagated inflow) {
+    int at = below;
+    if (run.reach().use() == Reach.Use.PUMPED) {
+      return at;
+    }
+    for (CopeSection section : CopeSection.of(one, run).reversed()) {
+      List<Station> stations =
+          run.stations().stream()
+              .filter(s -> s.invert() != null)
+              .filter(s -> within(section, s.place().distance()))
+              .toList()
+              .reversed();
+      Station low = null;
+      for (Station station : stations) {
+        boolean last = station.equals(stations.getLast());
+        if (low == null) {
+          low = station;
+        } else if (last || low.place().distance() - station.place().distance() >= APART) {
+          pieces.add(piece(section, station, low, inflow, at));
+          tops.add(station);
+          at = pieces.size() - 1;
+          low = station;
+        }
+      }
+    }
+    return at;
+  }
+
+  private static boolean within(CopeSection section, double distance) {
+    return distance >= section.fall().from().distance() - 1e-9
+        && distance <= section.fall().to().distance() + 1e-9;
+  }
+
+  private static Backwater.Piece piece(
+      CopeSection section, Station top, Station low, @Nullable Propagated inflow, int below) {
+    return new Backwater.Piece(
+        height(top),
+        height(low),
+        low.place().distance() - top.place().distance(),
+        section.pipe().bore().value() * StrictMath.sqrt(section.pipe().free()),
+        section.pipe().roughness(),
+        inflow == null ? 0 : inflow.value().value(),
+        below);
+  }
+
+  private static double height(Station station) {
+    Measured invert = station.invert();
+    if (invert == null) {
+      throw new IllegalStateException("only places with a height are asked for");
+    }
+    return invert.value();
+  }
+
+  private void highest(List<Backwater.Level> levels) {
+    int most = 0;
+    for (int i = 1; i < levels.size(); i++) {
+      if (levels.get(i).aboveCrown() > levels.get(most).aboveCrown()) {
+        most = i;
+      }
+    }
+    double above = levels.get(most).aboveCrown();
+    if (above < TOLD) {
+      return;
+    }
+    Station station = tops.get(most);
+    tell.reason(
+        CopeKey.BACKS_UP,
+        tell.figure(FigureKey.BACKED_UP, new Argument.Length(above), station.place()),
+        tell.station(station.place()),
+        tell.from(station.place()));
+    comesOut(levels);
+  }
+
+  /** The lowest place at which it would stand above the ground. */
+  private void comesOut(List<Backwater.Level> levels) {
+    for (int i = 0; i < levels.size(); i++) {
+      Measured ground = tops.get(i).ground();
+      if (ground != null && levels.get(i).head() > ground.value()) {
+        tell.reason(
+            CopeKey.COMES_OUT, tell.station(tops.get(i).place()), tell.from(tops.get(i).place()));
+        return;
+      }
+    }
+  }
+}
