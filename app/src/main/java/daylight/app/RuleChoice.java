@@ -46,16 +46,19 @@ public record RuleChoice(
     boolean letters) {
   /** What is taken where nobody chooses. */
   public static final RuleChoice USUAL =
-      new RuleChoice("ipc-704.1", null, null, null, null, null, null, null, null, null, null, false);
+      new RuleChoice(
+          "ipc-704.1", null, null, null, null, null, null, null, null, null, null, false);
 
   /** The usual ones over priors of one's own. */
   public static RuleChoice usualOver(@Nullable Path priors) {
-    return new RuleChoice(USUAL.fall, null, priors, null, null, null, null, null, null, null, null, false);
+    return new RuleChoice(
+        USUAL.fall, null, priors, null, null, null, null, null, null, null, null, false);
   }
 
   /** The files of one's own. */
   public List<Path> files() {
-    return Stream.of(fallFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes)
+    return Stream.of(
+            fallFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes)
         .flatMap(Stream::ofNullable)
         .toList();
   }

@@ -36,8 +36,8 @@ import java.util.TreeSet;
  * behind=roots/probable}, where it is known what kind of complaint it is. Lengths are given to the
  * foot or the half metre, depths to a fifth of a foot or to 5 cm, slopes to half a per cent: coarse
  * enough that the last bits of a platform do not show, fine enough that a technician would notice
- * the next step. Whether it copes is told where that can be said; whether it freezes, where a winter or
- * a soil was noted.
+ * the next step. Whether it copes is told where that can be said; whether it freezes, where a
+ * winter or a soil was noted.
  */
 final class CorpusLine {
   private static final double FOOT = 0.3048;

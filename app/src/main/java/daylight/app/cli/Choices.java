@@ -178,7 +178,8 @@ final class Choices {
         chosen == null ? null : chosen.shown,
         paper,
         new RuleChoice(
-            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes, letters),
+            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes,
+            letters),
         visit);
   }
 }

@@ -140,8 +140,7 @@ final class Pumps {
     if (!origins.isEmpty()) {
       tell.note(
           CopeKey.FITTINGS,
-          tell.figure(
-              FigureKey.FITTINGS, new Argument.Number(Math.rint(sum * 10) / 10), null),
+          tell.figure(FigureKey.FITTINGS, new Argument.Number(Math.rint(sum * 10) / 10), null),
           new Argument.Several(origins));
     }
     return new Measured(sum, Math.max(1e-9, sd));

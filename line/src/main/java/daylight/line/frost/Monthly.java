@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * The cold of a mean year from the means of its months: the area between freezing and the curve
  * through the middle of each month, which ufc-3-130-06 allows. It is the cold of a mean winter; a
- * hard one is colder, and what melts and freezes within a month is lost.
+ * hard one is colder, and what melts and freezes within a month is lost. Where only three months
+ * freeze it reads up to a sixth lower than the sum over those months.
  *
  * @param freezingIndex °C·days
  * @param meanTemperature of the year, °C

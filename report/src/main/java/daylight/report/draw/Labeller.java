@@ -136,7 +136,7 @@ final class Labeller {
     Stroke leader = spot.leader();
     for (Box box : taken) {
       boolean touched = room.overlaps(box) || (leader != null && passesThrough(leader, box));
-      if (touched && !box.equals(own)) {
+      if (touched && !same(box, own)) {
         return false;
       }
     }
@@ -146,6 +146,10 @@ final class Labeller {
       }
     }
     return true;
+  }
+
+  private static boolean same(Box one, @Nullable Box other) {
+    return other != null && one.x() == other.x() && one.equals(other);
   }
 
   /** A leader may start inside its own mark, but not run through somebody else's label. */

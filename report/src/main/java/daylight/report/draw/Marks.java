@@ -18,9 +18,10 @@ final class Marks {
   private static final int ROUNDS = 12;
 
   /**
-   * So many labels are tried in all rounds together: where there are hundreds, most are numbers.
+   * What all rounds may cost together, by the square of the labels: of hundreds most are numbers
+   * whatever the order.
    */
-  private static final int TRIES = 1200;
+  private static final int WORK = 120_000;
 
   private static final double NO_ROOM = 1000;
   private static final double BAD_ROOM = 26;
@@ -120,7 +121,8 @@ final class Marks {
   Tag settled() {
     Round best = round(wanted);
     Round last = best;
-    int rounds = Math.min(ROUNDS, TRIES / Math.max(1, wanted.size()));
+    int labels = Math.max(1, wanted.size());
+    int rounds = Math.min(ROUNDS, WORK / (labels * labels));
     for (int i = 1; i < rounds && !last.above(BAD_ROOM).isEmpty(); i++) {
       Set<Wanted> order = new LinkedHashSet<>(last.above(NO_ROOM - 1));
       order.addAll(last.above(BAD_ROOM));
