@@ -51,7 +51,7 @@ record CopeSection(
   /** The sections of a reach, with the water; none where its bore or heights are not known. */
   static List<CopeSection> of(Case one, Run run) {
     Reading written = run.reach().bore();
-    if (written == null || run.stations().size() < 2) {
+    if (written == null || !(written.value() > 0) || run.stations().size() < 2) {
       return List.of();
     }
     double sd = one.rules().priors().sd(daylight.line.book.Priors.Kind.BORE, written);
@@ -81,7 +81,7 @@ record CopeSection(
         String word = placed.finding().words().get("becomes");
         switch (placed.finding().kind()) {
           case "bore-change" -> {
-            if (bore != null) {
+            if (bore != null && bore.value() > 0) {
               double sd = one.rules().priors().sd(daylight.line.book.Priors.Kind.BORE, bore);
               changes.add(new Change(at, new Measured(bore.value(), sd), null));
             }

@@ -125,7 +125,7 @@ final class Inflows {
       Reading time = test.duration();
       boolean here = test.kind() == Test.Kind.PIT_RISE && test.at().equals(pump.node());
       if (here && rise != null && time != null && time.value() > 0 && rise.value() > 0) {
-        if (area == null) {
+        if (area == null || !(area.value() > 0)) {
           tell.missing(CopeKey.MISSING_PIT_AREA, tell.node(pump.node()));
           return null;
         }

@@ -84,7 +84,7 @@ final class Pumps {
     if (length == null) {
       tell.missing(AnswerKey.MISSING_LENGTH, label);
     }
-    if (lift == null || bore == null || length == null) {
+    if (lift == null || bore == null || length == null || !(bore.value() > 0)) {
       return null;
     }
     Measured high = new Measured(lift.value(), Math.max(0.02, priors.sd(Priors.Kind.LEVEL, lift)));

@@ -28,8 +28,8 @@ public final class Gravity {
     if (!(slope > 0)) {
       return new Capacity.NotFalling(slope);
     }
-    Propagated flow = inputs(pipe).of(x -> flow(pipe, Filled.full(x[0]), x[1], x[2]));
-    Propagated speed = inputs(pipe).of(x -> speed(pipe, Filled.full(x[0]), x[1], x[2]));
+    Propagated flow = inputs(pipe).of(x -> flow(pipe, Filled.full(across(pipe, x[0])), x[1], x[2]));
+    Propagated speed = inputs(pipe).of(x -> speed(pipe, Filled.full(across(pipe, x[0])), x[1], x[2]));
     double bore = pipe.bore().value();
     double figure = pipe.roughness().figure().value();
     double peak = peakShare(pipe);
@@ -65,11 +65,11 @@ public final class Gravity {
       return new Running.Surcharged(full, needs, needs - slope);
     }
     Propagation inputs = inputs(pipe).with(FlowInput.FLOW, flow);
-    Propagated depth = inputs.of(x -> depth(pipe, x[3], x[0], x[1], x[2]));
+    Propagated depth = inputs.of(x -> depth(pipe, x[3], across(pipe, x[0]), x[1], x[2]));
     Propagated speed =
         inputs.of(
             x -> {
-              Filled water = new Filled(x[0], depth(pipe, x[3], x[0], x[1], x[2]));
+              Filled water = new Filled(across(pipe, x[0]), depth(pipe, x[3], across(pipe, x[0]), x[1], x[2]));
               return speed(pipe, water, x[1], x[2]);
             });
     double deep = depth.value().value();
@@ -106,7 +106,7 @@ public final class Gravity {
   public static Propagated margin(GravityPipe pipe, Propagated flow) {
     return inputs(pipe)
         .with(FlowInput.INFLOW, flow.value())
-        .of(x -> x[1] - (x[3] > 0 ? needs(pipe, x[3], x[0], x[2]) : 0));
+        .of(x -> x[1] - (x[3] > 0 ? needs(pipe, x[3], across(pipe, x[0]), x[2]) : 0));
   }
 
   /** The probability, from 0 to 1, that the pipe carries a flow without filling up. */
@@ -120,7 +120,7 @@ public final class Gravity {
   private static double quantile(GravityPipe pipe, double z) {
     DoubleUnaryOperator standard =
         flow -> {
-          Measured margin = inputs(pipe).of(x -> x[1] - needs(pipe, flow, x[0], x[2])).value();
+          Measured margin = inputs(pipe).of(x -> x[1] - needs(pipe, flow, across(pipe, x[0]), x[2])).value();
           return margin.value() / margin.sd();
         };
     double high = flow(pipe, pipe.slope().value() + 8 * pipe.slope().sd()) * 4;
@@ -171,6 +171,11 @@ public final class Gravity {
   /** A section of which a share is free runs as a smaller one of the same shape. */
   private static double shrunk(GravityPipe pipe) {
     return StrictMath.sqrt(pipe.free());
+  }
+
+  /** A bore that is moved by more than itself stays a bore. */
+  private static double across(GravityPipe pipe, double bore) {
+    return Math.max(bore, pipe.bore().value() / 1000);
   }
 
   /** Where a figure's uncertainty reaches beyond what the law is meant for, it ends there. */

@@ -136,7 +136,7 @@ public final class Pumping {
     List<Discharge.Piece> pieces = discharge.pieces();
     for (int i = 0; i < pieces.size(); i++) {
       int at = FIRST + EACH * i;
-      double bore = x[at + 1];
+      double bore = Math.max(x[at + 1], pieces.get(i).bore().value() / 1000);
       double speed = flow / Filled.full(bore).area();
       FrictionLaw law = pieces.get(i).roughness().law();
       double figure = Math.clamp(x[at + 2], law.least(), law.most());

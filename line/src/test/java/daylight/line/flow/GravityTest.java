@@ -207,6 +207,18 @@ class GravityTest {
     assertThat(carries(maybeLevel).least()).isZero();
   }
 
+  /** A bore known worse than its own size, a fall that may be anything: a result all the same. */
+  @Test
+  void figuresThatAreHardlyKnownHaveAResult() {
+    Roughness wall = new Roughness(FrictionLaw.MANNING, new Measured(0.011, 0.02));
+    GravityPipe pipe =
+        GravityPipe.of(new Measured(1e-4, 0.002), new Measured(0.02, 3), wall);
+    assertThat(carries(pipe).flow().value().sd()).isPositive();
+    assertThat(Gravity.at(pipe, new Measured(1e-9, 1e-6), 0)).isNotNull();
+    assertThat(Gravity.carries(pipe, Propagated.measured(FlowInput.FLOW, "", sure(1))))
+        .isBetween(0.0, 1.0);
+  }
+
   @Test
   void whatIsNoDrainIsRefused() {
     Measured one = sure(1);
