@@ -71,7 +71,7 @@ class FrostAlongTest {
         (FrostDepth.Reaches) Frost.depth(winter, ground, surface, new Measured(1, 0.05));
     Line line = handout.line();
     Fall fall = handout.answers().fall();
-    return Froster.along(line, fall, frost, 130 * DAY, Bundled.priors(), "drain");
+    return Froster.along(line, fall, frost, 130 * DAY, Bundled.priors(), "drain", place -> false);
   }
 
   @Test

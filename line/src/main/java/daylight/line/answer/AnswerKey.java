@@ -276,6 +276,8 @@ public enum AnswerKey implements Key {
   FREEZE_NO_SNOW,
   /** What was not counted. */
   FREEZE_LEFT_OUT,
+  /** Under a building none was counted; left out besides is what {@link #FREEZE_LEFT_OUT} says. */
+  FREEZE_INDOORS,
   /** Near {0} water stands where the air's cold gets in. */
   FREEZE_OUTLET_WET,
   /** Where {0} is in the open, a trickle may build up ice, which cannot be worked out. */

@@ -31,6 +31,9 @@ final class Freeze {
   private final Telling tell;
   private final FrostGiven given;
 
+  /** Whether part of it lies under a building. */
+  private boolean warm;
+
   private Freeze(Case one) {
     this.one = one;
     this.tell = new Telling(Question.FREEZE, one);
@@ -80,7 +83,13 @@ final class Freeze {
 
   private Answer along(FrostDepth.Reaches frost, double season) {
     Priors priors = one.rules().priors();
-    FrostAlong along = Froster.along(one.line(), one.fall(), frost, season, priors, one.name());
+    Indoors indoors = Indoors.of(one.book(), one.line());
+    FrostAlong along =
+        Froster.along(one.line(), one.fall(), frost, season, priors, one.name(), indoors::holds);
+    warm =
+        one.runs().stream()
+            .flatMap(run -> run.stations().stream())
+            .anyMatch(s -> indoors.holds(s.place()));
     tell.caution(Caution.LOCAL_CODES);
     Argument deep = depth(FigureKey.FROST_DEPTH, frost.depth(), null);
     Optional<FrostAlong.Spot> worst = along.worst();
@@ -224,7 +233,7 @@ final class Freeze {
     }
     given.tell();
     tell.reason(AnswerKey.FREEZE_DECIDES, new Argument.Term(asked.deciding().key()));
-    tell.reason(AnswerKey.FREEZE_LEFT_OUT);
+    tell.reason(warm ? AnswerKey.FREEZE_INDOORS : AnswerKey.FREEZE_LEFT_OUT);
   }
 
   private void water(FrostAlong.Wet wet) {

@@ -15,6 +15,7 @@ import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,9 +33,12 @@ public final class Froster {
   private final FrostDepth.Reaches frost;
   private final double season;
   private final Priors priors;
+  private final Predicate<Place> warm;
   private final List<FrostAlong.Wet> wet = new ArrayList<>();
 
-  private Froster(Line line, FrostDepth.Reaches frost, double season, Priors priors) {
+  private Froster(
+      Line line, FrostDepth.Reaches frost, double season, Priors priors, Predicate<Place> warm) {
+    this.warm = warm;
     this.line = line;
     this.frost = frost;
     this.season = season;
@@ -47,10 +51,17 @@ public final class Froster {
    * @param fall the water of the visit that counts
    * @param season how long it freezes, seconds
    * @param name the label of the line
+   * @param warm where no frost comes, as under a heated building
    */
   public static FrostAlong along(
-      Line line, Fall fall, FrostDepth.Reaches frost, double season, Priors priors, String name) {
-    return new Froster(line, frost, season, priors).along(fall, name);
+      Line line,
+      Fall fall,
+      FrostDepth.Reaches frost,
+      double season,
+      Priors priors,
+      String name,
+      Predicate<Place> warm) {
+    return new Froster(line, frost, season, priors, warm).along(fall, name);
   }
 
   private FrostAlong along(Fall fall, String name) {
@@ -60,7 +71,7 @@ public final class Froster {
       if (run.reach().line().equals(name)) {
         List<FrostAlong.Spot> here = crowns(run);
         spots.addAll(here);
-        if (here.isEmpty()) {
+        if (run.stations().stream().noneMatch(station -> station.depth() != null)) {
           unknown.add(run.reach().label());
         }
         fall.water().forEach(seen -> seen(run, seen));
@@ -75,7 +86,7 @@ public final class Froster {
     List<FrostAlong.Spot> spots = new ArrayList<>();
     for (Station station : run.stations()) {
       Measured depth = station.depth();
-      if (depth != null) {
+      if (depth != null && !warm.test(station.place())) {
         spots.add(new FrostAlong.Spot(station.place(), Margin.of(depth.minus(bore), frost)));
       }
     }
@@ -153,7 +164,7 @@ public final class Froster {
 
   private void wet(Run run, Station station, String finding, double there, double depth) {
     @Nullable Measured invert = station.depth();
-    if (invert == null || !(there > 0)) {
+    if (invert == null || !(there > 0) || warm.test(station.place())) {
       return;
     }
     Measured bore = bore(run.reach());

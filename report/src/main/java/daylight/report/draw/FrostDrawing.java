@@ -3,6 +3,7 @@ package daylight.report.draw;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
+import daylight.line.answer.Indoors;
 import daylight.line.answer.Question;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
@@ -69,12 +70,12 @@ public final class FrostDrawing {
 
   /** Whether there is anything to draw: a depth of frost and a pipe whose depth is known. */
   public static boolean isFor(Subject subject) {
-    return frost(subject).isPresent() && crowns(subject.route()).size() > 1;
+    return frost(subject).isPresent() && crowns(subject).size() > 1;
   }
 
   /** The frost and the pipe; only where {@link #isFor} says so. */
   public static Tag draw(Subject subject) {
-    return new FrostDrawing(subject, frost(subject).orElseThrow(), crowns(subject.route())).draw();
+    return new FrostDrawing(subject, frost(subject).orElseThrow(), crowns(subject)).draw();
   }
 
   private static Optional<Measured> frost(Subject subject) {
@@ -90,14 +91,17 @@ public final class FrostDrawing {
     return Optional.empty();
   }
 
-  private static List<Crown> crowns(Route route) {
+  /** Under a floor indoors no frost comes, and none is drawn. */
+  private static List<Crown> crowns(Subject subject) {
+    Route route = subject.route();
+    Indoors indoors = Indoors.of(subject.book(), subject.line());
     List<Crown> crowns = new ArrayList<>();
     for (Run run : route.runs()) {
       Reading written = run.reach().bore();
       double bore = written == null ? USUAL_BORE : written.value();
       for (Station station : run.stations()) {
         Measured depth = station.depth();
-        if (depth != null) {
+        if (depth != null && !indoors.holds(station.place())) {
           double x = route.station(station.place()).orElse(0);
           crowns.add(new Crown(x, depth.plus(-bore), bore));
         }
