@@ -29,7 +29,8 @@ public final class Gravity {
       return new Capacity.NotFalling(slope);
     }
     Propagated flow = inputs(pipe).of(x -> flow(pipe, Filled.full(across(pipe, x[0])), x[1], x[2]));
-    Propagated speed = inputs(pipe).of(x -> speed(pipe, Filled.full(across(pipe, x[0])), x[1], x[2]));
+    Propagated speed =
+        inputs(pipe).of(x -> speed(pipe, Filled.full(across(pipe, x[0])), x[1], x[2]));
     double bore = pipe.bore().value();
     double figure = pipe.roughness().figure().value();
     double peak = peakShare(pipe);
@@ -69,7 +70,8 @@ public final class Gravity {
     Propagated speed =
         inputs.of(
             x -> {
-              Filled water = new Filled(across(pipe, x[0]), depth(pipe, x[3], across(pipe, x[0]), x[1], x[2]));
+              Filled water =
+                  new Filled(across(pipe, x[0]), depth(pipe, x[3], across(pipe, x[0]), x[1], x[2]));
               return speed(pipe, water, x[1], x[2]);
             });
     double deep = depth.value().value();
@@ -120,7 +122,8 @@ public final class Gravity {
   private static double quantile(GravityPipe pipe, double z) {
     DoubleUnaryOperator standard =
         flow -> {
-          Measured margin = inputs(pipe).of(x -> x[1] - needs(pipe, flow, across(pipe, x[0]), x[2])).value();
+          Measured margin =
+              inputs(pipe).of(x -> x[1] - needs(pipe, flow, across(pipe, x[0]), x[2])).value();
           return margin.value() / margin.sd();
         };
     double high = flow(pipe, pipe.slope().value() + 8 * pipe.slope().sd()) * 4;

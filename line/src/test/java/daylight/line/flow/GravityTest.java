@@ -211,8 +211,7 @@ class GravityTest {
   @Test
   void figuresThatAreHardlyKnownHaveAResult() {
     Roughness wall = new Roughness(FrictionLaw.MANNING, new Measured(0.011, 0.02));
-    GravityPipe pipe =
-        GravityPipe.of(new Measured(1e-4, 0.002), new Measured(0.02, 3), wall);
+    GravityPipe pipe = GravityPipe.of(new Measured(1e-4, 0.002), new Measured(0.02, 3), wall);
     assertThat(carries(pipe).flow().value().sd()).isPositive();
     assertThat(Gravity.at(pipe, new Measured(1e-9, 1e-6), 0)).isNotNull();
     assertThat(Gravity.carries(pipe, Propagated.measured(FlowInput.FLOW, "", sure(1))))
