@@ -26,6 +26,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -89,8 +90,7 @@ class FrostAlongTest {
             .filter(station -> station.place().equals(worst.place()))
             .findFirst()
             .orElseThrow();
-    Measured depth = there.depth();
-    assertThat(depth).isNotNull();
+    Measured depth = Objects.requireNonNull(there.depth());
     assertThat(worst.margin().below().value()).isCloseTo(depth.value() - 0.1016, within(1e-9));
   }
 

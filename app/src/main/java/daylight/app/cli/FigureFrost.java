@@ -198,15 +198,17 @@ final class FigureFrost extends SondeFigure {
         told.soil(row, dry == null, water == null);
       }
     }
-    if (!given.sound() || (row == null && (water == null || dry == null))) {
-      return null;
-    }
     Measured is =
         water != null
             ? new Measured(water.value(), priors.sd(Priors.Kind.SOIL_WATER, water))
-            : row.moisture();
+            : row == null ? null : row.moisture();
     Measured heavy =
-        dry != null ? new Measured(dry.value(), FrostTold.DENSITY * dry.value()) : row.dryDensity();
+        dry != null
+            ? new Measured(dry.value(), FrostTold.DENSITY * dry.value())
+            : row == null ? null : row.dryDensity();
+    if (!given.sound() || is == null || heavy == null) {
+      return null;
+    }
     Measured k =
         conducts == null
             ? null
@@ -234,13 +236,13 @@ final class FigureFrost extends SondeFigure {
     if (!given.sound()) {
       return null;
     }
-    boolean lies = deep != null && deep.value() > 0;
     Surface.Snow above =
-        lies
-            ? new Surface.Snow(
+        deep == null || !(deep.value() > 0)
+            ? null
+            : new Surface.Snow(
                 new Measured(deep.value(), priors.sd(Priors.Kind.SNOW_DEPTH, deep)),
-                tables.snow().value())
-            : null;
+                tables.snow().value());
+    boolean lies = above != null;
     if (lies) {
       told.snow();
     }
