@@ -53,7 +53,8 @@ record DemoTruth(
             new Seen("F7", "R3", 6.00)),
         "behind=belly/probable | roof drain: where=answered/sure 84 ft 2.2..2.6 deep | "
             + "clear=no/sure 15 % | sound=no/sure 2 | "
-            + "drain=no/sure drain_water_stands | now=now_first_deep | "
+            + "drain=no/sure drain_water_stands | cope=within_limits/likely yes | "
+            + "freeze=cannot_say_yet/open freeze_close | now=now_first_deep | "
             + "tests=RF1 assumed,RF2 tested | doubts=none");
   }
 
@@ -80,8 +81,9 @@ record DemoTruth(
             new Seen("F5", "R2", 22.50)),
         "behind=roots/probable | house sewer: where=answered/sure 72 ft 1.2..6.2 deep | "
             + "clear=no/sure 40 % | sound=no/sure 1 | "
-            + "drain=no/sure drain_water_stands | now=now_first_deep | "
-            + "tests=FX1 tested,FX2 assumed | doubts=iron_pipe");
+            + "drain=no/sure drain_water_stands | cope=within_limits/likely yes | "
+            + "freeze=answered/likely freeze_empty_pipe | now=now_first_deep | "
+            + "tests=Q3 fails,FX1 tested,FX2 assumed | doubts=iron_pipe");
   }
 
   private static DemoTruth pit() {
@@ -101,7 +103,8 @@ record DemoTruth(
             new Seen("F3", "R1", 3.10), new Seen("F1", "R1", 11.40), new Seen("F2", "R1", 13.60)),
         "behind=frozen-pipe/probable | pit line: where=answered/sure 24.5 m 0.45..0.60 deep | "
             + "clear=no/sure 25 % | sound=no/sure 1 | "
-            + "drain=does_not_apply/sure drain_pumped | freeze=answered/likely freeze_water | "
+            + "drain=does_not_apply/sure drain_pumped | cope=within_limits/sure pump_keeps_up | "
+            + "freeze=answered/likely freeze_water | "
             + "now=now_first_deep | "
             + "tests=FX1 assumed | doubts=none");
   }

@@ -51,39 +51,6 @@ public final class BookShape {
           .amount("bore", Dimension.LENGTH, Bare.BORE)
           .amount("length", Dimension.LENGTH, Bare.DISTANCE);
 
-  static final Section CLIMATE =
-      Section.named("climate")
-          .amount("freezing-index", Dimension.DEGREE_DAYS)
-          .amount("mean-temperature", Dimension.TEMPERATURE)
-          .amount("season", Dimension.DURATION)
-          .amount("rain", Dimension.RAINFALL)
-          .amount("snow", Dimension.LENGTH)
-          .words("source");
-  static final Section SOIL =
-      Section.named("soil").words("kind").amount("water", Dimension.SHARE).words("surface");
-  static final Section ROOF = entry("roof").words("node").amount("area", Dimension.AREA);
-  static final Section FIXTURE =
-      entry("fixture").words("node", "kind").amount("flow", Dimension.FLOW);
-  static final Section CURVE_POINT =
-      Section.named("curve-point")
-          .amount("flow", Dimension.FLOW)
-          .amount("head", Dimension.LENGTH, Bare.LEVEL);
-  static final Section PUMP =
-      entry("pump")
-          .words("node")
-          .rows("curve", CURVE_POINT)
-          .amount("area", Dimension.AREA)
-          .amount("start", Dimension.LENGTH, Bare.LEVEL)
-          .amount("stop", Dimension.LENGTH, Bare.LEVEL)
-          .amount("lift", Dimension.LENGTH, Bare.LEVEL)
-          .texts("fittings");
-  static final Section SURROUNDINGS =
-      Section.named("surroundings")
-          .part("climate", CLIMATE)
-          .part("soil", SOIL)
-          .rows("roofs", ROOF)
-          .rows("fixtures", FIXTURE)
-          .rows("pumps", PUMP);
   static final Section SITE =
       entry("site")
           .words("name", "address")
@@ -93,7 +60,7 @@ public final class BookShape {
           .rows("boundaries", BOUNDARY)
           .rows("nodes", NODE)
           .rows("reaches", REACH)
-          .part("surroundings", SURROUNDINGS);
+          .part("surroundings", AroundShape.SURROUNDINGS);
 
   // Where a point lies in plan, beside whatever else is said of it.
 
@@ -367,7 +334,8 @@ public final class BookShape {
 
   private BookShape() {}
 
-  private static Section entry(String name) {
+  /** What has an identity and a label of its own. */
+  static Section entry(String name) {
     return Section.named(name).plain("id", Shape.Kind.ID).words("label");
   }
 

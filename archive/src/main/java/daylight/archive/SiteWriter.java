@@ -82,12 +82,12 @@ final class SiteWriter {
   }
 
   private Sheet surroundings(Surroundings around) {
-    Sheet sheet = sheet(BookShape.SURROUNDINGS);
+    Sheet sheet = sheet(AroundShape.SURROUNDINGS);
     Surroundings.Climate climate = around.climate();
     if (climate != null) {
       sheet.part(
           "climate",
-          sheet(BookShape.CLIMATE)
+          sheet(AroundShape.CLIMATE)
               .reading("freezing-index", climate.freezingIndex())
               .reading("mean-temperature", climate.meanTemperature())
               .reading("season", climate.season())
@@ -99,7 +99,7 @@ final class SiteWriter {
     if (soil != null) {
       sheet.part(
           "soil",
-          sheet(BookShape.SOIL)
+          sheet(AroundShape.SOIL)
               .words("kind", soil.kind())
               .reading("water", soil.water())
               .words("surface", soil.surface()));
@@ -111,24 +111,24 @@ final class SiteWriter {
   }
 
   private Sheet roof(Surroundings.Roof roof) {
-    return entry(BookShape.ROOF, roof).words("node", roof.node()).reading("area", roof.area());
+    return entry(AroundShape.ROOF, roof).words("node", roof.node()).reading("area", roof.area());
   }
 
   private Sheet fixture(Surroundings.Fixture fixture) {
-    return entry(BookShape.FIXTURE, fixture)
+    return entry(AroundShape.FIXTURE, fixture)
         .words("node", fixture.node())
         .words("kind", fixture.kind())
         .reading("flow", fixture.flow());
   }
 
   private Sheet pump(Surroundings.Pump pump) {
-    return entry(BookShape.PUMP, pump)
+    return entry(AroundShape.PUMP, pump)
         .words("node", pump.node())
         .rows(
             "curve",
             pump.curve(),
             point ->
-                sheet(BookShape.CURVE_POINT)
+                sheet(AroundShape.CURVE_POINT)
                     .reading("flow", point.flow())
                     .reading("head", point.head()))
         .reading("area", pump.area())
