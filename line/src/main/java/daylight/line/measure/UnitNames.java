@@ -90,13 +90,7 @@ final class UnitNames {
               "btu/(h·ft·°f)",
               "btu/hr·ft·°f",
               "btu/h·ft·f",
-              "btu/h/ft/f"),
-          row(
-              BTU_FOOT / 12,
-              "btu·in/h·ft²·°f",
-              "btu·in/h·ft2·°f",
-              "btu·in/(h·ft²·°f)",
-              "btuin/hft2f"));
+              "btu/h/ft/f"));
   private static final Map<String, Double> NONE = Map.of();
 
   private UnitNames() {}

@@ -67,8 +67,6 @@ class QuantitiesTest {
           DENSITY     | 1600 kg/m³      | 1600
           CONDUCTIVITY| 0.76 Btu/h·ft·°F | 1.3153583464422574
           CONDUCTIVITY| 1.3 W/m·K       | 1.3
-          CONDUCTIVITY| 0.3 Btu·in/h·ft²·°F | 0.04326836665928477
-          CONDUCTIVITY| 0.3 Btu·in/(h·ft²·°F) | 0.04326836665928477
           SPEED       | 2 ft/s          | 0.6096
           SPEED       | 0.6 m/s         | 0.6
           """)
