@@ -8,9 +8,12 @@ import daylight.line.answer.Answer;
 import daylight.line.answer.AnswerKey;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
+import daylight.line.answer.Indoors;
 import daylight.line.answer.Question;
 import daylight.line.answer.State;
+import daylight.line.book.Place;
 import daylight.line.course.Line;
+import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.fall.Fall;
 import daylight.line.frost.Frost;
@@ -135,6 +138,51 @@ class FrostAlongTest {
     assertThat(noMean.missing())
         .extracting(one -> one.key())
         .containsExactlyInAnyOrder(AnswerKey.MISSING_MEAN_TEMPERATURE, AnswerKey.MISSING_SEASON);
+  }
+
+  /** Under a cellar a foot of ground is no cover, and none is needed. */
+  @Test
+  void underAFloorIndoorsNoFrostIsCounted() throws IOException {
+    Handout inside = altered("S82", "depth: 2.3}", "depth: 2.3, surface: cellar floor}");
+    Place above = inside.line().runs().getFirst().at(2);
+    Place beyond = inside.line().runs().getFirst().at(15);
+    assertThat(Indoors.of(inside.book(), inside.line()).holds(above)).isTrue();
+    assertThat(Indoors.of(inside.book(), inside.line()).holds(beyond)).isFalse();
+    assertThat(freeze(inside).reasons())
+        .extracting(one -> one.key())
+        .contains(AnswerKey.FREEZE_INDOORS)
+        .doesNotContain(AnswerKey.FREEZE_LEFT_OUT);
+    Path all = folder.resolve("all.yaml");
+    String text = CorpusBook.of("S82").text();
+    Files.writeString(all, text.replaceAll("(depth: 2\\.[368])}", "$1, surface: basement}"));
+    Answer warm = freeze(answered(all));
+    assertThat(warm.headline().key()).isEqualTo(AnswerKey.FREEZE_ALL_INDOORS);
+    assertThat(warm.state()).isEqualTo(State.WITHIN_LIMITS);
+    assertThat(warm.missing()).isEmpty();
+  }
+
+  /**
+   * In the invented house the receiver stood on the cellar's floor at 4' 7" and on the lawn at 8'
+   * 7"; the wall is at 6' 1".
+   */
+  @Test
+  void aWallEndsWhatIsIndoors() {
+    Handout house = answered(Path.of("src/main/resources/daylight/app/demo/house-sewer.yaml"));
+    Indoors indoors = Indoors.of(house.book(), house.line());
+    Run run = house.line().findRun("R1").orElseThrow();
+    assertThat(indoors.holds(run.at(5.8 * 0.3048))).isTrue();
+    assertThat(indoors.holds(run.at(6.4 * 0.3048))).isFalse();
+    assertThat(indoors.holds(run.at(30 * 0.3048))).isFalse();
+  }
+
+  @Test
+  void aSurfaceThatNobodyKnowsIsNamedAndAskedAbout() throws IOException {
+    Answer odd = freeze(altered("S82", "surface: asphalt drive", "surface: river cobbles"));
+    assertThat(odd.reasons())
+        .extracting(one -> one.key())
+        .contains(AnswerKey.FREEZE_SURFACE_WORD)
+        .doesNotContain(AnswerKey.FREEZE_SURFACE_UNKNOWN);
+    assertThat(odd.missing()).extracting(one -> one.key()).contains(AnswerKey.MISSING_SURFACE);
   }
 
   @Test

@@ -4,7 +4,6 @@ import daylight.app.Job;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.SortedMap;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -34,14 +33,6 @@ import org.openjdk.jmh.annotations.Warmup;
 public class AnswerBench {
   private static final int LOCATES = 100;
   private static final double METRES = 200;
-  private static final String[] KINDS = {
-    "kind: roots, share: 20 %, through: joint",
-    "kind: crack, width: 2 mm, direction: along",
-    "kind: displaced-joint, offset: 8 mm",
-    "kind: deposit-loose, share: 10 %",
-    "kind: standing-water, depth: 15 mm, still: yes",
-    "kind: grease, share: 5 %"
-  };
 
   @Param({"400", "800"})
   private int findings;
@@ -52,7 +43,7 @@ public class AnswerBench {
   @Setup
   public void write() throws IOException {
     folder = Files.createTempDirectory("answer-bench");
-    Files.writeString(folder.resolve("field-book.yaml"), book());
+    Files.writeString(folder.resolve("field-book.yaml"), LongDrain.book(METRES, LOCATES, findings));
   }
 
   /** Leaves nothing behind. */
@@ -60,64 +51,6 @@ public class AnswerBench {
   public void clean() throws IOException {
     Files.deleteIfExists(folder.resolve("field-book.yaml"));
     Files.deleteIfExists(folder);
-  }
-
-  private String book() {
-    StringBuilder yaml = new StringBuilder(80_000);
-    yaml.append(
-        """
-        daylight-book: 1
-        units: {distance: m, depth: m, bore: mm, level: m}
-        site:
-          name: Much was seen
-          invented: yes
-          landmarks:
-            - {label: A, what: a corner, kind: corner}
-            - {label: B, what: another corner, kind: corner}
-          nodes:
-            - {label: N1, kind: access, what: a cleanout}
-            - {label: N2, kind: outlet, what: a pipe end}
-          reaches:
-            - {label: R1, line: drain, from: N1, to: N2, water: forward, use: sanitary,
-               material: clay, bore: 150 mm}
-        visit:
-          date: 2026-04-18
-          complaint: It drains slowly
-          kit: {sonde-behind-lens: 0.4 m, sonde-above-invert: 30 mm}
-          passes:
-            - {label: P1, entry: N1, walk: [R1], zero: {reads: 0}, head: self-righting}
-          end: {cable: 200.8, why: outlet-reached, node: N2}
-          spots:
-            - {of: N1, along: 0, out: 2}
-          ties:
-            - {from: A, to: B, tape: 200}
-          locates:
-        """);
-    for (int i = 1; i <= LOCATES; i++) {
-      double at = METRES * i / (LOCATES + 1);
-      double stray = 0.05 * StrictMath.sin(7.3 * i);
-      yaml.append(
-          String.format(
-              Locale.ROOT,
-              "    - {label: L%d, cable: %.2f, along: %.3f, out: %.3f, depth: %.2f}%n",
-              i,
-              (at + 0.4) * 1.004,
-              at + stray,
-              2 + stray,
-              1.2 + 0.01 * at + 0.02 * StrictMath.sin(3.1 * i)));
-    }
-    yaml.append("  findings:\n");
-    for (int i = 0; i < findings; i++) {
-      double at = 0.5 + (METRES - 1) * i / findings;
-      yaml.append(
-          String.format(
-              Locale.ROOT,
-              "    - {label: F%d, cable: %.2f, %s, clock: 5-7}%n",
-              i + 1,
-              at,
-              KINDS[i % KINDS.length]));
-    }
-    return yaml.toString();
   }
 
   private Job.Outcome.Answered answered() {

@@ -9,7 +9,6 @@ import daylight.line.course.Estimator;
 import daylight.line.course.Line;
 import daylight.line.course.Spacing;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -49,38 +48,8 @@ public class KilometreBench {
   /** Writes the book of the drain and reads it. */
   @Setup
   public void write() {
-    StringBuilder yaml = new StringBuilder(20_000);
-    yaml.append("daylight-book: 1\n")
-        .append("units: {distance: m, depth: m, bore: mm, level: m}\n")
-        .append("site:\n  name: A kilometre\n  invented: yes\n  landmarks:\n")
-        .append("    - {label: A, what: a corner, kind: corner}\n")
-        .append("    - {label: B, what: another corner, kind: corner}\n")
-        .append("  nodes:\n    - {label: N1, kind: access, what: a cleanout}\n")
-        .append("    - {label: N2, kind: outlet, what: a pipe end}\n")
-        .append("  reaches:\n    - {label: R1, line: drain, from: N1, to: N2, water: forward,")
-        .append(" use: storm, material: pvc, bore: 150 mm}\n")
-        .append("visit:\n  date: 2026-04-18\n  complaint: Where does it run?\n")
-        .append("  kit: {sonde-behind-lens: 0.4 m, sonde-above-invert: 30 mm}\n  passes:\n")
-        .append("    - {label: P1, entry: N1, walk: [R1], zero: {reads: 0}, head: self-righting}\n")
-        .append("  end: {cable: 1004, why: outlet-reached, node: N2}\n")
-        .append("  spots:\n    - {of: N1, along: 0, out: 2}\n  locates:\n");
-    for (int i = 1; i <= LOCATES; i++) {
-      double at = METRES * i / (LOCATES + 1);
-      double stray = 0.1 * StrictMath.sin(7.3 * i);
-      yaml.append(
-          String.format(
-              Locale.ROOT,
-              "    - {label: L%d, cable: %.2f, along: %.3f, out: %.3f, depth: %.2f}%n",
-              i,
-              (at + 0.4) * 1.004,
-              at + stray,
-              2 + stray,
-              1.2 + 0.02 * StrictMath.sin(3.1 * i)));
-    }
-    yaml.append("  ties:\n    - {from: A, to: B, tape: 1000}\n");
-    book =
-        FieldBookReader.read("bench", yaml.toString().getBytes(StandardCharsets.UTF_8), null)
-            .book();
+    String yaml = LongDrain.book(METRES, LOCATES, 0);
+    book = FieldBookReader.read("bench", yaml.getBytes(StandardCharsets.UTF_8), null).book();
   }
 
   /** The estimate. */

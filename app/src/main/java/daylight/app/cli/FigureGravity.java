@@ -148,7 +148,10 @@ final class FigureGravity extends SondeFigure {
       }
     }
     told.origins(pipe.origins());
-    return figured.saying("law", new Argument.Term(of.roughness().law().key())).saying("caution");
+    return figured
+        .saying("law", new Argument.Term(of.roughness().law().key()))
+        .saying("usual-doubt")
+        .saying("caution");
   }
 
   private static void cleansing(Figured figured, GravityPipe of, Capacity.Carries carries) {

@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
       "and whether it keeps up. Leaves with 1 where it does not, or only pumps its own water."
     })
 final class FigurePit extends SondeFigure {
+  /** How far off an area or a flow may be that was given without its doubt; common practice. */
   private static final double USUAL = 0.05;
 
   @Option(names = "--area", paramLabel = "AREA", description = "Of the pit, seen from above.")
@@ -114,7 +115,7 @@ final class FigurePit extends SondeFigure {
       Measured takes = new Measured(out.value(), given.sd(off, USUAL * out.value()));
       cycle(figured, told, Cycles.of(pit, in, Propagated.measured(FlowInput.PUMP, "", takes)));
     }
-    return figured.saying("caution");
+    return figured.saying("usual-doubt").saying("caution");
   }
 
   private @Nullable Measured surface(Given given, Priors priors) {

@@ -8,6 +8,7 @@ import daylight.line.flow.Gravity;
 import daylight.line.flow.Operation;
 import daylight.line.flow.PumpCurve;
 import daylight.line.flow.Pumping;
+import daylight.line.flow.Regime;
 import daylight.line.flow.Water;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
@@ -32,7 +33,10 @@ import picocli.CommandLine.Option;
       "it will not, or its curve ends before the pipe is satisfied."
     })
 final class FigurePump extends SondeFigure {
-  /** How far off a lift or a length may be that was given without its doubt, of itself. */
+  /**
+   * How far off a lift or a length may be that was given without its doubt, of itself; common
+   * practice.
+   */
   private static final double USUAL = 0.02;
 
   @Mixin private PipeChoices pipes = new PipeChoices();
@@ -146,7 +150,10 @@ final class FigurePump extends SondeFigure {
         pump.checkValve() ? "held-back" : "runs-back",
         new Argument.Quantity(Dimension.VOLUME, discharge.volume()));
     told.origins(pipe.origins());
-    return figured.saying("law", new Argument.Term(pipe.roughness().law().key())).saying("caution");
+    return figured
+        .saying("law", new Argument.Term(pipe.roughness().law().key()))
+        .saying("usual-doubt")
+        .saying("caution");
   }
 
   /** A watt-hour is 3600 joules. */
@@ -162,7 +169,7 @@ final class FigurePump extends SondeFigure {
     if (pumps.speed() < Gravity.SELF_CLEANSING) {
       figured.saying("slow", new Argument.Quantity(Dimension.SPEED, Gravity.SELF_CLEANSING));
     }
-    boolean eddies = pumps.regime() == daylight.line.flow.Regime.TURBULENT;
+    boolean eddies = pumps.regime() == Regime.TURBULENT;
     if (!eddies && pipe.roughness().law() == FrictionLaw.HAZEN_WILLIAMS) {
       figured.saying("not-by-hazen");
     }

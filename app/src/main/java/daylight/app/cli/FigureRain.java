@@ -30,7 +30,9 @@ import picocli.CommandLine.Option;
       "if all ran together."
     })
 final class FigureRain extends SondeFigure {
+  /** How far off what was given without its doubt may be, of itself; common practice. */
   private static final double AREA_OFF = 0.05;
+
   private static final double RAIN_OFF = 0.1;
 
   @Option(
@@ -106,7 +108,7 @@ final class FigureRain extends SondeFigure {
     }
     Propagated all = Propagated.sum(parts);
     told.with("all", Dimension.FLOW, all.value()).decides(all).origins(origins);
-    return figured.saying("caution");
+    return figured.saying("usual-doubt").saying("caution");
   }
 
   private List<Rain.Catch> areas(Given given, @Nullable Measured share) {

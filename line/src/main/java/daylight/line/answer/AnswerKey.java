@@ -270,6 +270,10 @@ public enum AnswerKey implements Key {
   FREEZE_SURFACE,
   /** What covers the ground was not noted; {1} of the air's cold was taken, {2}. */
   FREEZE_SURFACE_UNKNOWN,
+  /** "{0}" is not known as what covers the ground, so {1} of the air's cold was taken: {2}. */
+  FREEZE_SURFACE_WORD,
+  /** It lies under a floor indoors all along; outside frost goes {0} deep. */
+  FREEZE_ALL_INDOORS,
   /** Snow lies {0} deep all winter; how it conducts is {1}. */
   FREEZE_SNOW,
   /** No snow was counted on. */

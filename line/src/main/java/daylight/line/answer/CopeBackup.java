@@ -5,6 +5,7 @@ import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.flow.Backwater;
 import daylight.line.flow.Propagated;
+import daylight.line.flow.Water;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
 import java.util.ArrayList;
@@ -59,7 +60,7 @@ final class CopeBackup {
   }
 
   private static double pipeViscosity() {
-    return daylight.line.flow.Water.viscosity(daylight.line.flow.Water.USUAL_CELSIUS);
+    return Water.viscosity(Water.USUAL_CELSIUS);
   }
 
   /** Adds a reach from its lower end up; returns the piece at its upper end. */

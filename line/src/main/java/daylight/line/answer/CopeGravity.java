@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -157,7 +158,7 @@ final class CopeGravity {
   }
 
   private static String lower(Enum<?> word) {
-    return word.name().toLowerCase(java.util.Locale.ROOT);
+    return word.name().toLowerCase(Locale.ROOT);
   }
 
   private static Place from(CopeSection section) {

@@ -47,6 +47,8 @@ public enum CopeKey implements Key {
   ORIGIN,
   /** Fittings were not noted. */
   FITTINGS_USUAL,
+  /** How good flows, areas and rain are was taken as usual. */
+  USUAL_DOUBT,
   /** No table knows the fitting {0}. */
   FITTING_UNKNOWN,
   /** {0} come in, give or take {1}; what the pump lifts is not known. */

@@ -152,7 +152,7 @@ final class CopePump {
     if (back > 0) {
       tell.reason(CopeKey.RUNS_BACK, volume(FigureKey.RUNS_BACK, back));
     }
-    Pit pit = new Pit(Inflows.measured(area, 0.05), new Measured(swing, off), back);
+    Pit pit = new Pit(new Inflows(one, tell).area(area), new Measured(swing, off), back);
     switch (Cycles.of(pit, in, out)) {
       case Cycle.Turns turns ->
           tell.reason(

@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Material;
 import daylight.line.book.Place;
+import daylight.line.book.Priors;
 import daylight.line.book.Reach;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
@@ -37,12 +38,17 @@ record CopeSection(
     GravityPipe pipe,
     FlowTables.Wall wall,
     @Nullable PlacedFinding narrowed) {
-  /** Shorter pieces of another bore or material make no section of their own, metres. */
+  /**
+   * Shorter pieces of another bore or material make no section of their own, metres; common
+   * practice.
+   */
   private static final double SHORTEST = 0.5;
 
   private static final String SHARE = "share";
 
-  /** A share that fills all is held for nearly all: something may always seep by. */
+  /**
+   * A share that fills all is held for nearly all: something may always seep by; common practice.
+   */
   private static final double LEAST_FREE = 0.01;
 
   /** A change on the way: what the pipe is from there on. */
@@ -54,7 +60,7 @@ record CopeSection(
     if (written == null || !(written.value() > 0) || run.stations().size() < 2) {
       return List.of();
     }
-    double sd = one.rules().priors().sd(daylight.line.book.Priors.Kind.BORE, written);
+    double sd = one.rules().priors().sd(Priors.Kind.BORE, written);
     Measured bore = new Measured(written.value(), sd);
     Material material = run.reach().material();
     double end = run.stations().getLast().place().distance();
@@ -82,7 +88,7 @@ record CopeSection(
         switch (placed.finding().kind()) {
           case "bore-change" -> {
             if (bore != null && bore.value() > 0) {
-              double sd = one.rules().priors().sd(daylight.line.book.Priors.Kind.BORE, bore);
+              double sd = one.rules().priors().sd(Priors.Kind.BORE, bore);
               changes.add(new Change(at, new Measured(bore.value(), sd), null));
             }
           }

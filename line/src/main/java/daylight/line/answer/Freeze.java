@@ -93,6 +93,10 @@ final class Freeze {
     tell.caution(Caution.LOCAL_CODES);
     Argument deep = depth(FigureKey.FROST_DEPTH, frost.depth(), null);
     Optional<FrostAlong.Spot> worst = along.worst();
+    if (worst.isEmpty() && warm && missingReaches(along)) {
+      given.tell();
+      return tell.answer(State.WITHIN_LIMITS, Sureness.LIKELY, AnswerKey.FREEZE_ALL_INDOORS, deep);
+    }
     if (worst.isEmpty()) {
       given.tell();
       missingDepths();

@@ -136,9 +136,15 @@ final class FrostGiven {
         figure(FigureKey.SOIL_WATER, Dimension.SHARE, is.ground().moisture()),
         new Argument.Term(ground.cited().mark().key()));
     boolean unknown = above.id().equals(FrostTables.UNKNOWN);
+    String noted = soil == null ? null : soil.surface();
+    AnswerKey unheard =
+        noted == null ? AnswerKey.FREEZE_SURFACE_UNKNOWN : AnswerKey.FREEZE_SURFACE_WORD;
+    if (unknown && noted != null) {
+      tell.missing(AnswerKey.MISSING_SURFACE);
+    }
     tell.reason(
-        unknown ? AnswerKey.FREEZE_SURFACE_UNKNOWN : AnswerKey.FREEZE_SURFACE,
-        words(above.id()),
+        unknown ? unheard : AnswerKey.FREEZE_SURFACE,
+        unknown && noted != null ? new Argument.Text(noted) : words(above.id()),
         figure(FigureKey.SURFACE_SHARE, Dimension.SHARE, above.factor()),
         new Argument.Term(above.cited().mark().key()));
     Surface.Snow snow = is.surface().snow();

@@ -2,6 +2,7 @@ package daylight.line.answer;
 
 import daylight.line.book.Boundary;
 import daylight.line.book.FieldBook;
+import daylight.line.book.Id;
 import daylight.line.book.Locate;
 import daylight.line.book.Place;
 import daylight.line.course.Line;
@@ -27,8 +28,7 @@ public final class Indoors {
   private final List<Place> walls = new ArrayList<>();
 
   private Indoors(FieldBook book, Line line) {
-    line.locates()
-        .forEach(fit -> stood.add(new Stood(fit.place(), floor(book, fit.entry().label()))));
+    line.locates().forEach(fit -> stood.add(new Stood(fit.place(), floor(book, fit.entry()))));
     for (Run run : line.runs()) {
       for (Boundary boundary : book.site().boundaries()) {
         if (boundary.kind() == Boundary.Kind.FOUNDATION) {
@@ -43,10 +43,10 @@ public final class Indoors {
     return new Indoors(book, line);
   }
 
-  private static boolean floor(FieldBook book, String label) {
+  private static boolean floor(FieldBook book, Id entry) {
     return book.visits().stream()
         .flatMap(visit -> visit.locates().stream())
-        .filter(locate -> locate.id().label().equals(label))
+        .filter(locate -> locate.id().equals(entry))
         .map(Locate::surface)
         .anyMatch(
             surface -> {

@@ -5,6 +5,7 @@ import daylight.line.book.Reach;
 import daylight.line.book.Site;
 import daylight.line.book.Surroundings;
 import daylight.line.book.Test;
+import daylight.line.book.WaterWay;
 import daylight.line.flow.Cycles;
 import daylight.line.flow.FlowInput;
 import daylight.line.flow.FlowTables;
@@ -15,13 +16,11 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,9 +28,13 @@ import org.jspecify.annotations.Nullable;
  * if all ran together, pumps further up, and for a pit a timed rise of its water.
  */
 final class Inflows {
-  /** How far off a flow, an area or a rain may be that was written without its doubt, of itself. */
+  /**
+   * How far off a flow, an area or a rain may be that was written without its doubt, of itself;
+   * common practice.
+   */
   private static final double USUAL = 0.1;
 
+  /** The same of an area; common practice. */
   private static final double USUAL_AREA = 0.05;
 
   private final Case one;
@@ -44,26 +47,11 @@ final class Inflows {
     this.site = one.book().site();
   }
 
-  /** The nodes from which water comes to one by gravity, and the pumped reaches that end there. */
-  private record Above(Set<String> nodes, List<Reach> pumped) {}
-
-  private Above above(String node) {
-    Set<String> nodes = new LinkedHashSet<>(Set.of(node));
-    List<Reach> pumped = new ArrayList<>();
-    Deque<String> ahead = new ArrayDeque<>(nodes);
-    while (!ahead.isEmpty()) {
-      String at = ahead.remove();
-      for (Reach reach : site.reaches()) {
-        if (reach.downstream().equals(at)) {
-          if (reach.use() == Reach.Use.PUMPED) {
-            pumped.add(reach);
-          } else if (nodes.add(reach.upstream())) {
-            ahead.add(reach.upstream());
-          }
-        }
-      }
-    }
-    return new Above(nodes, pumped);
+  /** The pumped reaches that end at one of these nodes. */
+  private List<Reach> pumpedTo(Set<String> nodes) {
+    return site.reaches().stream()
+        .filter(reach -> reach.use() == Reach.Use.PUMPED && nodes.contains(reach.downstream()))
+        .toList();
   }
 
   /**
@@ -71,10 +59,11 @@ final class Inflows {
    * is asked for.
    */
   @Nullable Propagated into(Reach reach) {
-    Above above = above(reach.upstream());
+    Set<String> above = WaterWay.runsTo(site, reach.upstream());
+    List<Reach> pumpedTo = pumpedTo(above);
     List<Propagated> parts = new ArrayList<>();
-    boolean known = gather(above.nodes(), parts);
-    for (Reach pumped : above.pumped()) {
+    boolean known = gather(above, parts);
+    for (Reach pumped : pumpedTo) {
       Operation operation = new Pumps(one, tell).operation(pumped);
       if (operation instanceof Operation.Pumps pumps) {
         parts.add(pumps.flow());
@@ -87,8 +76,8 @@ final class Inflows {
       }
     }
     boolean rained = reach.use() == Reach.Use.STORM || reach.use() == Reach.Use.COMBINED;
-    boolean roof = roofs(above.nodes()).findAny().isPresent();
-    if (above.pumped().isEmpty() && rained && !roof) {
+    boolean roof = roofs(above).findAny().isPresent();
+    if (pumpedTo.isEmpty() && rained && !roof) {
       tell.missing(AnswerKey.MISSING_AREA);
       known = false;
     } else if (parts.isEmpty() && known) {
@@ -104,9 +93,9 @@ final class Inflows {
    */
   @Nullable Propagated intoPit(Surroundings.Pump pump) {
     Propagated timed = timed(pump);
-    Above above = above(pump.node());
+    Set<String> above = WaterWay.runsTo(site, pump.node());
     List<Propagated> parts = new ArrayList<>();
-    boolean known = gather(above.nodes(), parts) && !parts.isEmpty();
+    boolean known = gather(above, parts) && !parts.isEmpty();
     Propagated most = known ? Propagated.sum(parts) : null;
     if (timed == null && most == null) {
       tell.missing(CopeKey.MISSING_PIT_RISE, tell.node(pump.node()));
@@ -133,7 +122,7 @@ final class Inflows {
         Priors priors = one.rules().priors();
         return Cycles.inflow(
             test.label(),
-            measured(area, USUAL_AREA),
+            area(area),
             new Measured(rise.value(), priors.sd(Priors.Kind.WATER_DROP, rise)),
             new Measured(time.value(), priors.sd(Priors.Kind.WATCH, time)));
       }
@@ -169,7 +158,7 @@ final class Inflows {
     return known;
   }
 
-  private java.util.stream.Stream<Surroundings.Roof> roofs(Set<String> nodes) {
+  private Stream<Surroundings.Roof> roofs(Set<String> nodes) {
     return site.surroundings().roofs().stream()
         .filter(roof -> nodes.contains(roof.node()) && roof.area().value() > 0);
   }
@@ -190,17 +179,22 @@ final class Inflows {
         Cope.origin(surface.origin()));
     List<Rain.Catch> areas =
         roofs.stream()
-            .map(
-                roof ->
-                    new Rain.Catch(
-                        roof.label(), measured(roof.area(), USUAL_AREA), surface.runoff()))
+            .map(roof -> new Rain.Catch(roof.label(), area(roof.area()), surface.runoff()))
             .toList();
     return Rain.of(areas, measured(rain, USUAL));
   }
 
+  /** An area with its own doubt, else with what is usual of itself. */
+  Measured area(Reading reading) {
+    return measured(reading, USUAL_AREA);
+  }
+
   /** A reading with its own doubt, else with what is usual of itself. */
-  static Measured measured(Reading reading, double usual) {
+  private Measured measured(Reading reading, double usual) {
     Double own = reading.sd();
+    if (own == null) {
+      tell.note(CopeKey.USUAL_DOUBT);
+    }
     return new Measured(reading.value(), Objects.requireNonNullElse(own, usual * reading.value()));
   }
 }

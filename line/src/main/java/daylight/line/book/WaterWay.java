@@ -41,6 +41,10 @@ public final class WaterWay {
     return reach.water() instanceof Reach.Water.Unknown;
   }
 
+  private static boolean pumped(Reach reach) {
+    return reach.use() == Reach.Use.PUMPED;
+  }
+
   /** The labels of the reaches that water let in at a node may go through, as it comes to them. */
   public static Set<String> below(Site site, String node) {
     return new WaterWay(site, node, reach -> true, WaterWay::unknown).reaches;
@@ -49,6 +53,15 @@ public final class WaterWay {
   /** The labels of the nodes from which water may come to a reach, its upper end among them. */
   public static Set<String> above(Site site, Reach reach) {
     return new WaterWay(site, reach.upstream(), WaterWay::unknown, any -> true).nodes;
+  }
+
+  /**
+   * The labels of the nodes from which water may run to a node with no pump between, and its own.
+   */
+  public static Set<String> runsTo(Site site, String node) {
+    return new WaterWay(
+            site, node, reach -> unknown(reach) && !pumped(reach), reach -> !pumped(reach))
+        .nodes;
   }
 
   /** Whether water put in at one node may come to another. */

@@ -1,5 +1,6 @@
 package daylight.line.condition;
 
+import daylight.line.measure.Filled;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import java.util.List;
@@ -62,8 +63,7 @@ final class Sizes {
 
   /** The share of a circle's area that lies below a share of its height. */
   static double segment(double full) {
-    double half = StrictMath.acos(1 - 2 * full);
-    return (half - StrictMath.sin(2 * half) / 2) / Math.PI;
+    return new Filled(1, full).area() / Filled.full(1).area();
   }
 
   /** How fast that share grows with the share of the height: the chord over the mean chord. */

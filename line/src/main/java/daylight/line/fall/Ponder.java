@@ -3,6 +3,7 @@ package daylight.line.fall;
 import daylight.line.book.Place;
 import daylight.line.course.Line;
 import daylight.line.course.Profile;
+import daylight.line.measure.Filled;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -184,7 +185,8 @@ public final class Ponder {
       int deepest = from;
       for (int i = from; i < to; i++) {
         deepest = deep[draw][i] > deep[draw][deepest] ? i : deepest;
-        volumes[draw] += bore == null ? 0 : catchment.length(i) * segment(bore, deep[draw][i]);
+        volumes[draw] +=
+            bore == null ? 0 : catchment.length(i) * Filled.upTo(bore, deep[draw][i]).area();
       }
       depths[draw] = deep[draw][deepest];
       if (depths[draw] > Ponding.FILM) {
@@ -203,19 +205,6 @@ public final class Ponder {
         range(depths),
         bore == null ? null : range(volumes),
         catchment.places().get(lip));
-  }
-
-  /**
-   * What water of a depth takes of a round pipe's section, square metres: the area of a segment of
-   * a circle; the whole section where it is full.
-   */
-  static double segment(double bore, double depth) {
-    if (depth <= 0) {
-      return 0;
-    }
-    double r = bore / 2;
-    double d = Math.min(depth, bore);
-    return r * r * StrictMath.acos((r - d) / r) - (r - d) * StrictMath.sqrt(d * (bore - d));
   }
 
   private static Ponding.Range range(double[] values) {

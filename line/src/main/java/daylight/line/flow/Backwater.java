@@ -1,5 +1,6 @@
 package daylight.line.flow;
 
+import daylight.line.measure.Filled;
 import java.util.ArrayList;
 import java.util.List;
 

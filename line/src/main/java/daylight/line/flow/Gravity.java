@@ -1,5 +1,6 @@
 package daylight.line.flow;
 
+import daylight.line.measure.Filled;
 import daylight.line.measure.Measured;
 import java.util.function.DoubleUnaryOperator;
 

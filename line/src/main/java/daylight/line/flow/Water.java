@@ -11,7 +11,8 @@ public final class Water {
   private Water() {}
 
   /**
-   * Kinematic viscosity in square metres per second, within about 1 % of tables from 0 to 60 °C.
+   * Kinematic viscosity in square metres per second, within about 1 % of tables from 0 to 60 °C
+   * (engineersedge-water).
    *
    * @param celsius temperature, 0 to 100 °C; anything else is refused
    */

@@ -10,6 +10,7 @@ import daylight.line.fall.Fall;
 import daylight.line.fall.Ponding;
 import daylight.line.fall.WaterCause;
 import daylight.line.fall.WaterSeen;
+import daylight.line.measure.Filled;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import java.util.ArrayList;
@@ -177,7 +178,7 @@ public final class Froster {
             invert.plus(-deep),
             invert.plus(-radius),
             radius,
-            StandingWater.area(bore.value(), deep));
+            new Filled(bore.value(), deep).area());
     wet.add(new FrostAlong.Wet(station.place(), finding, there, ground));
   }
 }

@@ -1,5 +1,6 @@
 package daylight.line.frost;
 
+import daylight.line.measure.Filled;
 import daylight.line.measure.Measured;
 import org.jspecify.annotations.Nullable;
 
@@ -34,16 +35,11 @@ public record StandingWater(Measured section, Measured temperature) {
       return new StandingWater(new Measured(full, 2 * full * bore.sd() / d), temperature);
     }
     double y = depth.value();
-    double area = area(d, y);
-    double byDepth = 2 * StrictMath.sqrt(y * (d - y)) * depth.sd();
+    Filled water = new Filled(d, y);
+    double area = water.area();
+    double byDepth = water.width() * depth.sd();
     // At one share of the bore the area goes with its square.
-    double byBore = (2 * area - 2 * StrictMath.sqrt(y * (d - y)) * y) / d * bore.sd();
+    double byBore = (2 * area - water.width() * y) / d * bore.sd();
     return new StandingWater(new Measured(area, StrictMath.hypot(byDepth, byBore)), temperature);
-  }
-
-  /** The segment of a circle. */
-  static double area(double bore, double depth) {
-    double theta = 2 * StrictMath.acos(1 - 2 * depth / bore);
-    return bore * bore / 8 * (theta - StrictMath.sin(theta));
   }
 }

@@ -60,6 +60,30 @@ class WaterWayTest {
   }
 
   @Test
+  void whatRunsToANodeByItselfComesThroughNoPump() {
+    Site site = branched();
+    assertThat(WaterWay.runsTo(site, "J")).containsExactlyInAnyOrder("J", "A", "B");
+    Site pumped =
+        site(
+            reach("R1", "A", "J", new Reach.Water.Forward()),
+            pumped(reach("R2", "B", "J", new Reach.Water.Forward())));
+    assertThat(WaterWay.runsTo(pumped, "J")).containsExactlyInAnyOrder("J", "A");
+  }
+
+  private static Reach pumped(Reach reach) {
+    return new Reach(
+        reach.id(),
+        reach.line(),
+        reach.from(),
+        reach.to(),
+        reach.water(),
+        Reach.Use.PUMPED,
+        reach.material(),
+        reach.bore(),
+        reach.length());
+  }
+
+  @Test
   void whereNobodyKnowsTheWayOfTheWaterItMayGoEitherWay() {
     Site site = site(reach("R1", "A", "B", new Reach.Water.Unknown("not seen")));
     assertThat(WaterWay.below(site, "A")).containsExactly("R1");

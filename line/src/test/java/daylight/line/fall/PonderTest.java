@@ -14,6 +14,7 @@ import daylight.line.course.Estimator;
 import daylight.line.course.Line;
 import daylight.line.course.Push;
 import daylight.line.course.TestPriors;
+import daylight.line.measure.Filled;
 import daylight.line.measure.Reading;
 import org.junit.jupiter.api.Test;
 
@@ -80,7 +81,7 @@ class PonderTest {
     // each.
     double volume = 0;
     for (int i = 0; i < 120; i++) {
-      volume += 10 / 120.0 * Ponder.segment(BORE, (i + 0.5) * 0.06 / 120);
+      volume += 10 / 120.0 * new Filled(BORE, (i + 0.5) * 0.06 / 120).area();
     }
     assertThat(known(lower.volume()).middle()).isBetween(0.9 * volume, 1.5 * volume);
   }
@@ -104,16 +105,6 @@ class PonderTest {
   }
 
   /** Sections of a circle: half full is half of π r², full is all of it (any handbook). */
-  @Test
-  void theSectionThatWaterTakes() {
-    assertThat(Ponder.segment(0.1, 0)).isZero();
-    assertThat(Ponder.segment(0.1, 0.05)).isCloseTo(Math.PI * 0.0025 / 2, within(1e-15));
-    assertThat(Ponder.segment(0.1, 0.1)).isCloseTo(Math.PI * 0.0025, within(1e-15));
-    assertThat(Ponder.segment(0.1, 0.3)).isCloseTo(Math.PI * 0.0025, within(1e-15));
-    // A quarter of the height takes 19.55 % of the area.
-    assertThat(Ponder.segment(1, 0.25) / (Math.PI / 4)).isCloseTo(0.1955, within(5e-5));
-  }
-
   @Test
   void theSameBookGivesTheSameFigures() {
     Line line = bowl(0.02, 0.02);

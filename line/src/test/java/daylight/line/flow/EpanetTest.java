@@ -4,6 +4,7 @@ import static daylight.line.flow.GravityTest.sure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import daylight.line.measure.Filled;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

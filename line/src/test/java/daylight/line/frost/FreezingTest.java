@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import daylight.line.measure.Filled;
 import daylight.line.measure.Measured;
 import java.util.Arrays;
 import org.hipparchus.random.RandomGenerator;
@@ -71,12 +72,8 @@ class FreezingTest {
     assertThat(Freezing.time(water, ground, sure(2))).isEqualTo(new FreezeTime.Never());
   }
 
-  /** Part of a circle: chow-app-a, in the standards by y/D: 0.1535 and 0.3927 of D². */
   @Test
-  void waterTakesItsPartOfTheSection() {
-    assertThat(StandingWater.area(1, 0.25)).isCloseTo(0.1535, within(5e-5));
-    assertThat(StandingWater.area(1, 0.5)).isCloseTo(0.3927, within(5e-5));
-    assertThat(StandingWater.area(1, 1)).isCloseTo(Math.PI / 4, within(1e-12));
+  void waterDeeperThanThePipeFillsIt() {
     assertThat(StandingWater.in(sure(0.1), sure(0.2), sure(4)).section().value())
         .isCloseTo(Math.PI / 4 * 0.01, within(1e-9));
   }
@@ -131,7 +128,7 @@ class FreezingTest {
     FrostDepth.Reaches frost = (FrostDepth.Reaches) depth;
     double season = 150 * 86_400.0;
     double axis = 0.7;
-    double section = StandingWater.area(0.1, 0.03);
+    double section = new Filled(0.1, 0.03).area();
     Underground ground = Underground.of(frost, season, sure(0.72), sure(axis), 0.05, section);
     double resistance =
         new Around.Buried(sure(axis), 0.05, sure(frost.terms().conductivity()))

@@ -1,4 +1,4 @@
-package daylight.line.flow;
+package daylight.line.measure;
 
 /**
  * The water in a round pipe, cut across.
@@ -27,6 +27,11 @@ public record Filled(double bore, double depth) {
   /** A full pipe. */
   public static Filled full(double bore) {
     return new Filled(bore, bore);
+  }
+
+  /** Water of a depth; nothing where it is less than nothing, full where it is more. */
+  public static Filled upTo(double bore, double depth) {
+    return new Filled(bore, Math.clamp(depth, 0, bore));
   }
 
   /** The water of so many square metres of cross-section; no more than the pipe holds. */

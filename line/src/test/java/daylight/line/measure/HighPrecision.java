@@ -1,4 +1,4 @@
-package daylight.line.flow;
+package daylight.line.measure;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

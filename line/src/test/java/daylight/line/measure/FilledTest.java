@@ -1,4 +1,4 @@
-package daylight.line.flow;
+package daylight.line.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -79,6 +79,13 @@ class FilledTest {
     assertThat(Filled.full(2).radius()).isCloseTo(0.5, within(1e-14));
     assertThat(Filled.full(2).width()).isZero();
     assertThat(Filled.ofArea(2, Math.PI).depth()).isCloseTo(2, within(1e-9));
+  }
+
+  @Test
+  void upToADepthIsNoLessThanNothingAndNoMoreThanFull() {
+    assertThat(Filled.upTo(0.1, -1).area()).isZero();
+    assertThat(Filled.upTo(0.1, 0.05).area()).isCloseTo(Math.PI * 0.0025 / 2, within(1e-15));
+    assertThat(Filled.upTo(0.1, 0.3)).isEqualTo(Filled.full(0.1));
   }
 
   @Test
