@@ -23,7 +23,7 @@ final class ByBook {
       names = "--units",
       paramLabel = "UNITS",
       description = "Feet-inches, feet or metres; default: as the book, else as the counter.")
-  private Choices.@Nullable UnitsWord units;
+  private Manner.@Nullable UnitsWord units;
 
   /** What a command does with a recording and what the book says of it. */
   interface Work {

@@ -4,6 +4,7 @@ import daylight.app.Job;
 import daylight.app.Progress;
 import daylight.app.demo.DemoBook;
 import daylight.app.demo.DemoFilms;
+import daylight.app.web.Opened;
 import daylight.archive.ResultFolder;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -61,7 +62,15 @@ final class Demo implements Callable<Integer> {
       worst = Math.max(worst, answer(console, book(property), property));
     }
     if (worst == ExitCode.DONE && (open == null ? !json && ProgressLine.isTerminal() : open)) {
-      return Open.serve(console, PROPERTIES.stream().map(to::resolve).toList(), 0, false, true);
+      return Open.serve(
+          console,
+          PROPERTIES.stream()
+              .map(to::resolve)
+              .map(book -> new Opened(book, Job.Settings.USUAL))
+              .toList(),
+          0,
+          false,
+          true);
     }
     return worst;
   }

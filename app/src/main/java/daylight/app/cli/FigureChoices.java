@@ -37,7 +37,7 @@ final class FigureChoices {
   Given given() {
     Given given = new Given();
     if (units != null) {
-      Choices.UnitsWord word = Choices.UnitsWord.of(units.strip().toLowerCase(Locale.ROOT));
+      Manner.UnitsWord word = Manner.UnitsWord.of(units.strip().toLowerCase(Locale.ROOT));
       if (word == null) {
         given.complain("--units", "cli.option.units", Given.text(units));
       } else {

@@ -70,7 +70,7 @@ final class FigureTies implements Callable<Integer> {
       names = "--units",
       paramLabel = "UNITS",
       description = "Show distances in feet-inches, feet or metres; default: as they were written.")
-  private Choices.@Nullable UnitsWord units;
+  private Manner.@Nullable UnitsWord units;
 
   @Option(names = "--json", description = "Print one JSON object instead of sentences.")
   private boolean json;
@@ -123,7 +123,7 @@ final class FigureTies implements Callable<Integer> {
   }
 
   private Shown shown(@Nullable Unit distance) {
-    Choices.UnitsWord chosen = units;
+    Manner.UnitsWord chosen = units;
     if (chosen != null) {
       return chosen.shown();
     }

@@ -68,15 +68,15 @@ public final class Main implements Runnable {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
-    line.registerConverter(Choices.UnitsWord.class, units());
+    line.registerConverter(Manner.UnitsWord.class, units());
     line.setParameterExceptionHandler(Main::misunderstood);
     line.setExecutionExceptionHandler(Main::fault);
     return line.execute(words);
   }
 
-  private static ITypeConverter<Choices.UnitsWord> units() {
+  private static ITypeConverter<Manner.UnitsWord> units() {
     return word -> {
-      Choices.UnitsWord units = Choices.UnitsWord.of(word);
+      Manner.UnitsWord units = Manner.UnitsWord.of(word);
       if (units == null) {
         throw new CommandLine.TypeConversionException(
             "'" + word + "' is not feet-inches, feet or metres");

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -58,6 +59,8 @@ final class Open implements Callable<Integer> {
       description = "Make those copies, or with --no-proxies none.")
   private boolean proxies = true;
 
+  @Mixin private Manner manner = new Manner();
+
   @Spec private @Nullable CommandSpec spec;
 
   @Override
@@ -66,7 +69,13 @@ final class Open implements Callable<Integer> {
     if (port < 0 || port > HIGHEST_PORT) {
       return console.misunderstood("--port: " + port + " is not from 0 to " + HIGHEST_PORT);
     }
-    return serve(console, books, port, browser, proxies);
+    String wrong = manner.wrong();
+    if (wrong != null) {
+      return console.misunderstood(wrong);
+    }
+    Job.Settings settings = manner.settings(null);
+    List<Opened> opened = books.stream().map(book -> new Opened(book, settings)).toList();
+    return serve(console, opened, port, browser, proxies);
   }
 
   /**
@@ -76,9 +85,8 @@ final class Open implements Callable<Integer> {
    * @param browser whether the desktop is asked for its browser
    * @param proxies whether copies are made of recordings that browsers cannot play
    */
-  static int serve(Console console, List<Path> books, int port, boolean browser, boolean proxies)
+  static int serve(Console console, List<Opened> opened, int port, boolean browser, boolean proxies)
       throws InterruptedException {
-    List<Opened> opened = books.stream().map(book -> new Opened(book, Job.Settings.USUAL)).toList();
     try (Workspace.Running running = Workspace.serve(opened, port, proxies)) {
       Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(running::close));
       console.serving(running.address());
