@@ -2,6 +2,7 @@ package daylight.app.web;
 
 import daylight.line.answer.Caution;
 import daylight.line.measure.Statement;
+import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
@@ -38,6 +39,9 @@ final class PropertyPage {
     contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
     contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
     contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
+    if (FrostDrawing.isFor(subject)) {
+      contents.add(drawing("frost", "report.frost", FrostDrawing.draw(subject)));
+    }
     contents.add(new Findings(property, answered).section());
     contents.add(
         Pieces.section("digs", words.word("report.digs")).addAll(new DigCards(subject).told("h3")));
