@@ -31,6 +31,9 @@ final class Tables {
 
   private static final double STRETCHES = 3;
 
+  /** Where the clock stands in a row of the log, one further where there are codes. */
+  private static final int CLOCK = 3;
+
   private final Subject subject;
   private final Words words;
   private final Exhibits exhibits;
@@ -96,6 +99,9 @@ final class Tables {
   /** Where there are pictures, a row ends with the number of its own. */
   private List<Tag> log(PlacedFinding placed) {
     List<Tag> cells = Html.row(finding(placed));
+    if (placed.finding().clock() != null) {
+      cells.get(subject.codes().isEmpty() ? CLOCK : CLOCK + 1).with("class", "clock");
+    }
     if (!subject.shots().stills().isEmpty()) {
       cells.add(
           exhibits
