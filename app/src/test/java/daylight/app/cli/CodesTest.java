@@ -62,11 +62,12 @@ class CodesTest {
     Path codes = folder.resolve("codes.csv");
     Files.writeString(codes, "code,kinds\nA,roots\nA,grease\n");
     Path book = Books.copied("S33", folder.resolve("books"));
-    Files.writeString(
-        book, Files.readString(book).replace("share: 35 %", "share: much"));
+    Files.writeString(book, Files.readString(book).replace("share: 35 %", "share: much"));
     Said said = Said.by("answer", book, "-o", folder.resolve("out"), "--codes", codes);
     assertThat(said.code()).isNotEqualTo(ExitCode.DONE);
-    assertThat(said.err()).contains("codes.csv:3").contains("stands in line 2 already")
+    assertThat(said.err())
+        .contains("codes.csv:3")
+        .contains("stands in line 2 already")
         .contains(book.getFileName() + ":")
         .contains("much");
     assertThat(folder.resolve("out")).doesNotExist();
