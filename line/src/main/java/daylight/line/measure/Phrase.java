@@ -42,7 +42,7 @@ record Phrase(boolean negative, List<Term> terms) {
   private static final Pattern EXPONENT = Pattern.compile("e[+-]?[0-9]");
 
   /** A power that belongs to a unit, such as the 3 of {@code m3/h}, not a number of its own. */
-  private static final Pattern POWER = Pattern.compile("[23](?=$|/| per)");
+  private static final Pattern POWER = Pattern.compile("[23](?=$|[/·)]| per)");
 
   Phrase {
     terms = List.copyOf(terms);

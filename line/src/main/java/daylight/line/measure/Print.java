@@ -10,7 +10,12 @@ import java.util.Objects;
  * <p>Negative values carry the minus sign U+2212. Refused everywhere: values that are not finite.
  */
 public final class Print {
-  private static final double GALLON_PER_MINUTE = UnitNames.US_GALLON / 60;
+  /** Cubic metres per second in a US gallon per minute. */
+  public static final double GALLON_PER_MINUTE = UnitNames.US_GALLON / 60;
+
+  /** Cubic metres per second in a litre per second. */
+  public static final double LITRE_PER_SECOND = 1e-3;
+
   private static final double HALF_HOUR_ANGLE = StrictMath.PI / 12;
 
   private Print() {}
@@ -117,7 +122,7 @@ public final class Print {
   /** US gallons per minute or litres per second: {@code 9.5 gpm}, {@code 0.60 L/s}. */
   public static String flow(double cubicMetresPerSecond, Shown shown) {
     return shown == Shown.METRES
-        ? Digits.fixed(cubicMetresPerSecond * 1000, 2) + " L/s"
+        ? Digits.fixed(cubicMetresPerSecond / LITRE_PER_SECOND, 2) + " L/s"
         : tenthBelowTen(cubicMetresPerSecond / GALLON_PER_MINUTE) + " gpm";
   }
 

@@ -90,7 +90,16 @@ final class UnitNames {
               "btu/(h·ft·°f)",
               "btu/hr·ft·°f",
               "btu/h·ft·f",
-              "btu/h/ft/f"));
+              "btu/h/ft/f"),
+          row(
+              BTU_FOOT / 12,
+              "btu·in/h·ft2·°f",
+              "btu·in/(h·ft2·°f)",
+              "btu·in/hr·ft2·°f",
+              "btu·in/(hr·ft2·°f)",
+              "btu-in/h·ft2·°f",
+              "btu-in/(h·ft2·°f)",
+              "btuin/hft2f"));
   private static final Map<String, Double> NONE = Map.of();
 
   private UnitNames() {}

@@ -67,6 +67,8 @@ class QuantitiesTest {
           DENSITY     | 1600 kg/m³      | 1600
           CONDUCTIVITY| 0.76 Btu/h·ft·°F | 1.3153583464422574
           CONDUCTIVITY| 1.3 W/m·K       | 1.3
+          CONDUCTIVITY| 1 Btu·in/h·ft²·°F | 0.1442278888642826
+          CONDUCTIVITY| 10 Btu-in/(h·ft²·°F) | 1.442278888642826
           SPEED       | 2 ft/s          | 0.6096
           SPEED       | 0.6 m/s         | 0.6
           """)
