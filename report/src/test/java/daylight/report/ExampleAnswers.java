@@ -102,6 +102,7 @@ final class ExampleAnswers {
             Caution.LOCAL_CODES),
         fall(),
         proving(),
+        List.of(),
         List.of());
   }
 

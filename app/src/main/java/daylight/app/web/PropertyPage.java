@@ -5,6 +5,7 @@ import daylight.line.measure.Statement;
 import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.PumpDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
@@ -39,6 +40,10 @@ final class PropertyPage {
     contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
     contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
     contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
+    List<Tag> pumps = PumpDrawing.sheets(subject);
+    if (!pumps.isEmpty()) {
+      contents.add(drawings("pumps", "report.pumps", pumps));
+    }
     if (FrostDrawing.isFor(subject)) {
       contents.add(drawing("frost", "report.frost", FrostDrawing.draw(subject)));
     }
@@ -86,15 +91,22 @@ final class PropertyPage {
 
   /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
   private Tag drawing(String id, String key, Tag svg) {
+    return drawings(id, key, List.of(svg));
+  }
+
+  private Tag drawings(String id, String key, List<Tag> sheets) {
     String heading = words.word(key);
-    return Pieces.section(id, heading)
-        .add(
-            Tag.of("div")
-                .with("class", "drawing")
-                .with("tabindex", "0")
-                .with("role", "group")
-                .with("aria-label", heading)
-                .add(svg));
+    Tag section = Pieces.section(id, heading);
+    for (Tag sheet : sheets) {
+      section.add(
+          Tag.of("div")
+              .with("class", "drawing")
+              .with("tabindex", "0")
+              .with("role", "group")
+              .with("aria-label", heading)
+              .add(sheet));
+    }
+    return section;
   }
 
   private Tag doubts() {

@@ -338,6 +338,8 @@ public enum AnswerKey implements Key {
   NOW_THEN,
   /** See first to why it does not drain. */
   NOW_DRAIN,
+  /** See before winter to the water where frost gets to it. */
+  NOW_FREEZE,
   /** Stop work on this line and call the utility. */
   NOW_STOP,
   /** Nothing seen asks for work; the next thing to measure is named above. */

@@ -14,6 +14,7 @@ import java.util.List;
  * @param cautions that go with all of it
  * @param fall the figures of the fall that the answers rest on
  * @param proving what the tests proved, and where what comes in
+ * @param pumps the pumps at work that "Does it cope" rests on
  * @param digs where to dig for what asks for work, in the order of the work; none on a line that
  *     has a stop order
  */
@@ -25,11 +26,13 @@ public record Answers(
     List<Caution> cautions,
     Fall fall,
     Proving proving,
+    List<PumpAtWork> pumps,
     List<DigPlace> digs) {
   public Answers {
     stops = List.copyOf(stops);
     lines = List.copyOf(lines);
     cautions = List.copyOf(cautions);
+    pumps = List.copyOf(pumps);
     digs = List.copyOf(digs);
   }
 

@@ -1,6 +1,8 @@
 package daylight.line.answer;
 
+import daylight.line.book.Place;
 import daylight.line.book.Reach;
+import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.flow.Backwater;
@@ -32,12 +34,23 @@ final class CopeBackup {
     this.tell = tell;
   }
 
+  /** Whether the outlet was seen under water: then there is something to tell in any case. */
+  boolean isDrowned() {
+    return one.findings().stream().anyMatch(CopeBackup::drowned);
+  }
+
+  private static boolean drowned(PlacedFinding placed) {
+    return placed.finding().kind().equals("standing-water")
+        && "drowned".equals(placed.finding().words().get("outlet"));
+  }
+
   /**
    * Tells the highest place, if any.
    *
    * @param inflows by the label of a reach; what has none carries nothing
+   * @return whether water would come up out of the ground somewhere
    */
-  void tell(Map<String, Propagated> inflows) {
+  boolean tell(Map<String, Propagated> inflows) {
     Map<String, Integer> ends = new HashMap<>();
     List<Run> rest = new ArrayList<>(one.runs());
     boolean on = true;
@@ -54,9 +67,42 @@ final class CopeBackup {
         }
       }
     }
-    if (!pieces.isEmpty()) {
-      highest(Backwater.of(pieces, Double.NEGATIVE_INFINITY, pipeViscosity()));
+    if (pieces.isEmpty()) {
+      return false;
     }
+    List<Backwater.Level> levels = Backwater.of(pieces, outlet(), pipeViscosity());
+    highest(levels);
+    return comesOut(levels);
+  }
+
+  /**
+   * How high water stands at the outlet. Where that was seen under water, still water is level: as
+   * high as the bottom of the pipe where the water begins, and no lower than the top of the pipe at
+   * the outlet. Else it falls free.
+   */
+  private double outlet() {
+    double highest = Double.NEGATIVE_INFINITY;
+    Backwater.Piece last = pieces.getFirst();
+    for (PlacedFinding placed : one.findings()) {
+      if (drowned(placed)) {
+        highest = Math.max(highest, last.bottom() + last.bore());
+        highest = Math.max(highest, bottom(placed.from()));
+        tell.reason(
+            CopeKey.OUTLET_DROWNED,
+            tell.finding(placed),
+            tell.figure(FigureKey.WATER_DEPTH, new Argument.Length(highest - last.bottom()), null));
+      }
+    }
+    return highest;
+  }
+
+  private double bottom(Place place) {
+    return one.line()
+        .findRun(place.reach())
+        .map(run -> run.path() instanceof Run.Path.Found found ? found : null)
+        .map(found -> found.nearest(place.distance()).invert())
+        .map(Measured::value)
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   private static double pipeViscosity() {
@@ -134,18 +180,20 @@ final class CopeBackup {
         tell.figure(FigureKey.BACKED_UP, new Argument.Length(above), station.place()),
         tell.station(station.place()),
         tell.from(station.place()));
-    comesOut(levels);
   }
 
-  /** The lowest place at which it would stand above the ground. */
-  private void comesOut(List<Backwater.Level> levels) {
+  /** Tells the lowest place at which it would stand above the ground that covers the pipe. */
+  private boolean comesOut(List<Backwater.Level> levels) {
     for (int i = 0; i < levels.size(); i++) {
       Measured ground = tops.get(i).ground();
-      if (ground != null && levels.get(i).head() > ground.value()) {
+      if (ground != null
+          && ground.value() > pieces.get(i).crown()
+          && levels.get(i).head() > ground.value()) {
         tell.reason(
             CopeKey.COMES_OUT, tell.station(tops.get(i).place()), tell.from(tops.get(i).place()));
-        return;
+        return true;
       }
     }
+    return false;
   }
 }

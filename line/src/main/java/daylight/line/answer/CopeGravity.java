@@ -91,9 +91,10 @@ final class CopeGravity {
     tell.reason(
         CopeKey.CHANCE,
         tell.figure(FigureKey.COPES, new Argument.Probability(carries), from(section)));
-    if (carries < Cope.LIKELY) {
+    CopeBackup backup = new CopeBackup(one, tell);
+    boolean comesOut = (carries < Cope.LIKELY || backup.isDrowned()) && backup.tell(inflows);
+    if (carries < Cope.LIKELY || comesOut) {
       tell.cautionSewage();
-      new CopeBackup(one, tell).tell(inflows);
     }
     List<Argument> arguments = new ArrayList<>();
     arguments.addAll(Cope.flow(tell, FigureKey.INFLOW, FigureKey.INFLOW_OFF, inflow.value()));
@@ -101,6 +102,9 @@ final class CopeGravity {
     boolean falls = Gravity.capacity(section.pipe()) instanceof Capacity.Carries;
     arguments.addAll(carried(section));
     Argument[] said = arguments.toArray(Argument[]::new);
+    if (carries >= Cope.LIKELY && comesOut) {
+      return Cope.Verdict.no(Sureness.LIKELY, CopeKey.DROWNED, arguments.get(0), arguments.get(1));
+    }
     if (carries >= Cope.LIKELY) {
       return Cope.Verdict.yes(Sureness.of(carries), CopeKey.YES, said);
     }

@@ -35,6 +35,10 @@ public enum CopeKey implements Key {
   BACKS_UP,
   /** It would come out of the ground {0} from {1}. */
   COMES_OUT,
+  /** The outlet was seen under water, {0}; counted with it, {1} deep there. */
+  OUTLET_DROWNED,
+  /** {0} come at most, give or take {1}; it carries that, but not with its outlet under water. */
+  DROWNED,
   /** A pump presses {0} into it from {1}. */
   PUMP_FEEDS,
   /** Taken for {0}: {1} by {2}, from {3}. */

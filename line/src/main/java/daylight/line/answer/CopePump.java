@@ -1,19 +1,14 @@
 package daylight.line.answer;
 
-import daylight.line.book.Priors;
 import daylight.line.book.Reach;
 import daylight.line.book.Surroundings;
 import daylight.line.flow.Cycle;
-import daylight.line.flow.Cycles;
-import daylight.line.flow.Discharge;
 import daylight.line.flow.Gravity;
 import daylight.line.flow.Operation;
-import daylight.line.flow.Pit;
 import daylight.line.flow.Propagated;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
-import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,19 +26,20 @@ final class CopePump {
   Cope.Verdict verdict(Reach reach) {
     Pumps pumps = new Pumps(one, tell);
     Surroundings.Pump pump = pumps.of(reach).orElse(null);
-    Operation operation = pumps.operation(reach);
     if (pump == null) {
+      tell.missing(AnswerKey.MISSING_PUMP);
       return Cope.Verdict.open(AnswerKey.COPE_OPEN);
     }
-    boolean never = operation instanceof Operation.WillNotPump;
-    Propagated in = never ? null : new Inflows(one, tell).intoPit(pump);
+    PumpAtWork work = pumps.atWork(reach);
     tell.caution(Caution.ELECTRICITY, Caution.CONFINED_SPACE);
     tell.cautionSewage();
-    return switch (operation) {
-      case null -> comesIn(in);
+    if (work == null) {
+      return comesIn(new Inflows(one, tell).intoPit(pump));
+    }
+    return switch (work.operation()) {
       case Operation.WillNotPump lift -> willNot(lift);
-      case Operation.BeyondCurve beyond -> beyond(beyond, in);
-      case Operation.Pumps works -> works(pump, reach, works, in);
+      case Operation.BeyondCurve beyond -> beyond(beyond, work.inflow());
+      case Operation.Pumps works -> works(works, work);
     };
   }
 
@@ -84,8 +80,8 @@ final class CopePump {
     return Cope.Verdict.open(CopeKey.CURVE_ENDS, last);
   }
 
-  private Cope.Verdict works(
-      Surroundings.Pump pump, Reach reach, Operation.Pumps works, @Nullable Propagated in) {
+  private Cope.Verdict works(Operation.Pumps works, PumpAtWork work) {
+    Propagated in = work.inflow();
     lifts(works);
     List<Argument> out =
         Cope.flow(tell, FigureKey.PUMPED, FigureKey.PUMPED_OFF, works.flow().value());
@@ -100,7 +96,7 @@ final class CopePump {
         tell.figure(FigureKey.COPES, new Argument.Probability(keeps), null));
     Propagated both = Propagated.sum(List.of(works.flow(), in));
     Cope.decides(tell, both);
-    boolean ownWater = comesAndGoes(pump, reach, works.flow(), in);
+    boolean ownWater = comesAndGoes(work.filling());
     List<Argument> said = new ArrayList<>(out);
     said.addAll(Cope.flow(tell, FigureKey.INFLOW, FigureKey.INFLOW_OFF, in.value()));
     Argument[] arguments = said.toArray(Argument[]::new);
@@ -135,25 +131,15 @@ final class CopePump {
   }
 
   /** Tells how it runs and rests; true where it only pumps its own water. */
-  private boolean comesAndGoes(Surroundings.Pump pump, Reach reach, Propagated out, Propagated in) {
-    Reading area = pump.area();
-    Reading start = pump.start();
-    Reading stop = pump.stop();
-    Discharge discharge = new Pumps(one, tell).discharge(pump, reach);
-    if (area == null || start == null || stop == null || discharge == null) {
+  private boolean comesAndGoes(PumpAtWork.@Nullable Filling filling) {
+    if (filling == null) {
       return false;
     }
-    if (!(start.value() > stop.value()) || !(area.value() > 0)) {
-      return false;
-    }
-    double swing = start.value() - stop.value();
-    double off = StrictMath.sqrt(2) * one.rules().priors().sd(Priors.Kind.LEVEL, swing);
-    double back = Pumps.runsBack(pump, discharge);
+    double back = filling.pit().runsBack();
     if (back > 0) {
       tell.reason(CopeKey.RUNS_BACK, volume(FigureKey.RUNS_BACK, back));
     }
-    Pit pit = new Pit(new Inflows(one, tell).area(area), new Measured(swing, off), back);
-    switch (Cycles.of(pit, in, out)) {
+    switch (filling.cycle()) {
       case Cycle.Turns turns ->
           tell.reason(
               CopeKey.TURNS,

@@ -47,8 +47,17 @@ public final class Judge {
       digs.addAll(here);
     }
     Opening opening = Openings.of(book, line, visit, cases, !stops.isEmpty());
+    List<PumpAtWork> pumps = cases.stream().flatMap(one -> Pumps.atWork(one).stream()).toList();
     return new Answers(
-        visit.label(), stops, opening, lines, cautions(lines, stops, opening), fall, proving, digs);
+        visit.label(),
+        stops,
+        opening,
+        lines,
+        cautions(lines, stops, opening),
+        fall,
+        proving,
+        pumps,
+        digs);
   }
 
   private static List<Answer> answers(Case one, List<StopOrder> stops, List<DigPlace> digs) {

@@ -5,10 +5,13 @@ import daylight.line.book.Priors;
 import daylight.line.book.Reach;
 import daylight.line.book.Surroundings;
 import daylight.line.course.Run;
+import daylight.line.flow.Cycles;
 import daylight.line.flow.Discharge;
 import daylight.line.flow.FlowTables;
 import daylight.line.flow.FrictionLaw;
 import daylight.line.flow.Operation;
+import daylight.line.flow.Pit;
+import daylight.line.flow.Propagated;
 import daylight.line.flow.PumpCurve;
 import daylight.line.flow.Pumping;
 import daylight.line.flow.Roughness;
@@ -19,6 +22,7 @@ import daylight.line.measure.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The pumps of a book on their pipes; what keeps them from being worked out is asked for. */
@@ -46,8 +50,46 @@ final class Pumps {
         .findFirst();
   }
 
+  /** All pumps of a line at work of which enough is known to say what they do. */
+  static List<PumpAtWork> atWork(Case one) {
+    Pumps pumps = new Pumps(one, new Telling(Question.COPE, one));
+    return one.runs().stream()
+        .map(Run::reach)
+        .filter(reach -> reach.use() == Reach.Use.PUMPED)
+        .flatMap(reach -> Stream.ofNullable(pumps.atWork(reach)))
+        .toList();
+  }
+
+  /** A pump with what comes to it; null where what it does cannot be said. */
+  @Nullable PumpAtWork atWork(Reach reach) {
+    Lifted lifted = lifted(reach);
+    if (lifted == null) {
+      return null;
+    }
+    Surroundings.Pump pump = lifted.pump();
+    boolean never = lifted.operation() instanceof Operation.WillNotPump;
+    Propagated in = never ? null : new Inflows(one, tell).intoPit(pump);
+    return new PumpAtWork(
+        reach.label(),
+        pump.node(),
+        lifted.curve(),
+        lifted.discharge(),
+        lifted.operation(),
+        in,
+        in == null ? null : filling(lifted, in));
+  }
+
   /** What it does on its pipe; null where that cannot be said. */
   @Nullable Operation operation(Reach reach) {
+    Lifted lifted = lifted(reach);
+    return lifted == null ? null : lifted.operation();
+  }
+
+  /** A pump on its pipe, whatever comes. */
+  private record Lifted(
+      Surroundings.Pump pump, PumpCurve curve, Discharge discharge, Operation operation) {}
+
+  private @Nullable Lifted lifted(Reach reach) {
     Surroundings.Pump pump = of(reach).orElse(null);
     PumpCurve curve = pump == null ? null : curve(pump);
     if (pump == null || curve == null) {
@@ -55,9 +97,35 @@ final class Pumps {
       return null;
     }
     Discharge discharge = discharge(pump, reach);
-    return discharge == null
-        ? null
-        : Pumping.of(curve, new Measured(1, WEAR), discharge, Water.viscosity(Water.USUAL_CELSIUS));
+    if (discharge == null) {
+      return null;
+    }
+    Measured wear = new Measured(1, WEAR);
+    double viscosity = Water.viscosity(Water.USUAL_CELSIUS);
+    return new Lifted(pump, curve, discharge, Pumping.of(curve, wear, discharge, viscosity));
+  }
+
+  /** How it comes and goes over its pit; null where the pit or its levels are not known. */
+  private PumpAtWork.@Nullable Filling filling(Lifted lifted, Propagated in) {
+    Reading area = lifted.pump().area();
+    Reading start = lifted.pump().start();
+    Reading stop = lifted.pump().stop();
+    if (area == null
+        || start == null
+        || stop == null
+        || !(start.value() > stop.value())
+        || !(area.value() > 0)
+        || !(lifted.operation() instanceof Operation.Pumps works)) {
+      return null;
+    }
+    double swing = start.value() - stop.value();
+    double off = StrictMath.sqrt(2) * one.rules().priors().sd(Priors.Kind.LEVEL, swing);
+    Pit pit =
+        new Pit(
+            new Inflows(one, tell).area(area),
+            new Measured(swing, off),
+            runsBack(lifted.pump(), lifted.discharge()));
+    return new PumpAtWork.Filling(pit, stop.value(), Cycles.of(pit, in, works.flow()));
   }
 
   private static @Nullable PumpCurve curve(Surroundings.Pump pump) {
@@ -69,7 +137,7 @@ final class Pumps {
   }
 
   /** The pipe; null where its lift, bore or length is not known. */
-  @Nullable Discharge discharge(Surroundings.Pump pump, Reach reach) {
+  private @Nullable Discharge discharge(Surroundings.Pump pump, Reach reach) {
     Priors priors = one.rules().priors();
     Reading lift = pump.lift();
     Reading bore = reach.bore();
@@ -147,7 +215,7 @@ final class Pumps {
   }
 
   /** What runs back into the pit when it stops, cubic metres, as far as the fittings tell. */
-  static double runsBack(Surroundings.Pump pump, Discharge discharge) {
+  private static double runsBack(Surroundings.Pump pump, Discharge discharge) {
     boolean open = !pump.fittings().isEmpty() && !pump.fittings().contains(CHECK_VALVE);
     return open ? discharge.volume() : 0;
   }

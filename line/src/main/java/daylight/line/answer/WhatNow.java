@@ -91,30 +91,7 @@ final class WhatNow {
     }
     List<PlacedFinding> work = work(one);
     if (work.isEmpty()) {
-      boolean dry = before.stream().noneMatch(WhatNow::doesNotDrain);
-      if (!dry) {
-        return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_DRAIN);
-      }
-      if (before.stream().anyMatch(WhatNow::leaks)) {
-        tell.cautionSewage();
-        return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_LEAK);
-      }
-      List<Passage> indoors = new Passing(one, tell).indoors();
-      if (!indoors.isEmpty()) {
-        Passage smoke = indoors.getFirst();
-        tell.noted(smoke.test().label(), new Argument.Term("test.smoke.true"));
-        tell.caution(Caution.GAS);
-        return tell.answer(
-            State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_TRAP, tell.node(smoke.seen().where()));
-      }
-      if (before.stream().anyMatch(WhatNow::doesNotCope)) {
-        return tell.answer(State.ANSWERED, Sureness.LIKELY, CopeKey.NOW);
-      }
-      boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
-      return tell.answer(
-          State.ANSWERED,
-          open ? Sureness.OPEN : Sureness.LIKELY,
-          open ? AnswerKey.NOW_MEASURE : AnswerKey.NOW_NOTHING);
+      return nothingSeen(one, tell, before);
     }
     tell.caution(Caution.NOTIFY_BEFORE_DIGGING, Caution.HAND_DIG, Caution.LOCAL_CODES);
     tell.cautionSewage();
@@ -129,7 +106,54 @@ final class WhatNow {
           tell.station(next.from()),
           tell.from(next.from()));
     }
+    beforeWinter(tell, before);
     return first(one, tell, work.getFirst(), digs.getFirst().dig());
+  }
+
+  /** What to see to where no finding asks for work: the worst of the other answers. */
+  private static Answer nothingSeen(Case one, Telling tell, List<Answer> before) {
+    if (before.stream().anyMatch(WhatNow::doesNotDrain)) {
+      beforeWinter(tell, before);
+      return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_DRAIN);
+    }
+    if (before.stream().anyMatch(WhatNow::leaks)) {
+      beforeWinter(tell, before);
+      tell.cautionSewage();
+      return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_LEAK);
+    }
+    List<Passage> indoors = new Passing(one, tell).indoors();
+    if (!indoors.isEmpty()) {
+      Passage smoke = indoors.getFirst();
+      beforeWinter(tell, before);
+      tell.noted(smoke.test().label(), new Argument.Term("test.smoke.true"));
+      tell.caution(Caution.GAS);
+      return tell.answer(
+          State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_TRAP, tell.node(smoke.seen().where()));
+    }
+    if (before.stream().anyMatch(WhatNow::doesNotCope)) {
+      beforeWinter(tell, before);
+      return tell.answer(State.ANSWERED, Sureness.LIKELY, CopeKey.NOW);
+    }
+    if (before.stream().anyMatch(WhatNow::freezes)) {
+      return tell.answer(State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_FREEZE);
+    }
+    boolean open = before.stream().anyMatch(answer -> !answer.missing().isEmpty());
+    return tell.answer(
+        State.ANSWERED,
+        open ? Sureness.OPEN : Sureness.LIKELY,
+        open ? AnswerKey.NOW_MEASURE : AnswerKey.NOW_NOTHING);
+  }
+
+  /** Frost waits for winter: it is told after all else. */
+  private static void beforeWinter(Telling tell, List<Answer> before) {
+    if (before.stream().anyMatch(WhatNow::freezes)) {
+      tell.reason(AnswerKey.NOW_FREEZE);
+    }
+  }
+
+  private static boolean freezes(Answer answer) {
+    return answer.headline().key() == AnswerKey.FREEZE_WATER
+        || answer.headline().key() == AnswerKey.FREEZE_OUTLET;
   }
 
   private static boolean doesNotDrain(Answer answer) {

@@ -35,7 +35,12 @@ public final class Backwater {
       double bore,
       Roughness roughness,
       double flow,
-      int below) {}
+      int below) {
+    /** The top of the pipe at its upper end. */
+    public double crown() {
+      return top + bore;
+    }
+  }
 
   /**
    * The water at the upper end of a piece.
@@ -61,7 +66,7 @@ public final class Backwater {
       }
       double below = piece.below() == OUT ? outlet : levels.get(piece.below()).head();
       double head = head(piece, below, viscosity);
-      levels.add(new Level(head, head - piece.top() - piece.bore()));
+      levels.add(new Level(head, head - piece.crown()));
     }
     return levels;
   }

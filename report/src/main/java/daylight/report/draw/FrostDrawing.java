@@ -25,7 +25,6 @@ import java.util.Optional;
 public final class FrostDrawing {
   private static final double HEIGHT = 400;
   private static final double AXIS = 34;
-  private static final double SIZE = 8;
 
   /** Taken where no bore was written, as where frost was worked out: a usual drain's, metres. */
   private static final double USUAL_BORE = 0.1;
@@ -40,7 +39,7 @@ public final class FrostDrawing {
   private final List<Crown> crowns;
   private final Sheet sheet;
   private final Box plot;
-  private final double deepest;
+  private final Axes axes;
 
   /** The top of the pipe at a distance along the route, below the ground. */
   private record Crown(double x, Measured below, double bore) {}
@@ -60,12 +59,12 @@ public final class FrostDrawing {
             words.word("draw.frost.desc"));
     Box body = sheet.body();
     double left = body.x() + 44;
-    this.plot = new Box(left, body.y() + 14, body.right() - left, body.height() - AXIS - 14);
+    plot = new Box(left, body.y() + 14, body.right() - left, body.height() - AXIS - 14);
     double most = frost.upper95();
     for (Crown crown : crowns) {
       most = Math.max(most, crown.below().upper95());
     }
-    this.deepest = 1.05 * most;
+    this.axes = new Axes(sheet, plot, Math.max(1, route.length()), 1.05 * most, true);
   }
 
   /** Whether there is anything to draw: a depth of frost and a pipe whose depth is known. */
@@ -110,50 +109,44 @@ public final class FrostDrawing {
     return crowns;
   }
 
-  private double x(double along) {
-    return plot.x() + plot.width() * along / Math.max(1, route.length());
-  }
-
-  private double y(double below) {
-    return plot.y() + plot.height() * Math.max(0, below) / deepest;
-  }
-
   private Tag draw() {
-    band(
-        List.of(
-            new Point(plot.x(), y(frost.lower95())), new Point(plot.right(), y(frost.lower95()))),
-        List.of(
-            new Point(plot.x(), y(frost.upper95())), new Point(plot.right(), y(frost.upper95()))),
+    double end = route.length();
+    axes.band(
+        List.of(axes.at(0, frost.lower95()), axes.at(end, frost.lower95())),
+        List.of(axes.at(0, frost.upper95()), axes.at(end, frost.upper95())),
         FROST_BAND);
     List<Point> over = new ArrayList<>();
     List<Point> under = new ArrayList<>();
     List<Point> top = new ArrayList<>();
     for (Crown crown : crowns) {
-      over.add(new Point(x(crown.x()), y(crown.below().lower95())));
-      under.add(new Point(x(crown.x()), y(crown.below().upper95())));
-      top.add(new Point(x(crown.x()), y(crown.below().value())));
+      over.add(axes.at(crown.x(), crown.below().lower95()));
+      under.add(axes.at(crown.x(), crown.below().upper95()));
+      top.add(axes.at(crown.x(), crown.below().value()));
     }
-    band(over, under, PIPE_BAND);
-    double front = y(frost.value());
-    sheet.add(
-        Pen.line(new Stroke(plot.x(), front, plot.right(), front), Ink.WATER, 1.4)
-            .with("stroke-dasharray", "6 3"));
-    sheet.add(Pen.path(Pen.through(top, false), Ink.DRAIN, 2.2));
-    subject.answers().fall().water().forEach(this::water);
+    axes.band(over, under, PIPE_BAND);
+    List<Point> front = List.of(axes.at(0, frost.value()), axes.at(end, frost.value()));
+    axes.curve(front, Ink.WATER, 1.4, "6 3");
+    axes.curve(top, Ink.DRAIN, 2.2, "");
+    List<List<Point>> water =
+        subject.answers().fall().water().stream()
+            .map(this::water)
+            .filter(surface -> !surface.isEmpty())
+            .toList();
+    water.forEach(surface -> axes.curve(surface, Ink.WATER, 3.4, ""));
     sheet.add(Pen.line(new Stroke(plot.x(), plot.y(), plot.right(), plot.y()), Ink.DARK, 1.4));
-    labels(front, top.getFirst());
-    axes();
+    axes.name(front.getLast(), words.word("draw.frost.front"));
+    axes.name(top.get(top.size() / 4), words.word("draw.frost.crown"));
+    water.stream()
+        .findFirst()
+        .ifPresent(s -> axes.name(s.get(s.size() / 2), words.word("draw.frost.water")));
+    labels();
+    axes.across(AxisUnit.length(words.shown()));
+    axes.up(AxisUnit.length(words.shown()));
     return sheet.finished();
   }
 
-  private void band(List<Point> one, List<Point> other, String fill) {
-    List<Point> round = new ArrayList<>(one);
-    round.addAll(other.reversed());
-    sheet.add(Pen.filled(Pen.through(round, true), fill));
-  }
-
-  /** Water that was seen, as high as it stood at most. */
-  private void water(WaterSeen seen) {
+  /** The surface of water that was seen, as high as it stood at most; no points off the route. */
+  private List<Point> water(WaterSeen seen) {
     double from = route.station(seen.from()).orElse(-1);
     double to = seen.to() == null ? from : route.station(seen.to()).orElse(from);
     Measured depth = seen.depth();
@@ -162,47 +155,17 @@ public final class FrostDrawing {
       if (from >= 0 && crown.x() >= Math.min(from, to) && crown.x() <= Math.max(from, to)) {
         double deep = depth == null ? crown.bore() / 2 : Math.min(crown.bore(), depth.value());
         double below = crown.below().value() + crown.bore() - deep;
-        surface.add(new Point(x(crown.x()), y(below)));
+        surface.add(axes.at(crown.x(), below));
       }
     }
-    if (surface.size() > 1) {
-      sheet.add(Pen.path(Pen.through(surface, false), Ink.WATER, 3.4));
-      Point at = surface.get(surface.size() / 2);
-      sheet.add(Pen.rimmed(at.x() - 20, at.y() + 14, words.word("draw.frost.water"), SIZE, false));
-    }
+    return surface.size() > 1 ? surface : List.of();
   }
 
-  private void labels(double front, Point crown) {
+  private void labels() {
     String ground = words.word("draw.frost.ground");
-    sheet.add(Pen.text(plot.x() + 4, plot.y() - 4, ground, SIZE, false, Ink.DARK));
-    String frozen = words.word("draw.frost.front");
-    double wide = Typeface.width(frozen, SIZE, true);
-    sheet.add(Pen.rimmed(plot.right() - wide - 4, front - 4, frozen, SIZE, true));
-    sheet.add(Pen.rimmed(crown.x() + 4, crown.y() - 5, words.word("draw.frost.crown"), SIZE, true));
+    sheet.add(Pen.text(plot.x() + 4, plot.y() - 4, ground, Axes.SIZE, false, Ink.DARK));
     sheet.sideHeading(words.word("draw.frost.reads"));
     sheet.note(words.word("draw.frost.bands"));
     sheet.note(words.word("draw.frost.under"));
-  }
-
-  private void axes() {
-    double along = Scale.round(70 * route.length() / plot.width(), words.shown());
-    double low = plot.bottom();
-    sheet.add(Pen.line(new Stroke(plot.x(), low, plot.right(), low), Ink.DARK, 1));
-    for (int i = 0; i * along <= route.length() + 1e-9; i++) {
-      double x = x(i * along);
-      String text = Scale.tick(i * along, words.shown());
-      sheet.add(Pen.line(new Stroke(x, low, x, low + 4), Ink.DARK, 1));
-      sheet.add(
-          Pen.text(
-              x - Typeface.width(text, SIZE, false) / 2, low + 13, text, SIZE, false, Ink.DARK));
-    }
-    double down = Scale.round(40 * deepest / plot.height(), words.shown());
-    for (int i = 0; i * down <= deepest; i++) {
-      double y = y(i * down);
-      String text = Scale.tick(i * down, words.shown());
-      sheet.add(Pen.line(new Stroke(plot.x() - 4, y, plot.x(), y), Ink.DARK, 1));
-      double wide = Typeface.width(text, SIZE, false);
-      sheet.add(Pen.text(plot.x() - 7 - wide, y + 3, text, SIZE, false, Ink.DARK));
-    }
   }
 }

@@ -18,14 +18,14 @@ final class PlanFoot {
 
   private static double bar(Sheet sheet, PlanFrame frame, Shown shown, double left, double y) {
     double x = left + 26;
-    double step = Scale.round(60 / frame.scale().pointsPerMetre(), shown);
+    double step = AxisUnit.length(shown).step(60 / frame.scale().pointsPerMetre());
     for (int i = 0; i < 4; i++) {
       Box part = new Box(x + i * frame.length(step), y - 3, frame.length(step), 5);
       sheet.add(
           Pen.box(part, i % 2 == 0 ? Ink.DARK : Ink.PAPER, Ink.DARK).with("stroke-width", 0.8));
     }
     for (int i = 0; i <= 4; i += 2) {
-      String text = Scale.tick(i * step, shown);
+      String text = AxisUnit.length(shown).tick(i * step);
       double half = Typeface.width(text, 7.5, false) / 2;
       sheet.add(Pen.text(x + i * frame.length(step) - half, y + 12, text, 7.5, false, Ink.DARK));
     }

@@ -22,14 +22,14 @@ final class ProfileAxes {
 
   private static void distances(
       Sheet sheet, Box plot, ProfileFrame frame, Route route, Words words) {
-    double step = Scale.round(70 / frame.scale().pointsPerMetre(), words.shown());
+    double step = AxisUnit.length(words.shown()).step(70 / frame.scale().pointsPerMetre());
     int last = (int) Math.floor(route.length() / step + 1e-9);
     sheet.add(
         Pen.line(new Stroke(plot.x(), plot.bottom(), plot.right(), plot.bottom()), Ink.DARK, 1));
     for (int i = 0; i <= last; i++) {
       double x = frame.x(i * step);
       sheet.add(Pen.line(new Stroke(x, plot.bottom(), x, plot.bottom() + 4), Ink.DARK, 1));
-      String text = Scale.tick(i * step, words.shown());
+      String text = AxisUnit.length(words.shown()).tick(i * step);
       double half = Typeface.width(text, SIZE, false) / 2;
       sheet.add(Pen.text(x - half, plot.bottom() + 13, text, SIZE, false, Ink.DARK));
     }
@@ -39,7 +39,7 @@ final class ProfileAxes {
       Sheet sheet, Box plot, ProfileFrame frame, Profile profile, Words words) {
     double perMetre = frame.scale().pointsPerMetre() * frame.exaggeration();
     Shown shown = words.shown();
-    double step = Scale.round(Math.max(45 / perMetre, 0.01), shown);
+    double step = AxisUnit.length(shown).step(Math.max(45 / perMetre, 0.01));
     double low = profile.samples().stream().mapToDouble(s -> s.bottom().value()).min().orElse(0);
     int first = (int) Math.floor(low / step);
     int last = (int) Math.ceil(frame.highest() / step);
@@ -47,7 +47,7 @@ final class ProfileAxes {
       double y = frame.y(i * step);
       if (y > plot.y() + 20 && y < plot.bottom() - 6) {
         sheet.add(Pen.line(new Stroke(plot.x(), y, plot.right(), y), Ink.FAINT, 0.7));
-        String text = Scale.tick(i * step, shown);
+        String text = AxisUnit.length(shown).tick(i * step);
         double width = Typeface.width(text, SIZE, false);
         sheet.add(Pen.text(plot.x() - 5 - width, y + 2.6, text, SIZE, false, Ink.DARK));
       }

@@ -43,23 +43,4 @@ record Scale(double n) {
         : words.say(
             "draw.scale_inch", ratio, new Argument.Number(Math.round(n / 12 * 100) / 100.0));
   }
-
-  /**
-   * A round length for a scale bar or an axis, in metres: the largest of 1, 2 and 5 with any power
-   * of ten in the reader's unit that is no longer than a share of the drawing.
-   */
-  static double round(double most, Shown shown) {
-    double unit = shown == Shown.METRES ? 1 : Unit.FOOT.metres();
-    double power = StrictMath.pow(10, StrictMath.floor(StrictMath.log10(most / unit)));
-    double times = most / unit / power;
-    return (times >= 5 ? 5 : times >= 2 ? 2 : 1) * power * unit;
-  }
-
-  /** A round length without needless digits: {@code 10 ft}, {@code 0.5 m}. */
-  static String tick(double metres, Shown shown) {
-    boolean metric = shown == Shown.METRES;
-    double value = metric ? metres : metres / Unit.FOOT.metres();
-    String number = daylight.report.markup.Tag.number(value).replace('-', '−');
-    return number + (metric ? " m" : " ft");
-  }
 }

@@ -95,14 +95,14 @@ final class StripTracks {
   private void axis() {
     double y = rows.axis();
     Shown shown = canvas.words().shown();
-    double step = Scale.round(80 / frame.scale().points(), shown);
+    double step = AxisUnit.length(shown).step(80 / frame.scale().points());
     canvas.sheet().add(Pen.line(new Stroke(frame.left(), y, frame.right(), y), Ink.DARK, 1));
     int first = (int) Math.ceil(frame.cut().from() / step - 1e-9);
     int last = (int) Math.floor(frame.cut().to() / step + 1e-9);
     for (int i = first; i <= last; i++) {
       double x = frame.x(i * step);
       canvas.sheet().add(Pen.line(new Stroke(x, y, x, y + 4), Ink.DARK, 1));
-      String text = Scale.tick(i * step, shown);
+      String text = AxisUnit.length(shown).tick(i * step);
       double half = Typeface.width(text, 7.5, false) / 2;
       canvas.sheet().add(Pen.text(x - half, y + 13, text, 7.5, false, Ink.DARK));
       canvas.labeller().keepClear(Box.ofText(x - half, y + 13, text, 7.5, false));

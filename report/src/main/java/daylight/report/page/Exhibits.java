@@ -18,6 +18,7 @@ final class Exhibits {
   static final String PLAN = "plan";
   static final String PROFILE = "profile";
   static final String STRIP = "strip";
+  static final String PUMPS = "pumps";
   static final String FROST = "frost";
   static final String SERVICES = "services";
   static final String FINDINGS = "findings";
@@ -36,6 +37,9 @@ final class Exhibits {
     words = subject.words();
     stills = subject.shots().stills();
     photos = subject.shots().photos();
+    if (!subject.answers().pumps().isEmpty()) {
+      figures.add(PUMPS);
+    }
     if (FrostDrawing.isFor(subject)) {
       figures.add(FROST);
     }

@@ -11,6 +11,7 @@ import daylight.report.draw.Captions;
 import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.PumpDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
@@ -23,6 +24,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /** The door for the owner's report. */
 public final class OwnersReport {
@@ -35,6 +37,7 @@ public final class OwnersReport {
           Exhibits.PLAN,
           Exhibits.PROFILE,
           Exhibits.STRIP,
+          Exhibits.PUMPS,
           Exhibits.FROST,
           "stills",
           Exhibits.FINDINGS,
@@ -46,6 +49,9 @@ public final class OwnersReport {
           "book",
           "cautions",
           "method");
+
+  /** Sections that are there only where there is something to draw. */
+  private static final Set<String> OPTIONAL = Set.of(Exhibits.PUMPS, Exhibits.FROST);
 
   private final Subject subject;
   private final Words words;
@@ -85,6 +91,9 @@ public final class OwnersReport {
     sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
     sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
+    if (exhibits.has(Exhibits.PUMPS)) {
+      sections.add(figure(Exhibits.PUMPS, PumpDrawing.sheets(subject)));
+    }
     if (exhibits.has(Exhibits.FROST)) {
       sections.add(figure(Exhibits.FROST, List.of(FrostDrawing.draw(subject))));
     }
@@ -187,7 +196,7 @@ public final class OwnersReport {
     Tag links = Tag.of("p");
     SECTIONS.stream()
         .filter(id -> !id.equals("stills") || !subject.shots().stills().isEmpty())
-        .filter(id -> !id.equals(Exhibits.FROST) || exhibits.has(id))
+        .filter(id -> !OPTIONAL.contains(id) || exhibits.has(id))
         .map(id -> Tag.of("a", words.word("report." + id)).with("href", "#" + id))
         .forEach(link -> links.add(link).text(" "));
     return Tag.of("nav")
