@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
     })
 final class FigureFrost extends SondeFigure {
   @Option(
-      names = "--index",
+      names = "--freezing-index",
       paramLabel = "DEGREE-DAYS",
       description = "Freezing index of the air: 2500 F-days or 1390 C-days.")
   private @Nullable String index;
@@ -133,7 +133,7 @@ final class FigureFrost extends SondeFigure {
   }
 
   private @Nullable Winter winter(Given given, Priors priors, FrostTables tables, FrostTold told) {
-    Reading cold = given.quantity(Dimension.DEGREE_DAYS, "--index", index);
+    Reading cold = given.quantity(Dimension.DEGREE_DAYS, "--freezing-index", index);
     Reading year = given.quantity(Dimension.TEMPERATURE, "--mean-temperature", mean);
     Reading lasts =
         given.positive("--season", given.quantity(Dimension.DURATION, "--season", season));
@@ -148,7 +148,7 @@ final class FigureFrost extends SondeFigure {
         unknown(given, "--climate", climate, ids);
       }
     } else {
-      given.need("--index", index);
+      given.need("--freezing-index", index);
       given.need("--mean-temperature", mean);
       given.need("--season", season);
     }

@@ -146,9 +146,11 @@ final class FigurePump extends SondeFigure {
         told.decides(pumps.flow()).regime(pumps.regime());
       }
     }
-    figured.with(
-        pump.checkValve() ? "held-back" : "runs-back",
-        new Argument.Quantity(Dimension.VOLUME, discharge.volume()));
+    if (!(operation instanceof Operation.WillNotPump)) {
+      figured.with(
+          pump.checkValve() ? "held-back" : "runs-back",
+          new Argument.Quantity(Dimension.VOLUME, discharge.volume()));
+    }
     told.origins(pipe.origins());
     return figured
         .saying("law", new Argument.Term(pipe.roughness().law().key()))

@@ -40,7 +40,7 @@ class FigureFrostTest {
     JsonNode reply =
         figure(
                 "frost",
-                "--index",
+                "--freezing-index",
                 "2500 F-days",
                 "--mean-temperature",
                 "37.2 °F",
@@ -113,7 +113,7 @@ class FigureFrostTest {
     Said warm =
         figure(
             "frost",
-            "--index",
+            "--freezing-index",
             "0 C-days",
             "--mean-temperature",
             "18 °C",
@@ -134,7 +134,7 @@ class FigureFrostTest {
     Said said =
         figure(
             "frost",
-            "--index",
+            "--freezing-index",
             "very cold",
             "--season",
             "0 d",
@@ -150,7 +150,7 @@ class FigureFrostTest {
             "-1 ft");
     assertThat(said.code()).isEqualTo(ExitCode.USAGE);
     assertThat(said.err())
-        .contains("--index: ")
+        .contains("--freezing-index: ")
         .contains("--mean-temperature: ")
         .contains("--season: ")
         .contains("--soil: “cley” is not known; did you mean clay?")
@@ -159,7 +159,9 @@ class FigureFrostTest {
         .contains("--n-factor: ")
         .contains("--cover: ");
     assertThat(said.out()).isEmpty();
-    assertThat(figure("frost").err()).contains("--index: ").contains("--soil: give --soil, or all");
+    assertThat(figure("frost").err())
+        .contains("--freezing-index: ")
+        .contains("--soil: give --soil, or all");
     assertThat(figure("frost", "--climate", "madisson", "--soil", "clay").err())
         .contains("did you mean madison?");
   }
