@@ -15,6 +15,11 @@ import org.jspecify.annotations.Nullable;
 public final class FieldBookWriter {
   private FieldBookWriter() {}
 
+  /** The version of the format that is written. */
+  public static int version() {
+    return Versions.newest();
+  }
+
   /** The text of a book in the newest version of the format. */
   public static String write(FieldBook book) {
     return write(book, Bundled.catalogue());

@@ -43,7 +43,7 @@ import org.jspecify.annotations.Nullable;
  * Books that nobody wrote, with every sort of entry, awkward words and values of which no decimal
  * in their own words is left: what they say makes no sense, but it must survive.
  */
-final class GeneratedBook {
+public final class GeneratedBook {
   private static final List<String> AWKWARD =
       List.of(
           "no",
@@ -88,11 +88,11 @@ final class GeneratedBook {
   private final Dice dice;
   private int labels;
 
-  GeneratedBook(long seed) {
+  public GeneratedBook(long seed) {
     this.dice = new Dice(seed);
   }
 
-  FieldBook book() {
+  public FieldBook book() {
     Unit unit = dice.oneOf(Unit.values());
     Units units = dice.maybe() ? Units.UNSTATED : new Units(unit, null, unit, Unit.FOOT);
     return new FieldBook(id(), units, site(), some(this::visit));

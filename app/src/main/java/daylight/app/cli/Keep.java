@@ -1,0 +1,127 @@
+package daylight.app.cli;
+
+import daylight.app.BookInFilm;
+import daylight.archive.FieldBookReader;
+import daylight.archive.ReadBook;
+import daylight.archive.store.Archive;
+import daylight.archive.store.By;
+import daylight.archive.store.Keeping;
+import daylight.line.book.FieldBook;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Statement;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Puts a field book into the archive, or what is new in it. */
+@Command(
+    name = "keep",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Keep a field book in the archive: its entries, each with its history.",
+      "",
+      "A book that is kept already gets a revision of every entry that says something else; what it",
+      "has no more is withdrawn, and stays in the history. Recordings and photographs stay where they",
+      "are. All of it is kept or nothing."
+    })
+final class Keep implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "BOOK",
+      description = "A field book, or a folder that holds field-book.yaml.")
+  private Path book = Path.of("field-book.yaml");
+
+  @Option(
+      names = "--by",
+      paramLabel = "NAME",
+      description = "Who keeps it; default: who is logged in.")
+  private @Nullable String by;
+
+  @Option(
+      names = "--device",
+      paramLabel = "NAME",
+      description = "On which device; default: this machine's name.")
+  private @Nullable String device;
+
+  @Option(
+      names = "--even-if-other",
+      description = "Keep it even where most of what is kept under its name would change.")
+  private boolean whatever;
+
+  @Mixin private ArchiveChoice archive = new ArchiveChoice();
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    CommandSpec here = ArchiveChoice.known(spec);
+    Path file = Files.isDirectory(book) ? book.resolve("field-book.yaml") : book;
+    ReadBook read = FieldBookReader.read(file);
+    FieldBook whole = read.book();
+    if (whole == null || !read.sound()) {
+      return Console.of(here, archive.json()).refused(read.complaints(), BookInFilm.shown(whole));
+    }
+    return archive.open(here, true, open -> keep(here, open, whole));
+  }
+
+  private int keep(CommandSpec here, Archive open, FieldBook whole) {
+    By who =
+        new By(
+            named(by, System.getProperty("user.name")),
+            named(device, host()),
+            Instant.now().truncatedTo(ChronoUnit.SECONDS));
+    return switch (open.keep(whole, who, whatever)) {
+      case Keeping.Kept kept -> {
+        archive.say(
+            here,
+            "cli.archive.kept",
+            new Argument.Text(whole.site().name()),
+            new Argument.Count(kept.added()),
+            new Argument.Count(kept.changed()),
+            new Argument.Count(kept.withdrawn()),
+            new Argument.Count(kept.same()));
+        archive.json(
+            here,
+            ArchiveChoice.reply("kept")
+                .put("book", whole.id().uuid().toString())
+                .put("added", kept.added())
+                .put("changed", kept.changed())
+                .put("withdrawn", kept.withdrawn())
+                .put("same", kept.same()));
+        yield ExitCode.DONE;
+      }
+      case Keeping.LikelyAnother(int other, int of) ->
+          archive.refused(
+              here,
+              Statement.of(
+                  ArchiveSays.LIKELY_ANOTHER,
+                  new Argument.Text(whole.site().name()),
+                  new Argument.Count(other),
+                  new Argument.Count(of)),
+              ExitCode.BOOK_REFUSED);
+    };
+  }
+
+  private static String named(@Nullable String given, @Nullable String usual) {
+    String name = given == null ? usual : given;
+    return name == null || name.isBlank() ? "unknown" : name;
+  }
+
+  private static String host() {
+    try {
+      return InetAddress.getLocalHost().getHostName();
+    } catch (UnknownHostException e) {
+      return "";
+    }
+  }
+}

@@ -1,0 +1,211 @@
+package daylight.archive.store;
+
+import daylight.archive.FieldBookReader;
+import daylight.archive.FieldBookWriter;
+import daylight.archive.ReadBook;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Site;
+import daylight.line.book.Visit;
+import daylight.line.measure.Argument;
+import daylight.line.measure.Statement;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The door of this room: a folder of field books with all their history. What a call returns from
+ * is on the disk. Several threads may use it at once, and several programs; one writes at a time.
+ */
+public final class Archive {
+  private final Path folder;
+  private final Jdbi jdbi;
+
+  private Archive(Path folder, Jdbi jdbi) {
+    this.folder = folder;
+    this.jdbi = jdbi;
+  }
+
+  /** Opens the archive in a folder; begins one where the folder is empty or not there. */
+  public static ArchiveOpening open(Path folder) {
+    Path file = Database.file(folder);
+    try {
+      boolean begins = !Files.exists(file);
+      if (begins && !Folders.isEmpty(folder)) {
+        return refused(ArchiveTrouble.NOT_AN_ARCHIVE, folder);
+      }
+      Files.createDirectories(folder);
+      Optional<Statement> wrong = begins ? Optional.empty() : Database.wrong(folder);
+      if (wrong.isPresent()) {
+        return new ArchiveOpening.Refused(wrong.get());
+      }
+      Jdbi jdbi = Database.connect(file);
+      Optional<Statement> newer = Database.migrate(folder);
+      return newer
+          .<ArchiveOpening>map(ArchiveOpening.Refused::new)
+          .orElseGet(() -> new ArchiveOpening.Opened(new Archive(folder, jdbi)));
+    } catch (IOException e) {
+      return new ArchiveOpening.Refused(unreachable(folder, e));
+    }
+  }
+
+  static ArchiveOpening refused(ArchiveTrouble why, Path where) {
+    return new ArchiveOpening.Refused(Statement.of(why, new Argument.Text(where.toString())));
+  }
+
+  static Statement unreachable(Path where, Exception e) {
+    return Statement.of(
+        ArchiveTrouble.UNREACHABLE,
+        new Argument.Text(where.toString()),
+        new Argument.Text(String.valueOf(e.getMessage())));
+  }
+
+  /** The folder it lies in. */
+  public Path folder() {
+    return folder;
+  }
+
+  /**
+   * Keeps a book as it is now: all of it or, where that fails, nothing. What was kept of it before
+   * stays in its history; an entry that the book has no more is withdrawn.
+   *
+   * @param whatever even where most of what is kept of it would change
+   */
+  public Keeping keep(FieldBook book, By by, boolean whatever) {
+    List<Leaf> leaves = BookTree.apart(FieldBookWriter.write(book));
+    return Database.writing(
+        jdbi,
+        handle -> {
+          Map<UUID, Leaf> before =
+              Entries.now(handle, book.id().uuid()).stream()
+                  .collect(Collectors.toMap(Leaf::entry, leaf -> leaf));
+          Map<UUID, Double> places = new HashMap<>();
+          before.forEach((entry, leaf) -> places.put(entry, leaf.place()));
+          List<Leaf> now = Places.kept(leaves, places);
+          int of = before.size();
+          int same =
+              (int) now.stream().filter(leaf -> leaf.equals(before.get(leaf.entry()))).count();
+          return !whatever && 2 * (of - same) > of
+              ? new Keeping.LikelyAnother(of - same, of)
+              : kept(handle, book, before, now, by);
+        });
+  }
+
+  private static Keeping.Kept kept(
+      Handle handle, FieldBook book, Map<UUID, Leaf> before, List<Leaf> now, By by) {
+    UUID id = book.id().uuid();
+    int added = 0;
+    int changed = 0;
+    int same = 0;
+    for (Leaf leaf : now) {
+      Leaf old = before.remove(leaf.entry());
+      if (leaf.equals(old)) {
+        same++;
+      } else {
+        Entries.revise(handle, id, leaf, false, by);
+        added += old == null ? 1 : 0;
+        changed += old == null ? 0 : 1;
+      }
+    }
+    before.values().stream()
+        .sorted(Comparator.comparing(Leaf::entry))
+        .forEach(gone -> Entries.revise(handle, id, gone, true, by));
+    Keeping.Kept kept = new Keeping.Kept(added, changed, before.size(), same);
+    if (kept.any()) {
+      Entries.site(handle, row(book, by));
+    }
+    return kept;
+  }
+
+  private static KeptSite row(FieldBook book, By by) {
+    Site site = book.site();
+    LocalDate last =
+        book.visits().stream()
+            .map(Visit::date)
+            .filter(Objects::nonNull)
+            .max(Comparator.naturalOrder())
+            .orElse(null);
+    String address = Objects.requireNonNullElse(site.address(), "");
+    return new KeptSite(
+        book.id().uuid(), site.name(), address, book.visits().size(), last, by.at());
+  }
+
+  /** The sites whose name or address holds some text, in any case; all for an empty one. */
+  public List<KeptSite> sites(String text) {
+    return Database.reading(jdbi, handle -> Entries.sites(handle, text));
+  }
+
+  /** A book as it is now; empty where none of that identity is kept. */
+  public Optional<ReadBook> book(UUID book) {
+    return written(book)
+        .map(
+            text ->
+                FieldBookReader.read(
+                    book + ".yaml", text.getBytes(StandardCharsets.UTF_8), folder));
+  }
+
+  /** The same as a file would have it. */
+  public Optional<String> written(UUID book) {
+    List<Leaf> leaves = Database.reading(jdbi, handle -> Entries.now(handle, book));
+    return leaves.isEmpty() ? Optional.empty() : Optional.of(BookTree.together(leaves));
+  }
+
+  /** All states of an entry of a book, the first one first. */
+  public List<Revision> history(UUID book, UUID entry) {
+    return Database.reading(jdbi, handle -> Entries.history(handle, book, entry));
+  }
+
+  /** Makes what is derived anew from the revisions; returns whether it said anything else. */
+  public boolean rebuild() {
+    return Database.writing(jdbi, Entries::rebuild);
+  }
+
+  /**
+   * Saves all of it into a file, as it is at one moment, while it goes on being used.
+   *
+   * @return why it could not be; empty when it is saved
+   */
+  public Optional<Statement> backup(Path file) {
+    return Backups.save(jdbi, file);
+  }
+
+  /**
+   * Brings a backup back into a folder that is empty or not there.
+   *
+   * @return why it could not be; empty when it is back
+   */
+  public static Optional<Statement> restore(Path file, Path folder) {
+    return Backups.restore(file, folder);
+  }
+
+  /** Whether a folder holds anything. */
+  static final class Folders {
+    private Folders() {}
+
+    static boolean isEmpty(Path folder) {
+      if (!Files.exists(folder)) {
+        return true;
+      }
+      if (!Files.isDirectory(folder)) {
+        return false;
+      }
+      try (var inside = Files.list(folder)) {
+        return inside.findAny().isEmpty();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}

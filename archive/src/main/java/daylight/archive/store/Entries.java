@@ -1,0 +1,201 @@
+package daylight.archive.store;
+
+import daylight.archive.FieldBookWriter;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Update;
+import org.jspecify.annotations.Nullable;
+
+/** Entries, their revisions and what is derived from them, in rows. */
+final class Entries {
+  private static final String NOW =
+      "SELECT entry, parent, section, place, content FROM entry_now WHERE book = :book";
+
+  private Entries() {}
+
+  static List<Leaf> now(Handle handle, UUID book) {
+    return handle.createQuery(NOW).bind("book", text(book)).map((row, c) -> leaf(row)).list();
+  }
+
+  private static Leaf leaf(ResultSet row) throws SQLException {
+    return new Leaf(
+        UUID.fromString(row.getString("entry")),
+        uuid(row.getString("parent")),
+        row.getString("section"),
+        row.getDouble("place"),
+        row.getString("content"));
+  }
+
+  /** Adds a revision and brings what is derived up to it. */
+  static void revise(Handle handle, UUID book, Leaf leaf, boolean withdrawn, By by) {
+    int number =
+        1
+            + handle
+                .createQuery(
+                    "SELECT COALESCE(MAX(number), 0) FROM revision"
+                        + " WHERE book = :book AND entry = :entry")
+                .bind("book", text(book))
+                .bind("entry", text(leaf.entry()))
+                .mapTo(Integer.class)
+                .one();
+    bound(
+            handle.createUpdate(
+                "INSERT INTO revision (book, entry, number, parent, section, place, format,"
+                    + " content, digest, withdrawn, made_at, person, device) VALUES (:book, :entry,"
+                    + " :number, :parent, :section, :place, :format, :content, :digest, :withdrawn,"
+                    + " :at, :person, :device)"),
+            book,
+            leaf)
+        .bind("number", number)
+        .bind("format", FieldBookWriter.version())
+        .bind("digest", digest(leaf.content()))
+        .bind("withdrawn", withdrawn ? 1 : 0)
+        .bind("at", by.at().toString())
+        .bind("person", by.person())
+        .bind("device", by.device())
+        .execute();
+    handle
+        .createUpdate("DELETE FROM entry_now WHERE book = :book AND entry = :entry")
+        .bind("book", text(book))
+        .bind("entry", text(leaf.entry()))
+        .execute();
+    if (!withdrawn) {
+      bound(
+              handle.createUpdate(
+                  "INSERT INTO entry_now (book, entry, parent, section, place, content, seq)"
+                      + " VALUES (:book, :entry, :parent, :section, :place, :content,"
+                      + " (SELECT seq FROM revision WHERE book = :book AND entry = :entry"
+                      + " AND number = :number))"),
+              book,
+              leaf)
+          .bind("number", number)
+          .execute();
+    }
+  }
+
+  private static Update bound(Update update, UUID book, Leaf leaf) {
+    return update
+        .bind("book", text(book))
+        .bind("entry", text(leaf.entry()))
+        .bind("parent", leaf.parent() == null ? null : text(leaf.parent()))
+        .bind("section", leaf.section())
+        .bind("place", leaf.place())
+        .bind("content", leaf.content());
+  }
+
+  static void site(Handle handle, KeptSite site) {
+    LocalDate last = site.lastVisit();
+    handle
+        .createUpdate("DELETE FROM site_now WHERE book = :book")
+        .bind("book", text(site.book()))
+        .execute();
+    handle
+        .createUpdate(
+            "INSERT INTO site_now (book, name, address, visits, last_visit, changed_at)"
+                + " VALUES (:book, :name, :address, :visits, :last, :changed)")
+        .bind("book", text(site.book()))
+        .bind("name", site.name())
+        .bind("address", site.address())
+        .bind("visits", site.visits())
+        .bind("last", last == null ? null : last.toString())
+        .bind("changed", site.changed().toString())
+        .execute();
+  }
+
+  static List<KeptSite> sites(Handle handle, String text) {
+    String wanted = text.strip().toLowerCase(Locale.ROOT);
+    return handle
+        .createQuery(
+            "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
+                + " ORDER BY name, address, book")
+        .map((row, c) -> site(row))
+        .filter(
+            site -> (site.name() + "\n" + site.address()).toLowerCase(Locale.ROOT).contains(wanted))
+        .list();
+  }
+
+  private static KeptSite site(ResultSet row) throws SQLException {
+    String last = row.getString("last_visit");
+    return new KeptSite(
+        UUID.fromString(row.getString("book")),
+        row.getString("name"),
+        row.getString("address"),
+        row.getInt("visits"),
+        last == null ? null : LocalDate.parse(last),
+        Instant.parse(row.getString("changed_at")));
+  }
+
+  static List<Revision> history(Handle handle, UUID book, UUID entry) {
+    return handle
+        .createQuery(
+            "SELECT number, content, digest, withdrawn, made_at, person, device FROM revision"
+                + " WHERE book = :book AND entry = :entry ORDER BY number")
+        .bind("book", text(book))
+        .bind("entry", text(entry))
+        .map(
+            (row, c) ->
+                new Revision(
+                    row.getInt("number"),
+                    row.getString("content"),
+                    row.getString("digest"),
+                    row.getInt("withdrawn") == 1,
+                    new By(
+                        row.getString("person"),
+                        row.getString("device"),
+                        Instant.parse(row.getString("made_at")))))
+        .list();
+  }
+
+  /** Makes the entries of now anew; true where they were not what the revisions say. */
+  static boolean rebuild(Handle handle) {
+    List<String> before = told(handle);
+    handle.execute("DELETE FROM entry_now");
+    handle.execute(
+        "INSERT INTO entry_now (book, entry, parent, section, place, content, seq)"
+            + " SELECT book, entry, parent, section, place, content, seq FROM revision r"
+            + " WHERE withdrawn = 0 AND content IS NOT NULL AND number = (SELECT MAX(number)"
+            + " FROM revision o WHERE o.book = r.book AND o.entry = r.entry)");
+    return !told(handle).equals(before);
+  }
+
+  private static List<String> told(Handle handle) {
+    return handle
+        .createQuery("SELECT book, entry, seq, content FROM entry_now ORDER BY book, entry")
+        .map(
+            (row, c) ->
+                String.join(
+                    " ",
+                    row.getString("book"),
+                    row.getString("entry"),
+                    row.getString("seq"),
+                    row.getString("content")))
+        .list();
+  }
+
+  private static String text(UUID uuid) {
+    return uuid.toString();
+  }
+
+  private static @Nullable UUID uuid(@Nullable String text) {
+    return text == null ? null : UUID.fromString(text);
+  }
+
+  private static String digest(String content) {
+    try {
+      MessageDigest sha = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(sha.digest(content.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}
