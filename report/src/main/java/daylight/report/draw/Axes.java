@@ -18,6 +18,9 @@ final class Axes {
 
   private static final double DOT = 3.5;
 
+  /** How far a name stays off the point it names; its rim would cut a line that is nearer. */
+  private static final double CLEAR = 5.5;
+
   private final Sheet sheet;
   private final Box plot;
   private final double across;
@@ -74,7 +77,7 @@ final class Axes {
   void name(Point at, String text) {
     double high = (Typeface.ASCENT + Typeface.DESCENT) * SIZE;
     labeller
-        .place(at.x(), at.y(), DOT, Typeface.width(text, SIZE, true), high)
+        .place(at.x(), at.y(), CLEAR, Typeface.width(text, SIZE, true), high)
         .ifPresent(
             spot -> {
               if (spot.leader() != null) {
