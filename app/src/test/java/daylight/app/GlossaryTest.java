@@ -22,7 +22,7 @@ class GlossaryTest {
     Set<String> types =
         new ClassFileImporter()
                 .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("daylight.line")
+                .importPackages("daylight.line", "daylight.archive")
                 .stream()
                 .map(JavaClass::getSimpleName)
                 .collect(Collectors.toSet());
