@@ -100,6 +100,7 @@ final class Keep implements Callable<Integer> {
                 .put("same", kept.same()));
         yield ExitCode.DONE;
       }
+      case Keeping.NotWritten(Statement why) -> archive.refused(here, why, ExitCode.NOT_WRITTEN);
       case Keeping.LikelyAnother(int other, int of) ->
           archive.refused(
               here,

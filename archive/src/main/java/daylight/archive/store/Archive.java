@@ -9,7 +9,6 @@ import daylight.line.book.Visit;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +23,8 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The door of this room: a folder of field books with all their history. What a call returns from
@@ -42,8 +43,9 @@ public final class Archive {
   public static ArchiveOpening open(Path folder) {
     Path file = Database.file(folder);
     try {
-      boolean begins = !Files.exists(file);
-      if (begins && !Folders.isEmpty(folder)) {
+      // A file without anything in it is what is left where a first opening was cut off.
+      boolean begins = !Files.exists(file) || Files.size(file) == 0;
+      if (begins && !Folders.holdsNothingBut(folder, String.valueOf(file.getFileName()))) {
         return refused(ArchiveTrouble.NOT_AN_ARCHIVE, folder);
       }
       Files.createDirectories(folder);
@@ -85,22 +87,26 @@ public final class Archive {
    */
   public Keeping keep(FieldBook book, By by, boolean whatever) {
     List<Leaf> leaves = BookTree.apart(FieldBookWriter.write(book));
-    return Database.writing(
-        jdbi,
-        handle -> {
-          Map<UUID, Leaf> before =
-              Entries.now(handle, book.id().uuid()).stream()
-                  .collect(Collectors.toMap(Leaf::entry, leaf -> leaf));
-          Map<UUID, Double> places = new HashMap<>();
-          before.forEach((entry, leaf) -> places.put(entry, leaf.place()));
-          List<Leaf> now = Places.kept(leaves, places);
-          int of = before.size();
-          int same =
-              (int) now.stream().filter(leaf -> leaf.equals(before.get(leaf.entry()))).count();
-          return !whatever && 2 * (of - same) > of
-              ? new Keeping.LikelyAnother(of - same, of)
-              : kept(handle, book, before, now, by);
-        });
+    try {
+      return Database.writing(jdbi, handle -> keep(handle, book, leaves, by, whatever));
+    } catch (JdbiException e) {
+      return new Keeping.NotWritten(unreachable(folder, e));
+    }
+  }
+
+  private static Keeping keep(
+      Handle handle, FieldBook book, List<Leaf> leaves, By by, boolean whatever) {
+    Map<UUID, Leaf> before =
+        Entries.now(handle, book.id().uuid()).stream()
+            .collect(Collectors.toMap(Leaf::entry, leaf -> leaf));
+    Map<UUID, Double> places = new HashMap<>();
+    before.forEach((entry, leaf) -> places.put(entry, leaf.place()));
+    List<Leaf> now = Places.kept(leaves, places);
+    int of = before.size();
+    int same = (int) now.stream().filter(leaf -> leaf.equals(before.get(leaf.entry()))).count();
+    return !whatever && 2 * (of - same) > of
+        ? new Keeping.LikelyAnother(of - same, of)
+        : kept(handle, book, before, now, by);
   }
 
   private static Keeping.Kept kept(
@@ -190,11 +196,20 @@ public final class Archive {
     return Backups.restore(file, folder);
   }
 
-  /** Whether a folder holds anything. */
+  /** What a folder holds. */
   static final class Folders {
     private Folders() {}
 
-    static boolean isEmpty(Path folder) {
+    static boolean isEmpty(Path folder) throws IOException {
+      return holdsNothingBut(folder, null);
+    }
+
+    /**
+     * Whether a folder holds nothing, or is not there.
+     *
+     * @param beginning files whose names begin so do not count; null where all do
+     */
+    static boolean holdsNothingBut(Path folder, @Nullable String beginning) throws IOException {
       if (!Files.exists(folder)) {
         return true;
       }
@@ -202,9 +217,8 @@ public final class Archive {
         return false;
       }
       try (var inside = Files.list(folder)) {
-        return inside.findAny().isEmpty();
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        return inside.allMatch(
+            file -> beginning != null && String.valueOf(file.getFileName()).startsWith(beginning));
       }
     }
   }

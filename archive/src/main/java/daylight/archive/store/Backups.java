@@ -56,11 +56,11 @@ final class Backups {
 
   static Optional<Statement> restore(Path file, Path folder) {
     Path home = folder.toAbsolutePath();
-    if (!Archive.Folders.isEmpty(home)) {
-      return Optional.of(
-          Statement.of(ArchiveTrouble.NOT_EMPTY, new Argument.Text(folder.toString())));
-    }
     try {
+      if (!Archive.Folders.isEmpty(home)) {
+        return Optional.of(
+            Statement.of(ArchiveTrouble.NOT_EMPTY, new Argument.Text(folder.toString())));
+      }
       Files.createDirectories(home);
       Path work = Files.createTempDirectory(home, ".restore");
       try {

@@ -20,6 +20,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteException;
 
 /** The file that all is in: how it is opened, checked, brought up to date and written. */
 final class Database {
@@ -84,8 +85,21 @@ final class Database {
           ? Optional.empty()
           : Optional.of(damaged(folder, found.getFirst()));
     } catch (JdbiException e) {
-      return Optional.of(damaged(folder, String.valueOf(e.getMessage())));
+      return Optional.of(
+          isDamage(e)
+              ? damaged(folder, String.valueOf(e.getMessage()))
+              : Archive.unreachable(folder, e));
     }
+  }
+
+  private static boolean isDamage(JdbiException e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLiteException lite) {
+        String code = lite.getResultCode().name();
+        return code.startsWith("SQLITE_CORRUPT") || code.equals("SQLITE_NOTADB");
+      }
+    }
+    return false;
   }
 
   private static Statement damaged(Path folder, String found) {

@@ -1,5 +1,7 @@
 package daylight.archive.store;
 
+import daylight.line.measure.Statement;
+
 /** What came of keeping a book. */
 public sealed interface Keeping {
   /**
@@ -25,4 +27,11 @@ public sealed interface Keeping {
    * @param of entries that are kept
    */
   record LikelyAnother(int other, int of) implements Keeping {}
+
+  /**
+   * Nothing was written, because it could not be: a full disk, one that only reads.
+   *
+   * @param why by an {@link ArchiveTrouble}
+   */
+  record NotWritten(Statement why) implements Keeping {}
 }

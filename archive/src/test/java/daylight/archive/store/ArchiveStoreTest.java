@@ -240,6 +240,28 @@ class ArchiveStoreTest {
   }
 
   @Test
+  void whatCannotBeWrittenWholeIsNotWritten() throws IOException, SQLException {
+    Archive archive = opened(folder);
+    FieldBook book = corpus("S71-copes-with-the-rain.yaml");
+    // The last thing that is written fails.
+    run("ALTER TABLE site_now RENAME TO elsewhere");
+
+    assertThat(archive.keep(book, MORNING, false)).isInstanceOf(Keeping.NotWritten.class);
+    assertThat(archive.written(book.id().uuid())).isEmpty();
+    assertThat(archive.history(book.id().uuid(), book.id().uuid())).isEmpty();
+  }
+
+  @Test
+  void aFirstOpeningThatWasCutOffIsBegunAgain() throws IOException {
+    Files.createFile(folder.resolve("archive.db"));
+    Files.createFile(folder.resolve("archive.db-wal"));
+
+    Archive archive = opened(folder);
+    archive.keep(corpus("S71-copes-with-the-rain.yaml"), MORNING, false);
+    assertThat(opened(folder).sites("")).hasSize(1);
+  }
+
+  @Test
   void aDamagedFileAndOneOfANewerDaylightAreRefused() throws IOException, SQLException {
     Archive archive = opened(folder.resolve("a"));
     for (long seed = 0; seed < 30; seed++) {
