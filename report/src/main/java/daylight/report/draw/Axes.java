@@ -15,6 +15,10 @@ final class Axes {
   private static final double APART_ACROSS = 70;
 
   private static final double APART_UP = 40;
+  private static final double GAP = 8;
+
+  /** From each of 1, 2 and 5 this leads to the next, and not beyond. */
+  private static final double NEXT = 2.6;
 
   private static final double DOT = 3.5;
 
@@ -97,7 +101,7 @@ final class Axes {
 
   /** The axis below the plot with its marks; the last ones may stand beyond what it ends at. */
   void across(AxisUnit unit) {
-    double step = unit.step(APART_ACROSS * across / plot.width());
+    double step = roomy(unit);
     double low = plot.bottom();
     sheet.add(Pen.line(new Stroke(plot.x(), low, plot.right(), low), Ink.DARK, 1));
     for (int i = 0; i * step <= across * (1 + 1e-9); i++) {
@@ -107,6 +111,25 @@ final class Axes {
       double left = x - Typeface.width(text, SIZE, false) / 2;
       sheet.add(Pen.text(left, low + 13, text, SIZE, false, Ink.DARK));
     }
+  }
+
+  /** The step at which the marks have room beside each other. */
+  private double roomy(AxisUnit unit) {
+    double step = unit.step(APART_ACROSS * across / plot.width());
+    while (step < across
+        && plot.width() * step / across < Typeface.width(widest(unit, step), SIZE, false) + GAP) {
+      step = unit.step(NEXT * step);
+    }
+    return step;
+  }
+
+  private String widest(AxisUnit unit, double step) {
+    String widest = "";
+    for (int i = 0; i * step <= across * (1 + 1e-9); i++) {
+      String text = unit.tick(i * step);
+      widest = text.length() > widest.length() ? text : widest;
+    }
+    return widest;
   }
 
   /** The marks left of the plot, and its edge. */

@@ -103,7 +103,7 @@ final class PumpPlot {
     bar(axes.at(flow.value(), head.lower95()), axes.at(flow.value(), head.upper95()));
     Point at = axes.at(flow.value(), head.value());
     axes.dot(at);
-    axes.name(at, words.word("draw.pump.here"));
+    axes.name(axes.at(flow.upper95(), head.value()), words.word("draw.pump.here"));
   }
 
   private void bar(Point from, Point to) {

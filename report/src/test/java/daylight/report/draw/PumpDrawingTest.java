@@ -83,6 +83,7 @@ class PumpDrawingTest {
     "3, 0.0002, 0.02, It runs",
     "6.5, 0.0012, 0, It keeps up as long as",
     "1, 0.0035, 0, the water goes on rising",
+    "1, 0.0075, 0, the water goes on rising",
     "1, 0.0004, 0.1, it pumps its own water",
     "9, 0.0004, 0, the pump will not pump",
     "-60, 0.0004, 0, more than the end of its curve says"
