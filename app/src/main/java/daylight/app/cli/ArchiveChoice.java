@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
@@ -21,8 +20,6 @@ import picocli.CommandLine.Option;
 
 /** Which archive a command works on, and what it says of it. */
 final class ArchiveChoice {
-  private static final JsonMapper MAPPER = new JsonMapper();
-
   @Option(
       names = "--archive",
       paramLabel = "DIR",
@@ -73,12 +70,12 @@ final class ArchiveChoice {
   /** Why it was not done. */
   int refused(CommandSpec spec, Statement why, int code) {
     if (json) {
-      ObjectNode reply = reply("refused");
+      ObjectNode reply = JsonReply.reply("refused");
       reply
           .putArray("complaints")
           .addObject()
           .put("code", why.key().key())
-          .put("text", words.say(why));
+          .put("sentence", words.say(why));
       out(spec).println(reply.toPrettyString());
     } else {
       spec.commandLine().getErr().println("daylight: " + words.say(why));
@@ -97,10 +94,6 @@ final class ArchiveChoice {
     if (json) {
       out(spec).println(reply.toPrettyString());
     }
-  }
-
-  static ObjectNode reply(String kind) {
-    return MAPPER.createObjectNode().put("daylight-reply", 1).put("kind", kind);
   }
 
   static PrintWriter out(CommandSpec spec) {

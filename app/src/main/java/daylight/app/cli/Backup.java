@@ -35,7 +35,7 @@ final class Backup implements Callable<Integer> {
                 .orElseGet(
                     () -> {
                       archive.say(here, "cli.archive.saved", new Argument.Text(file.toString()));
-                      archive.json(here, ArchiveChoice.reply("saved").put("file", file.toString()));
+                      archive.json(here, JsonReply.reply("saved").put("file", file.toString()));
                       return ExitCode.DONE;
                     }));
   }

@@ -148,7 +148,7 @@ final class Chapters implements Callable<Integer> {
       written.add(captions);
     }
     if (console.json()) {
-      ObjectNode reply = VideoConsole.reply("chapters");
+      ObjectNode reply = JsonReply.reply("chapters");
       ArrayNode list = reply.putArray("chapters");
       for (Cue chapter : chapters) {
         list.addObject()

@@ -68,7 +68,7 @@ final class CounterConsole {
   }
 
   private static ObjectNode object(Found.Counter counter) {
-    ObjectNode reply = VideoConsole.reply("counter");
+    ObjectNode reply = JsonReply.reply("counter");
     reply
         .putObject("region")
         .put("x", counter.window().left())

@@ -81,7 +81,7 @@ final class Export implements Callable<Integer> {
       return Console.of(here, archive.json()).notWritten(out, e);
     }
     archive.say(here, "cli.archive.exported", new Argument.Text(out.toString()));
-    archive.json(here, ArchiveChoice.reply("exported").put("file", out.toString()));
+    archive.json(here, JsonReply.reply("exported").put("file", out.toString()));
     return ExitCode.DONE;
   }
 

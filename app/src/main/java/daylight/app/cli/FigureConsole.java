@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.measure.Argument;
@@ -13,8 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** What the calculations say, as sentences or as one JSON object, and the exit code with it. */
 final class FigureConsole {
-  private static final JsonMapper MAPPER = new JsonMapper();
-
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean json;
@@ -38,7 +35,7 @@ final class FigureConsole {
 
   /** Every option that is wrong, each with its own complaint. */
   int misunderstood() {
-    ObjectNode reply = reply("refused");
+    ObjectNode reply = JsonReply.reply("refused");
     ArrayNode complaints = reply.putArray("complaints");
     for (Given.Wrong wrong : given.wrong()) {
       String sentence = words.say(wrong.key(), wrong.arguments().toArray(Argument[]::new));
@@ -55,7 +52,7 @@ final class FigureConsole {
 
   /** The figures, then what is to be said about them. */
   int say(Figured figured) {
-    ObjectNode reply = reply("figured").put("figure", figured.figure());
+    ObjectNode reply = JsonReply.reply("figured").put("figure", figured.figure());
     ArrayNode figures = reply.putArray("figures");
     for (Figured.Value value : figured.values()) {
       String sentence = words.say(value.key(), value.arguments().toArray(Argument[]::new));
@@ -78,10 +75,5 @@ final class FigureConsole {
       out.println(reply.toPrettyString());
     }
     return figured.open() ? ExitCode.SOMETHING_OPEN : ExitCode.DONE;
-  }
-
-  private static ObjectNode reply(String outcome) {
-    ObjectNode reply = MAPPER.createObjectNode();
-    return reply.put("schema", "daylight-reply").put("version", 1).put("outcome", outcome);
   }
 }

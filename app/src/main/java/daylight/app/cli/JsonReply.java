@@ -78,7 +78,8 @@ final class JsonReply {
     return reply.toPrettyString();
   }
 
-  private static ObjectNode reply(String outcome) {
+  /** What every reply begins with. */
+  static ObjectNode reply(String outcome) {
     ObjectNode reply = MAPPER.createObjectNode();
     return reply.put("schema", "daylight-reply").put("version", 1).put("outcome", outcome);
   }

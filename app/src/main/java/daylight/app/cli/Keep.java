@@ -92,7 +92,7 @@ final class Keep implements Callable<Integer> {
             new Argument.Count(kept.same()));
         archive.json(
             here,
-            ArchiveChoice.reply("kept")
+            JsonReply.reply("kept")
                 .put("book", whole.id().uuid().toString())
                 .put("added", kept.added())
                 .put("changed", kept.changed())

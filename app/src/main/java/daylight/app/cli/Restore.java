@@ -34,7 +34,7 @@ final class Restore implements Callable<Integer> {
               Argument where = new Argument.Text(archive.folder().toString());
               archive.say(here, "cli.archive.restored", where);
               archive.json(
-                  here, ArchiveChoice.reply("restored").put("folder", archive.folder().toString()));
+                  here, JsonReply.reply("restored").put("folder", archive.folder().toString()));
               return ExitCode.DONE;
             });
   }

@@ -36,7 +36,7 @@ final class Sites implements Callable<Integer> {
 
   private int list(CommandSpec here, Archive open) {
     List<KeptSite> sites = open.sites(text);
-    ObjectNode reply = ArchiveChoice.reply("sites");
+    ObjectNode reply = JsonReply.reply("sites");
     ArrayNode listed = reply.putArray("sites");
     for (KeptSite site : sites) {
       LocalDate last = site.lastVisit();

@@ -1,6 +1,5 @@
 package daylight.app.cli;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.app.Progress;
@@ -27,8 +26,6 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** What the commands about a recording say, as sentences or as one JSON object. */
 final class VideoConsole {
-  private static final JsonMapper MAPPER = new JsonMapper();
-
   private final Words words = Words.of(Language.EN, Shown.METRES);
   private final PrintWriter out;
   private final PrintWriter err;
@@ -82,7 +79,7 @@ final class VideoConsole {
   /** Something that is missing, though nothing is wrong with the recording. */
   int open(String outcome, String reason, String sentence) {
     if (json) {
-      object(reply(outcome).put("reason", reason).put("sentence", sentence));
+      object(JsonReply.reply(outcome).put("reason", reason).put("sentence", sentence));
     } else {
       err.println(sentence);
     }
@@ -126,7 +123,7 @@ final class VideoConsole {
   int copied(Path file, double from, Recording recording) {
     if (json) {
       return object(
-          reply("copied")
+          JsonReply.reply("copied")
               .put("file", file.toString())
               .put("from", from)
               .put("seconds", recording.seconds() - from));
@@ -145,7 +142,7 @@ final class VideoConsole {
    */
   int proxied(Path file, Recording recording, @Nullable String unfit) {
     if (json) {
-      ObjectNode reply = reply("copied").put("file", file.toString()).put("from", 0.0);
+      ObjectNode reply = JsonReply.reply("copied").put("file", file.toString()).put("from", 0.0);
       reply.put("seconds", recording.seconds());
       return object(
           reply.put("sound", unfit != null ? "left-out" : recording.sound() ? "kept" : "none"));
@@ -164,7 +161,8 @@ final class VideoConsole {
   /** A page of so many pictures that was written. */
   int sheet(Path file, int pictures) {
     if (json) {
-      return object(reply("sheet").put("file", file.toString()).put("pictures", pictures));
+      return object(
+          JsonReply.reply("sheet").put("file", file.toString()).put("pictures", pictures));
     }
     out.println(file);
     return ExitCode.DONE;
@@ -197,7 +195,7 @@ final class VideoConsole {
   int refused(Path video, Remark why) {
     String sentence = sentence(video, why);
     if (json) {
-      out.println(reply("refused").put("sentence", sentence).toPrettyString());
+      out.println(JsonReply.reply("refused").put("sentence", sentence).toPrettyString());
     } else {
       err.println(sentence);
     }
@@ -241,7 +239,7 @@ final class VideoConsole {
   }
 
   private static ObjectNode told(Recording recording, Path folder, List<Still.Taken> taken) {
-    ObjectNode reply = reply("recording");
+    ObjectNode reply = JsonReply.reply("recording");
     reply
         .put("container", recording.container())
         .put("codec", recording.codec())
@@ -266,11 +264,6 @@ final class VideoConsole {
       }
     }
     return reply;
-  }
-
-  static ObjectNode reply(String outcome) {
-    ObjectNode reply = MAPPER.createObjectNode();
-    return reply.put("schema", "daylight-reply").put("version", 1).put("outcome", outcome);
   }
 
   /** Seconds as minutes and seconds. */

@@ -97,7 +97,8 @@ class ArchiveCommandsTest {
     JsonNode kept = mapper.readTree(run("keep", book, "--json", "--archive", home()).out());
     JsonNode sites = mapper.readTree(run("sites", "--json", "--archive", home()).out());
 
-    assertThat(kept.get("kind").asText()).isEqualTo("kept");
+    assertThat(kept.get("schema").asText()).isEqualTo("daylight-reply");
+    assertThat(kept.get("outcome").asText()).isEqualTo("kept");
     assertThat(kept.get("added").asInt()).isGreaterThan(10);
     assertThat(sites.get("sites").get(0).get("book")).isEqualTo(kept.get("book"));
     String nowhere = folder.resolve("nowhere").toString();

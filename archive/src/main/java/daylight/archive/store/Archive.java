@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -31,6 +32,12 @@ import org.jspecify.annotations.Nullable;
  * is on the disk. Several threads may use it at once, and several programs; one writes at a time.
  */
 public final class Archive {
+  /**
+   * Where more than this share of what is kept would be other than it was, it may be another site;
+   * our own rule, no source.
+   */
+  private static final double MOST_OTHER = 0.5;
+
   private final Path folder;
   private final Jdbi jdbi;
 
@@ -104,7 +111,7 @@ public final class Archive {
     List<Leaf> now = Places.kept(leaves, places);
     int of = before.size();
     int same = (int) now.stream().filter(leaf -> leaf.equals(before.get(leaf.entry()))).count();
-    return !whatever && 2 * (of - same) > of
+    return !whatever && of - same > MOST_OTHER * of
         ? new Keeping.LikelyAnother(of - same, of)
         : kept(handle, book, before, now, by);
   }
@@ -130,12 +137,12 @@ public final class Archive {
         .forEach(gone -> Entries.revise(handle, id, gone, true, by));
     Keeping.Kept kept = new Keeping.Kept(added, changed, before.size(), same);
     if (kept.any()) {
-      Entries.site(handle, row(book, by));
+      Entries.site(handle, row(book, by.at()));
     }
     return kept;
   }
 
-  private static KeptSite row(FieldBook book, By by) {
+  private static KeptSite row(FieldBook book, Instant changed) {
     Site site = book.site();
     LocalDate last =
         book.visits().stream()
@@ -145,7 +152,7 @@ public final class Archive {
             .orElse(null);
     String address = Objects.requireNonNullElse(site.address(), "");
     return new KeptSite(
-        book.id().uuid(), site.name(), address, book.visits().size(), last, by.at());
+        book.id().uuid(), site.name(), address, book.visits().size(), last, changed);
   }
 
   /** The sites whose name or address holds some text, in any case; all for an empty one. */
@@ -155,11 +162,11 @@ public final class Archive {
 
   /** A book as it is now; empty where none of that identity is kept. */
   public Optional<ReadBook> book(UUID book) {
-    return written(book)
-        .map(
-            text ->
-                FieldBookReader.read(
-                    book + ".yaml", text.getBytes(StandardCharsets.UTF_8), folder));
+    return written(book).map(text -> read(book, text));
+  }
+
+  private ReadBook read(UUID book, String text) {
+    return FieldBookReader.read(book + ".yaml", text.getBytes(StandardCharsets.UTF_8), folder);
   }
 
   /** The same as a file would have it. */
@@ -175,7 +182,22 @@ public final class Archive {
 
   /** Makes what is derived anew from the revisions; returns whether it said anything else. */
   public boolean rebuild() {
-    return Database.writing(jdbi, Entries::rebuild);
+    return Database.writing(
+        jdbi,
+        handle -> {
+          List<KeptSite> before = Entries.sites(handle, "");
+          boolean entries = Entries.rebuild(handle);
+          Entries.forgetSites(handle);
+          Entries.changed(handle)
+              .forEach(
+                  (book, changed) -> {
+                    String text = BookTree.together(Entries.now(handle, book));
+                    FieldBook whole = read(book, text).book();
+                    Entries.site(
+                        handle, row(Objects.requireNonNull(whole, book.toString()), changed));
+                  });
+          return entries || !Entries.sites(handle, "").equals(before);
+        });
   }
 
   /**

@@ -4,7 +4,7 @@ import daylight.line.measure.Statement;
 
 /** What came of opening an archive. */
 public sealed interface ArchiveOpening {
-  /** It is open; whoever opened it closes it. */
+  /** It is open; nothing of it needs closing. */
   record Opened(Archive archive) implements ArchiveOpening {}
 
   /**

@@ -4,9 +4,12 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -15,10 +18,11 @@ import java.util.zip.ZipOutputStream;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 
-/** An archive in one file, and back. Nothing is half there: the last step is a rename. */
+/**
+ * An archive in one file, and back. Nothing is half there: the last step is a rename of what is on
+ * the disk already.
+ */
 final class Backups {
-  private static final String ARCHIVE = "archive.db";
-
   private Backups() {}
 
   static Optional<Statement> save(Jdbi jdbi, Path file) {
@@ -31,11 +35,12 @@ final class Backups {
       Files.createDirectories(folder);
       Path work = Files.createTempDirectory(folder, ".backup");
       try {
-        Path copy = work.resolve(ARCHIVE);
+        Path copy = Database.file(work);
         // A copy of one moment, whatever is written meanwhile.
         jdbi.useHandle(handle -> handle.execute("VACUUM INTO ?", copy.toString()));
         Path packed = work.resolve("packed");
         pack(copy, packed);
+        settle(packed);
         Files.move(packed, file, StandardCopyOption.ATOMIC_MOVE);
       } finally {
         remove(work);
@@ -48,7 +53,7 @@ final class Backups {
 
   private static void pack(Path copy, Path packed) throws IOException {
     try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(packed))) {
-      out.putNextEntry(new ZipEntry(ARCHIVE));
+      out.putNextEntry(new ZipEntry(Database.NAME));
       Files.copy(copy, out);
       out.closeEntry();
     }
@@ -68,7 +73,8 @@ final class Backups {
         if (wrong.isPresent()) {
           return wrong;
         }
-        Files.move(work.resolve(ARCHIVE), Database.file(home), StandardCopyOption.ATOMIC_MOVE);
+        settle(Database.file(work));
+        Files.move(Database.file(work), Database.file(home), StandardCopyOption.ATOMIC_MOVE);
         return Optional.empty();
       } finally {
         remove(work);
@@ -82,15 +88,22 @@ final class Backups {
 
   private static Optional<Statement> unpack(Path file, Path work) throws IOException {
     try (ZipFile zip = new ZipFile(file.toFile())) {
-      ZipEntry entry = zip.getEntry(ARCHIVE);
+      ZipEntry entry = zip.getEntry(Database.NAME);
       if (entry == null) {
-        return Optional.of(notBackup(file, ARCHIVE));
+        return Optional.of(notBackup(file, Database.NAME));
       }
       try (InputStream in = zip.getInputStream(entry)) {
-        Files.copy(in, work.resolve(ARCHIVE));
+        Files.copy(in, Database.file(work));
       }
     }
-    return Database.wrong(work).map(wrong -> notBackup(file, ARCHIVE));
+    return Database.wrong(work).map(wrong -> notBackup(file, Database.NAME));
+  }
+
+  /** Waits until the disk has a file. */
+  private static void settle(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
   }
 
   private static Statement notBackup(Path file, String why) {
@@ -100,7 +113,7 @@ final class Backups {
 
   private static void remove(Path folder) throws IOException {
     try (var files = Files.walk(folder)) {
-      for (Path path : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+      for (Path path : files.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(path);
       }
     }

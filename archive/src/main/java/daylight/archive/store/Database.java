@@ -27,10 +27,10 @@ final class Database {
   /** What says "Daylight" in the head of the file (SQLite's {@code application_id}). */
   static final int MARK = 0x4461796C;
 
-  private static final String NAME = "archive.db";
+  static final String NAME = "archive.db";
   private static final byte[] HEAD = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
-  /** Where SQLite keeps that number in the head. */
+  /** Where SQLite keeps that number in the head of a file (its file format, from memory). */
   private static final int MARK_AT = 68;
 
   private static final int HEAD_LENGTH = 100;
@@ -62,7 +62,7 @@ final class Database {
     return source;
   }
 
-  /** What is wrong with the file of a folder that has one; it is not written to. */
+  /** What is wrong with the file of a folder that has one; one that is not ours is left alone. */
   static Optional<Statement> wrong(Path folder) throws IOException {
     Path file = file(folder);
     byte[] head = new byte[HEAD_LENGTH];

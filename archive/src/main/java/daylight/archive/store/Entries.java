@@ -11,7 +11,9 @@ import java.time.LocalDate;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Update;
 import org.jspecify.annotations.Nullable;
@@ -154,6 +156,24 @@ final class Entries {
                         row.getString("device"),
                         Instant.parse(row.getString("made_at")))))
         .list();
+  }
+
+  static void forgetSites(Handle handle) {
+    handle.execute("DELETE FROM site_now");
+  }
+
+  /** The books that hold anything now, and when each was written to last. */
+  static Map<UUID, Instant> changed(Handle handle) {
+    return handle
+        .createQuery(
+            "SELECT book, MAX(made_at) AS last FROM revision WHERE book IN"
+                + " (SELECT book FROM entry_now) GROUP BY book")
+        .map(
+            (row, c) ->
+                Map.entry(
+                    UUID.fromString(row.getString("book")), Instant.parse(row.getString("last"))))
+        .stream()
+        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
   /** Makes the entries of now anew; true where they were not what the revisions say. */

@@ -188,11 +188,14 @@ class ArchiveStoreTest {
     FieldBook book = corpus("S71-copes-with-the-rain.yaml");
     archive.keep(book, MORNING, false);
     String before = archive.written(book.id().uuid()).orElseThrow();
+    List<KeptSite> sites = archive.sites("");
     run("DELETE FROM entry_now WHERE section = 'locates'");
+    run("UPDATE site_now SET name = 'something else', visits = 7");
 
     assertThat(archive.written(book.id().uuid())).isNotEqualTo(Optional.of(before));
     assertThat(archive.rebuild()).isTrue();
     assertThat(archive.written(book.id().uuid())).contains(before);
+    assertThat(archive.sites("")).isEqualTo(sites);
     assertThat(archive.rebuild()).isFalse();
   }
 
@@ -209,8 +212,7 @@ class ArchiveStoreTest {
     opened(folder);
     Jdbi jdbi = Database.connect(Database.file(folder));
 
-    // SQLite's documentation of pragmas: synchronous 2 is FULL (looked up in no file here; from
-    // memory).
+    // 2 is FULL (SQLite's documentation of pragmas, from memory).
     assertThat(pragma(jdbi, "synchronous")).isEqualTo("2");
     assertThat(pragma(jdbi, "foreign_keys")).isEqualTo("1");
     assertThat(pragma(jdbi, "journal_mode")).isEqualTo("wal");

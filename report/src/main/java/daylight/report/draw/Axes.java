@@ -11,7 +11,7 @@ import java.util.List;
 final class Axes {
   static final double SIZE = 8;
 
-  /** How far apart two marks stand at least, points. */
+  /** Two marks stand so far apart at most, but for words that are wider, points. */
   private static final double APART_ACROSS = 70;
 
   private static final double APART_UP = 40;
@@ -45,10 +45,6 @@ final class Axes {
     this.up = up;
     this.down = down;
     this.labeller = new Labeller(plot);
-  }
-
-  Box plot() {
-    return plot;
   }
 
   double x(double value) {
@@ -99,7 +95,7 @@ final class Axes {
     sheet.add(Pen.filled(Pen.through(round, true), fill));
   }
 
-  /** The axis below the plot with its marks; the last ones may stand beyond what it ends at. */
+  /** The axis below the plot with its marks. */
   void across(AxisUnit unit) {
     double step = roomy(unit);
     double low = plot.bottom();
