@@ -1,6 +1,7 @@
 package daylight.footage.counter;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -64,6 +65,25 @@ final class Cells {
   boolean rare(int[] line) {
     Layout layout = layouts.get(key(line));
     return layout == null || layout.seen < RARE * all;
+  }
+
+  /**
+   * How far at most a glyph of a line stands from where such glyphs stand, pixels, wherever the
+   * line as a whole stands.
+   */
+  double off(int[] line, List<Cut.Box> boxes) {
+    Layout layout = layouts.get(key(line));
+    if (layout == null) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double[] off = new double[boxes.size()];
+    for (int glyph = 0; glyph < off.length; glyph++) {
+      off[glyph] = boxes.get(glyph).centre() - layout.middle(glyph);
+    }
+    double[] sorted = off.clone();
+    Arrays.sort(sorted);
+    double shift = sorted[sorted.length / 2];
+    return Arrays.stream(off).map(one -> Math.abs(one - shift)).max().orElse(0);
   }
 
   /** Learns where glyphs stand from a line that was cut cleanly. */

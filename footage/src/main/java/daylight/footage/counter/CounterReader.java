@@ -80,6 +80,7 @@ public final class CounterReader {
             count,
             watch,
             luma -> scrolls.forEach(s -> s.add(luma.number(), s.strip().read(luma))));
+    scrolls.forEach(Scroll::settle);
     return whole ? judged(scrolls) : new Found.Stopped();
   }
 

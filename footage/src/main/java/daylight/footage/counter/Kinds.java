@@ -5,11 +5,14 @@ import java.util.List;
 
 /** The glyphs of one line by their shape: a counter has a dozen, however often they appear. */
 final class Kinds {
-  private static final int MOST = 160;
+  private static final int MOST = 300;
   private static final float SAME = 0.95f;
   private static final float LIKE = 0.75f;
   private static final int OFTEN = 3;
   private static final int SETTLED = 400;
+
+  /** So sure the network is of what it sees beyond doubt. */
+  private static final float PLAIN = 0.95f;
 
   private final Letters letters;
   private final List<float[]> means = new ArrayList<>();
@@ -40,6 +43,16 @@ final class Kinds {
     return kind < named || counts.get(kind) >= OFTEN;
   }
 
+  /** Whether a kind is settled or a digit beyond doubt: a counter may show one for one frame. */
+  boolean holds(int kind) {
+    return settled(kind) || plain(kind);
+  }
+
+  private boolean plain(int kind) {
+    char letter = letter(kind);
+    return Character.isDigit(letter) && opinion(kind)[Letters.KINDS.indexOf(letter)] > PLAIN;
+  }
+
   int count(int kind) {
     return counts.get(kind);
   }
@@ -47,6 +60,20 @@ final class Kinds {
   /** How near the shape given last is to its kind. */
   float near() {
     return near;
+  }
+
+  /** The likeliest letter of a shape: that of its kind, or what the network says of it. */
+  char seemingly(float[] shape) {
+    float nearest = SAME;
+    int best = -1;
+    for (int i = 0; i < means.size(); i++) {
+      float alike = Shape.alike(means.get(i), shape);
+      if (alike >= nearest) {
+        nearest = alike;
+        best = i;
+      }
+    }
+    return letter(best >= 0 ? opinion(best) : letters.opinion(shape));
   }
 
   /** The kind of a shape: one there is or a new one; -1 where there are too many. */
@@ -98,9 +125,12 @@ final class Kinds {
     return opinions.get(kind);
   }
 
-  /** The likeliest letter of a kind. */
+  /** The likeliest letter of a kind; a question mark for what is none. */
   char letter(int kind) {
-    float[] opinion = opinion(kind);
+    return kind < 0 ? '?' : letter(opinion(kind));
+  }
+
+  private static char letter(float[] opinion) {
     int best = 0;
     for (int i = 1; i < opinion.length; i++) {
       best = opinion[i] > opinion[best] ? i : best;

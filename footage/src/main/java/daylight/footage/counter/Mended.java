@@ -18,7 +18,7 @@ final class Mended {
   private static final int MOST_KINDS = 60;
   private static final int ROUNDS = 40;
   private static final int PROMOTIONS = 6;
-  private static final int FEWEST = 2;
+  private static final int FEWEST = 1;
   private static final int DIGITS = 10;
 
   /** Readings further apart in time say nothing of one another, seconds. */
@@ -31,6 +31,11 @@ final class Mended {
 
   /** What another shape for the same figure costs: less than a figure that goes to and fro. */
   private static final double UNTURNED = 1;
+
+  /**
+   * What the roughest place costs at most: a counter may be set anew, and no name is worth that.
+   */
+  private static final double SET_ANEW = 8;
 
   /** What a reading that cannot be understood costs. */
   private static final double UNREAD = 6;
@@ -336,14 +341,19 @@ final class Mended {
     }
     Stay before = null;
     Stay here = null;
+    double last = 0;
+    double dearest = 0;
     for (Stay next : stays) {
       if (here != null) {
-        cost += rough(before, here, next);
+        double rough = rough(before, here, next);
+        cost += rough;
+        dearest = Math.max(dearest, last + rough);
+        last = rough;
       }
       before = here;
       here = next;
     }
-    return cost;
+    return cost - Math.max(0, dearest - SET_ANEW);
   }
 
   /** How far a reading lies from the line between its neighbours, beyond what rounding does. */

@@ -14,6 +14,9 @@ final class Path {
   /** Nobody pushes faster, metres a second; common practice, no source. */
   static final double FASTEST = 2.5;
 
+  /** Seldom faster than this, metres a second; common practice, no source. */
+  private static final double USUAL = 1;
+
   private static final double LEAP = 9;
   private static final double DEAREST_STAY = 10;
   private static final int LOOK_BACK = 60;
@@ -50,7 +53,10 @@ final class Path {
             best[j]
                 + passed[i]
                 - passed[j + 1]
-                + leap(stays.get(j), stays.get(i), series.metresPerStep(), seconds);
+                + leap(stays.get(j), stays.get(i), series.metresPerStep(), seconds)
+                + (j < i - 1
+                    ? hurry(stays.get(j), stays.get(i), series.metresPerStep(), seconds)
+                    : 0);
         if (price < best[i]) {
           best[i] = price;
           from[i] = j;
@@ -106,6 +112,13 @@ final class Path {
 
   private static double leap(Stay a, Stay b, double metresPerStep, double[] seconds) {
     return leaps(a, b, metresPerStep, seconds) ? LEAP : 0;
+  }
+
+  /** What a run costs that is faster than usual where readings between are passed over. */
+  private static double hurry(Stay a, Stay b, double metresPerStep, double[] seconds) {
+    double metres = (Math.abs(b.steps() - a.steps()) - 1) * metresPerStep;
+    double speed = metres / (seconds[b.first()] - seconds[a.last()]);
+    return LEAP * Math.clamp((speed - USUAL) / (FASTEST - USUAL), 0, 1);
   }
 
   private static List<Stay> stays(Series series) {

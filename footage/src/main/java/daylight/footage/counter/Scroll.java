@@ -16,6 +16,7 @@ final class Scroll {
 
   private final Strip strip;
   private final int[] said;
+  private int[] seemed;
   private final List<int[]> lines = new ArrayList<>();
   private final Map<String, Integer> known = new HashMap<>();
   private final Map<Integer, byte[]> kept = new HashMap<>();
@@ -25,15 +26,16 @@ final class Scroll {
     this.strip = strip;
     said = new int[frames];
     Arrays.fill(said, NOTHING);
+    seemed = said;
   }
 
   Strip strip() {
     return strip;
   }
 
-  /** Takes what a frame says; where that cannot be told or is odd, what it shows. */
+  /** Takes what a frame says; where that is not sure, what it shows. */
   void add(int frame, int[] line) {
-    if (line.length == 0 || strip.rare()) {
+    if (!strip.sure()) {
       byte[] seen = strip.seen();
       bytes += seen.length;
       if (bytes < MOST_KEPT) {
@@ -56,6 +58,20 @@ final class Scroll {
             });
   }
 
+  /** Takes back what holds something that did not come again. */
+  void settle() {
+    seemed = said.clone();
+    boolean[] holds = new boolean[lines.size()];
+    for (int i = 0; i < holds.length; i++) {
+      holds[i] = strip.holds(lines.get(i));
+    }
+    for (int frame = 0; frame < said.length; frame++) {
+      if (said[frame] >= 0 && !holds[said[frame]]) {
+        said[frame] = NOTHING;
+      }
+    }
+  }
+
   /** What a frame shows that could not be read at once; null for one that could. */
   byte @Nullable [] kept(int frame) {
     return kept.get(frame);
@@ -68,6 +84,11 @@ final class Scroll {
   /** Which line a frame says; negative for none. */
   int at(int frame) {
     return said[frame];
+  }
+
+  /** Which line a frame seemed to say, whether it came again or not; negative for none. */
+  int seemed(int frame) {
+    return seemed[frame];
   }
 
   /** How many lines there are. */

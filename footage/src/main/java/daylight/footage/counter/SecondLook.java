@@ -15,7 +15,7 @@ final class SecondLook {
   /** So many steps beyond its neighbours a figure is looked for. */
   private static final long AROUND = 30;
 
-  /** So much likelier than any other, as a logarithm: about one in three thousand. */
+  /** So much likelier than any other, as a logarithm. */
   private static final double CLEARLY = 8;
 
   /** So far off in its own spread no digit is the right one. */
@@ -172,7 +172,29 @@ final class SecondLook {
         }
       }
     }
-    return best - second > CLEARLY * spread ? told : null;
+    if (told == null || best - second <= CLEARLY * spread) {
+      return null;
+    }
+    return contradicted(frame, told.shown()) ? null : told;
+  }
+
+  /**
+   * Whether the glyphs as they were cut on the frame say another figure of as many digits; a shape
+   * without a name counts as what the network takes it for.
+   */
+  private boolean contradicted(int frame, String shown) {
+    int line = scroll.seemed(frame);
+    if (line < 0) {
+      return false;
+    }
+    char[] likeliest = scroll.names();
+    for (int kind = 0; kind < likeliest.length; kind++) {
+      likeliest[kind] = names[kind] == '?' ? likeliest[kind] : names[kind];
+    }
+    List<Said> said = Said.in(scroll.text(line, likeliest));
+    return said.size() > place
+        && said.get(place).shown().length() == shown.length()
+        && !said.get(place).shown().equals(shown);
   }
 
   /** The digits of a figure in a form; empty where it is not written so. */

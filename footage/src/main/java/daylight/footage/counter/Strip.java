@@ -31,6 +31,17 @@ final class Strip {
   /** Rows kept above and below a line, pixels. */
   private static final int ROWS_AROUND = 4;
 
+  /** On such a share of the frames glyphs touch that they have to be parted. */
+  private static final double TOUCH = 0.02;
+
+  /** Pieces are odder than what touches always; so much less belief in them is no reason. */
+  private static final double LESS_SURE = 0.1;
+
+  private static final int MOST_SPECKS = 6;
+
+  /** So far from where it usually stands, in heights, a glyph is not the one that stands there. */
+  private static final double CELL = 0.3;
+
   /** On fewer frames a figure may be still by chance. */
   private static final int FEW = 12;
 
@@ -43,16 +54,18 @@ final class Strip {
   private final int bottom;
   private final byte[] pixels;
   private final Ink ink;
-  private final Cut cut;
+  private final Cutter cutter;
   private final Kinds kinds;
   private final Cells cells;
   private Spacing spacing = Spacing.NONE;
   private double belief;
+  private int digitWidth;
   private int figureLeft;
   private int figureRight;
   private int wordBefore;
   private boolean changes;
   private boolean rare;
+  private boolean sure;
 
   private Strip(Sheets sheets, int top, int bottom, int reach, Letters letters) {
     window = sheets.window();
@@ -64,8 +77,8 @@ final class Strip {
     this.bottom = bottom;
     pixels = new byte[window.width() * window.height()];
     ink = new Ink(window.width(), window.height(), sheets.strokeReach());
-    cut = new Cut(window.width(), window.height());
     kinds = new Kinds(letters);
+    cutter = new Cutter(window, kinds, top, bottom, threshold, reach);
     cells =
         new Cells(
             kinds, new Likeness(sheets.inked(), sheets.behind(), window.width(), top, bottom));
@@ -158,7 +171,7 @@ final class Strip {
     List<Integer> tops = new ArrayList<>();
     List<Integer> bottoms = new ArrayList<>();
     for (int n = 0; n < sheets.count(); n++) {
-      for (Cut.Box box : boxes(sheets.ink(n))) {
+      for (Cut.Box box : cutter.boxes(sheets.ink(n))) {
         if (box.height() >= 0.7 * (bottom - top)) {
           tops.add(box.top());
           bottoms.add(box.bottom());
@@ -171,27 +184,62 @@ final class Strip {
     tops.sort(null);
     bottoms.sort(null);
     int first = tops.get(tops.size() / 2);
-    Strip strip = new Strip(sheets, first, bottoms.get(bottoms.size() / 2), reach, letters);
-    strip.learn(sheets);
-    return strip;
+    int last = bottoms.get(bottoms.size() / 2);
+    Strip strip = new Strip(sheets, first, last, reach, letters);
+    double touch = strip.learn(sheets);
+    strip.cutter.part(strip.digitWidth);
+    if (touch < TOUCH) {
+      return strip;
+    }
+    Strip parted = new Strip(sheets, first, last, reach, letters);
+    parted.cutter.part(strip.digitWidth);
+    parted.learn(sheets);
+    return parted.belief > strip.belief - LESS_SURE * touch ? parted : strip;
   }
 
-  private void learn(Sheets sheets) {
-    List<List<Cut.Box>> cuts = new ArrayList<>();
-    List<int[]> labels = new ArrayList<>();
+  /** Learns the line; gives the share of the frames on which glyphs seem to touch. */
+  private double learn(Sheets sheets) {
+    List<Glyphs> lines = new ArrayList<>();
     for (int n = 0; n < sheets.count(); n++) {
-      int[] strokes = sheets.ink(n);
-      List<Cut.Box> boxes = boxes(strokes);
-      cuts.add(boxes);
-      labels.add(boxes.stream().mapToInt(box -> kind(strokes, box)).toArray());
+      lines.add(cutter.glyphs(sheets.ink(n), 0));
     }
     kinds.settle();
+    belief = belief(lines);
+    spacing = Spacing.of(lines, kinds, bottom - top);
+    digitWidth = Glyphs.digitWidth(lines, kinds, bottom - top);
+    List<List<String>> said = new ArrayList<>();
+    figureLeft = window.width();
+    wordBefore = 0;
+    for (Glyphs glyphs : lines) {
+      int[] line = glyphs.line(spacing, kinds);
+      if (clean(line)) {
+        cells.place(line, glyphs.boxes());
+        span(line, glyphs.boxes());
+      }
+      said.add(Said.in(text(line)).stream().map(Said::shown).toList());
+    }
+    changes = sheets.count() < FEW || said.stream().distinct().count() > 1;
+    cells.settle();
+    for (int n = 0; n < sheets.count(); n++) {
+      int[] line = lines.get(n).line(spacing, kinds);
+      if (certain(line)) {
+        sheets.copy(n, pixels);
+        ink.find(pixels, dark, least);
+        cells.look(line, ink);
+      }
+    }
+    return (double) lines.stream().filter(line -> line.touch(kinds, digitWidth)).count()
+        / sheets.count();
+  }
+
+  private double belief(List<Glyphs> lines) {
     double sum = 0;
     double all = 0;
-    for (int[] line : labels) {
-      for (int kind : line) {
+    for (Glyphs line : lines) {
+      for (int i = 0; i < line.count(); i++) {
+        int kind = line.kind(i);
         all++;
-        if (kind >= 0 && kinds.letter(kind) != '?') {
+        if (kinds.letter(kind) != '?') {
           float[] opinion = kinds.opinion(kind);
           float most = 0;
           for (float one : opinion) {
@@ -201,29 +249,7 @@ final class Strip {
         }
       }
     }
-    belief = all == 0 ? 0 : sum / all;
-    spacing = Spacing.of(cuts, labels, kinds, bottom - top);
-    List<List<String>> said = new ArrayList<>();
-    figureLeft = window.width();
-    wordBefore = 0;
-    for (int n = 0; n < sheets.count(); n++) {
-      int[] line = spaced(cuts.get(n), labels.get(n));
-      if (clean(line)) {
-        cells.place(line, cuts.get(n));
-        span(line, cuts.get(n));
-      }
-      said.add(Said.in(text(line)).stream().map(Said::shown).toList());
-    }
-    changes = sheets.count() < FEW || said.stream().distinct().count() > 1;
-    cells.settle();
-    for (int n = 0; n < sheets.count(); n++) {
-      int[] line = spaced(cuts.get(n), labels.get(n));
-      if (clean(line) && cells.knows(line)) {
-        sheets.copy(n, pixels);
-        ink.find(pixels, dark, least);
-        cells.look(line, ink);
-      }
-    }
+    return all == 0 ? 0 : sum / all;
   }
 
   private String text(int[] line) {
@@ -258,43 +284,75 @@ final class Strip {
     }
   }
 
-  private List<Cut.Box> boxes(int[] strokes) {
-    return cut.glyphs(strokes, top, bottom, threshold, reach);
-  }
-
-  private int kind(int[] strokes, Cut.Box box) {
-    return kinds.of(Shape.of(strokes, window.width(), box.left(), box.right(), top, bottom));
-  }
-
   /**
    * The glyphs of a frame by their kinds, {@link #SPACE} between words; empty where they cannot be
-   * told one by one.
+   * told one by one. Whether shapes seen for the first time come again, and so are glyphs, is known
+   * at the end only: {@link #holds}.
    */
   int[] read(Luma luma) {
     luma.copy(window.left(), window.top(), window.width(), window.height(), pixels);
     int[] strokes = ink.find(pixels, dark, least);
-    List<Cut.Box> boxes = boxes(strokes);
-    int[] labels = new int[boxes.size()];
-    boolean near = true;
-    for (int i = 0; i < labels.length; i++) {
-      labels[i] = kind(strokes, boxes.get(i));
-      near &= kinds.near() >= NEAR;
-    }
-    int[] line = spaced(boxes, labels);
-    if (near && clean(line)) {
-      cells.place(line, boxes);
-      rare = cells.rare(line);
-      if (cells.knows(line)) {
-        cells.look(line, ink);
-        return line;
+    Glyphs glyphs = cutter.glyphs(strokes, NEAR);
+    int[] line = glyphs.line(spacing, kinds);
+    if (!certain(line) || cells.rare(line)) {
+      int[] rest = withoutSpecks(glyphs);
+      if (rest.length > 0) {
+        sure = true;
+        return rest;
       }
     }
-    return NOTHING;
+    if (!legible(line)) {
+      sure = false;
+      return NOTHING;
+    }
+    if (clean(line)) {
+      cells.place(line, glyphs.boxes());
+    }
+    rare = cells.rare(line);
+    sure = certain(line);
+    if (sure) {
+      cells.look(line, ink);
+    }
+    return line;
   }
 
-  /** Whether glyphs seldom stand as on the frame read last, so that one may be none. */
-  boolean rare() {
-    return rare;
+  /**
+   * The same without what is too small for a digit and stands where letters do by chance: what is
+   * left must stand as letters usually do. Empty where that is never so.
+   */
+  private int[] withoutSpecks(Glyphs glyphs) {
+    int[] small = glyphs.small(bottom - top);
+    int[] best = NOTHING;
+    double nearest = CELL * (bottom - top);
+    for (int set = 1; set < 1 << Math.min(small.length, MOST_SPECKS); set++) {
+      Glyphs left = glyphs.without(small, set);
+      int[] line = left.line(spacing, kinds);
+      if (holds(line) && !cells.rare(line)) {
+        double off = cells.off(line, left.boxes());
+        if (off < nearest) {
+          nearest = off;
+          best = line;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Whether the frame read last is read for good. */
+  boolean sure() {
+    return sure && !rare;
+  }
+
+  /** Whether all shapes of a line, and how they stand, were seen more than by chance. */
+  private boolean certain(int[] line) {
+    return clean(line) && cells.knows(line);
+  }
+
+  /** The same where a digit beyond doubt need not be seen more than once. */
+  boolean holds(int[] line) {
+    return legible(line)
+        && Arrays.stream(line).allMatch(kind -> kind == SPACE || kinds.holds(kind))
+        && cells.knows(line);
   }
 
   /** What stood in the window on the frame read last, row by row. */
@@ -308,22 +366,16 @@ final class Strip {
     return cells.fits(line, ink, names);
   }
 
-  private int[] spaced(List<Cut.Box> boxes, int[] labels) {
-    int[] line = new int[2 * boxes.size()];
-    int length = 0;
-    for (int i = 0; i < boxes.size(); i++) {
-      if (i > 0 && spacing.apart(boxes.get(i - 1), labels[i - 1], boxes.get(i), labels[i], kinds)) {
-        line[length++] = SPACE;
-      }
-      line[length++] = labels[i];
-    }
-    return Arrays.copyOf(line, length);
+  private boolean clean(int[] line) {
+    return legible(line)
+        && Arrays.stream(line).allMatch(kind -> kind == SPACE || kinds.settled(kind));
   }
 
-  private boolean clean(int[] line) {
+  /** Whether every glyph is like one seen before and one is a digit. */
+  private boolean legible(int[] line) {
     boolean digits = false;
     for (int kind : line) {
-      if (kind == STRANGE || (kind >= 0 && !kinds.settled(kind))) {
+      if (kind == STRANGE) {
         return false;
       }
       digits |= kind >= 0 && Character.isDigit(kinds.letter(kind));
