@@ -7,7 +7,7 @@ import picocli.CommandLine.Spec;
 
 /**
  * Every calculation by itself. A new one is a class of its own beside this one, and a row in the
- * list below.
+ * list of {@link Commands}.
  */
 @Command(
     name = "figure",
@@ -16,26 +16,6 @@ import picocli.CommandLine.Spec;
       "One calculation by itself: a few measurements in, a figure with its uncertainty out. Give",
       "quantities as you write them, with their unit: 4' 7\", 4 ft 7 in, 1.40 m. Nothing is written.",
       "Every result says how far off it may be, 19 times of 20."
-    },
-    subcommands = {
-      FigureDepth.class,
-      FigureDig.class,
-      FigureFall.class,
-      FigureFreeze.class,
-      FigureFrost.class,
-      FigureGrade.class,
-      FigureGravity.class,
-      FigureHeights.class,
-      FigureLeak.class,
-      FigureLift.class,
-      FigureNext.class,
-      FigureNulls.class,
-      FigurePit.class,
-      FigurePonding.class,
-      FigurePump.class,
-      FigureRain.class,
-      FigureTies.class,
-      FigureWalk.class,
     })
 final class Figure implements Runnable {
   @Spec private @Nullable CommandSpec spec;

@@ -15,25 +15,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     version = "Daylight 1.0-SNAPSHOT",
     description = "From what was measured on site to where a buried drain runs and how it fares.",
-    subcommands = {
-      Demo.class,
-      Answer.class,
-      Leaving.class,
-      Still.class,
-      ReadCounter.class,
-      Chapters.class,
-      MakeProxy.class,
-      MakeCopy.class,
-      Sheet.class,
-      Open.class,
-      Keep.class,
-      Sites.class,
-      Export.class,
-      Backup.class,
-      Restore.class,
-      Figure.class,
-      CommandLine.HelpCommand.class
-    },
     footerHeading = "%nBegin with:%n",
     footer = {
       "  daylight demo                   answer an invented property and look at the results",
@@ -70,7 +51,7 @@ public final class Main implements Runnable {
    * err}.
    */
   static int run(PrintWriter out, PrintWriter err, String... words) {
-    CommandLine line = new CommandLine(new Main());
+    CommandLine line = Commands.under(new Main(), words);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -56,11 +57,11 @@ public final class CounterReader {
     if (given != null) {
       windows = inside(given);
     }
-    List<Strip> strips = new ArrayList<>();
-    for (Window window : windows) {
-      strips.addAll(Strip.in(window, frames, width, letters));
-    }
-    strips.removeIf(strip -> strip.belief() < LEAST_BELIEF);
+    List<Strip> strips =
+        windows.parallelStream()
+            .flatMap(window -> Strip.in(window, frames, width, letters).stream())
+            .filter(strip -> strip.belief() >= LEAST_BELIEF)
+            .collect(Collectors.toCollection(ArrayList::new));
     strips.sort(Comparator.comparingDouble(Strip::belief).reversed());
     if (strips.isEmpty()) {
       return new Found.None(Found.Why.NO_LETTERS);
