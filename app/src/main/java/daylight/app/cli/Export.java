@@ -1,11 +1,15 @@
 package daylight.app.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.archive.FieldBookWriter;
 import daylight.archive.ReadBook;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveTrouble;
 import daylight.archive.store.KeptSite;
+import daylight.archive.store.Sha256;
 import daylight.line.book.FieldBook;
+import daylight.line.book.Papers.Media;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import java.io.IOException;
@@ -15,6 +19,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -45,6 +51,11 @@ final class Export implements Callable<Integer> {
       required = true,
       description = "The file to write; it must not be there yet.")
   private Path out = Path.of("field-book.yaml");
+
+  @Option(
+      names = "--with-media",
+      description = "Write the kept recordings and photographs beside it; none is written over.")
+  private boolean withMedia;
 
   @Mixin private ArchiveChoice archive = new ArchiveChoice();
 
@@ -81,8 +92,44 @@ final class Export implements Callable<Integer> {
       return Console.of(here, archive.json()).notWritten(out, e);
     }
     archive.say(here, "cli.archive.exported", new Argument.Text(out.toString()));
-    archive.json(here, JsonReply.reply("exported").put("file", out.toString()));
+    ObjectNode reply = JsonReply.reply("exported").put("file", out.toString());
+    try {
+      if (withMedia) {
+        media(here, open, book, reply);
+      }
+    } catch (IOException e) {
+      return Console.of(here, archive.json()).notWritten(out, e);
+    }
+    archive.json(here, reply);
     return ExitCode.DONE;
+  }
+
+  private void media(CommandSpec here, Archive open, FieldBook book, ObjectNode reply)
+      throws IOException {
+    Map<String, Sha256> kept = new TreeMap<>(open.media(book.id().uuid()));
+    kept.keySet()
+        .retainAll(
+            book.visits().stream()
+                .flatMap(visit -> visit.papers().media().stream())
+                .map(Media::file)
+                .toList());
+    ArrayNode rows = reply.putArray("media");
+    for (Map.Entry<String, Sha256> one : kept.entrySet()) {
+      Path file = out.resolveSibling(one.getKey());
+      Path content = open.media().file(one.getValue()).orElse(null);
+      String outcome = "missing";
+      if (content != null && Files.exists(file)) {
+        outcome = "there";
+      } else if (content != null) {
+        if (file.getParent() != null) {
+          Files.createDirectories(file.getParent());
+        }
+        Files.copy(content, file);
+        outcome = "written";
+      }
+      rows.addObject().put("file", one.getKey()).put("outcome", outcome);
+      archive.say(here, "cli.archive.media_" + outcome, new Argument.Text(one.getKey()));
+    }
   }
 
   private Statement notOne(List<KeptSite> found) {

@@ -7,7 +7,7 @@ import picocli.CommandLine.Spec;
 
 /**
  * Every calculation by itself. A new one is a class of its own beside this one, and a row in the
- * list of {@link Commands}.
+ * list of {@link AllCommands}.
  */
 @Command(
     name = "figure",

@@ -1,5 +1,6 @@
 package daylight.app.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.app.BookInFilm;
 import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
@@ -32,8 +33,8 @@ import picocli.CommandLine.Spec;
       "Keep a field book in the archive: its entries, each with its history.",
       "",
       "A book that is kept already gets a revision of every entry that says something else; what it",
-      "has no more is withdrawn, and stays in the history. Recordings and photographs stay where they",
-      "are. All of it is kept or nothing."
+      "has no more is withdrawn, and stays in the history. All of it is kept or nothing. Recordings and",
+      "photographs that lie beside the book are copied into the archive, each content once."
     })
 final class Keep implements Callable<Integer> {
   @Parameters(
@@ -58,6 +59,11 @@ final class Keep implements Callable<Integer> {
       description = "Keep it even where most of what is kept under its name would change.")
   private boolean whatever;
 
+  @Option(
+      names = "--without-media",
+      description = "Leave recordings and photographs where they are.")
+  private boolean withoutMedia;
+
   @Mixin private ArchiveChoice archive = new ArchiveChoice();
 
   @Spec private @Nullable CommandSpec spec;
@@ -71,10 +77,10 @@ final class Keep implements Callable<Integer> {
     if (whole == null || !read.sound()) {
       return Console.of(here, archive.json()).refused(read.complaints(), BookInFilm.shown(whole));
     }
-    return archive.open(here, true, open -> keep(here, open, whole));
+    return archive.open(here, true, open -> keep(here, open, whole, file));
   }
 
-  private int keep(CommandSpec here, Archive open, FieldBook whole) {
+  private int keep(CommandSpec here, Archive open, FieldBook whole, Path file) {
     By who =
         new By(
             named(by, System.getProperty("user.name")),
@@ -90,15 +96,16 @@ final class Keep implements Callable<Integer> {
             new Argument.Count(kept.changed()),
             new Argument.Count(kept.withdrawn()),
             new Argument.Count(kept.same()));
-        archive.json(
-            here,
+        ObjectNode reply =
             JsonReply.reply("kept")
                 .put("book", whole.id().uuid().toString())
                 .put("added", kept.added())
                 .put("changed", kept.changed())
                 .put("withdrawn", kept.withdrawn())
-                .put("same", kept.same()));
-        yield ExitCode.DONE;
+                .put("same", kept.same());
+        yield withoutMedia
+            ? done(here, reply)
+            : new KeptMedia(archive, here, open, who).keep(whole, file, reply);
       }
       case Keeping.NotWritten(Statement why) -> archive.refused(here, why, ExitCode.NOT_WRITTEN);
       case Keeping.LikelyAnother(int other, int of) ->
@@ -111,6 +118,11 @@ final class Keep implements Callable<Integer> {
                   new Argument.Count(of)),
               ExitCode.BOOK_REFUSED);
     };
+  }
+
+  private int done(CommandSpec here, ObjectNode reply) {
+    archive.json(here, reply);
+    return ExitCode.DONE;
   }
 
   private static String named(@Nullable String given, @Nullable String usual) {

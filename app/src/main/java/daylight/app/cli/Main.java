@@ -51,7 +51,7 @@ public final class Main implements Runnable {
    * err}.
    */
   static int run(PrintWriter out, PrintWriter err, String... words) {
-    CommandLine line = Commands.under(new Main(), words);
+    CommandLine line = AllCommands.under(new Main(), words);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);

@@ -105,4 +105,40 @@ class ArchiveCommandsTest {
     JsonNode none = mapper.readTree(run("sites", "--json", "--archive", nowhere).out());
     assertThat(none.get("complaints").get(0).get("code").asText()).isEqualTo("archive.missing");
   }
+
+  @Test
+  void recordingsGoInWithTheBookAndComeOutBesideIt() throws IOException {
+    Path site = Files.createDirectories(folder.resolve("site"));
+    Path book = site.resolve("field-book.yaml");
+    Files.writeString(
+        book,
+        """
+        daylight-book: 1
+        site: {name: Kept with its film, address: 7 Invented Lane}
+        visit:
+          date: 2026-04-18
+          media:
+            - {kind: footage, file: film/push.mp4}
+            - {kind: photo, file: gone.jpg}
+        """);
+    Files.createDirectories(site.resolve("film"));
+    Files.writeString(site.resolve("film/push.mp4"), "a recording");
+
+    Said kept = run("keep", site.toString(), "--archive", home());
+    JsonNode again =
+        JsonMapper.builder()
+            .build()
+            .readTree(run("keep", site.toString(), "--archive", home(), "--json").out());
+
+    assertThat(kept.err()).isEmpty();
+    assertThat(kept.out()).contains("Kept: film/push.mp4", "Not there, so not copied: gone.jpg");
+    assertThat(again.at("/media/0/outcome").asText()).isEqualTo("same");
+    assertThat(again.at("/media/1/outcome").asText()).isEqualTo("missing");
+
+    Path out = Files.createDirectories(folder.resolve("out")).resolve("book.yaml");
+    Said written = run("export", "film", "-o", out.toString(), "--with-media", "--archive", home());
+    assertThat(written.code()).isZero();
+    assertThat(written.out()).contains("Written: film/push.mp4");
+    assertThat(out.resolveSibling("film/push.mp4")).hasContent("a recording");
+  }
 }

@@ -40,10 +40,12 @@ public final class Archive {
 
   private final Path folder;
   private final Jdbi jdbi;
+  private final MediaFolder media;
 
   private Archive(Path folder, Jdbi jdbi) {
     this.folder = folder;
     this.jdbi = jdbi;
+    media = new MediaFolder(folder);
   }
 
   /** Opens the archive in a folder; begins one where the folder is empty or not there. */
@@ -180,6 +182,47 @@ public final class Archive {
     return Database.reading(jdbi, handle -> Entries.history(handle, book, entry));
   }
 
+  /**
+   * Takes out for good what an entry said before, and says no more: for who asks that something
+   * about a person be gone. What holds now stays, so change or withdraw it first. Of each content
+   * that is taken out its digest stays, with who wrote it and when.
+   *
+   * @return how many contents were taken out
+   */
+  public int forget(UUID book, UUID entry) {
+    return Database.wiping(jdbi, handle -> Entries.forget(handle, book, entry));
+  }
+
+  /** The contents of recordings, photographs and notes. */
+  public MediaFolder media() {
+    return media;
+  }
+
+  /** What each file that a book names was when it was kept last. */
+  public Map<String, Sha256> media(UUID book) {
+    return Database.reading(jdbi, handle -> MediaNames.of(handle, book));
+  }
+
+  /**
+   * Notes which content a book means by the name of a file.
+   *
+   * <p>Refused: a content that is not in the media folder; a name that leads out of the book's own.
+   */
+  public void name(UUID book, String name, Sha256 content, By by) throws IOException {
+    Path inside = Path.of(name).normalize();
+    if (inside.isAbsolute() || inside.startsWith("..")) {
+      throw new IllegalArgumentException(name);
+    }
+    Path file = media.file(content).orElseThrow(() -> new IllegalArgumentException(content.hex()));
+    long bytes = Files.size(file);
+    Database.writing(
+        jdbi,
+        handle -> {
+          MediaNames.name(handle, book, name, content, bytes, by);
+          return true;
+        });
+  }
+
   /** Makes what is derived anew from the revisions; returns whether it said anything else. */
   public boolean rebuild() {
     return Database.writing(
@@ -206,7 +249,7 @@ public final class Archive {
    * @return why it could not be; empty when it is saved
    */
   public Optional<Statement> backup(Path file) {
-    return Backups.save(jdbi, file);
+    return Backups.save(jdbi, media, file);
   }
 
   /**

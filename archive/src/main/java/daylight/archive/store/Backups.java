@@ -6,11 +6,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -23,9 +26,11 @@ import org.jdbi.v3.core.JdbiException;
  * the disk already.
  */
 final class Backups {
+  private static final String MEDIA = MediaFolder.NAME + "/";
+
   private Backups() {}
 
-  static Optional<Statement> save(Jdbi jdbi, Path file) {
+  static Optional<Statement> save(Jdbi jdbi, MediaFolder media, Path file) {
     if (Files.exists(file)) {
       return Optional.of(
           Statement.of(ArchiveTrouble.THERE_ALREADY, new Argument.Text(file.toString())));
@@ -39,7 +44,8 @@ final class Backups {
         // A copy of one moment, whatever is written meanwhile.
         jdbi.useHandle(handle -> handle.execute("VACUUM INTO ?", copy.toString()));
         Path packed = work.resolve("packed");
-        pack(copy, packed);
+        // Whatever that copy names is there since before it was made, for a file comes first.
+        pack(copy, media, Database.reading(jdbi, MediaNames::all), packed);
         settle(packed);
         Files.move(packed, file, StandardCopyOption.ATOMIC_MOVE);
       } finally {
@@ -51,11 +57,20 @@ final class Backups {
     }
   }
 
-  private static void pack(Path copy, Path packed) throws IOException {
+  private static void pack(Path copy, MediaFolder media, List<Sha256> contents, Path packed)
+      throws IOException {
     try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(packed))) {
       out.putNextEntry(new ZipEntry(Database.NAME));
       Files.copy(copy, out);
       out.closeEntry();
+      // Recordings are packed already.
+      out.setLevel(Deflater.NO_COMPRESSION);
+      for (Sha256 content : contents) {
+        Path file = media.file(content).orElseThrow(() -> new NoSuchFileException(content.hex()));
+        out.putNextEntry(new ZipEntry(MEDIA + content.hex()));
+        Files.copy(file, out);
+        out.closeEntry();
+      }
     }
   }
 
@@ -74,6 +89,10 @@ final class Backups {
           return wrong;
         }
         settle(Database.file(work));
+        if (Files.exists(work.resolve(MediaFolder.NAME))) {
+          Files.move(work.resolve(MediaFolder.NAME), home.resolve(MediaFolder.NAME));
+        }
+        // Last: with it the archive is there.
         Files.move(Database.file(work), Database.file(home), StandardCopyOption.ATOMIC_MOVE);
         return Optional.empty();
       } finally {
@@ -95,8 +114,31 @@ final class Backups {
       try (InputStream in = zip.getInputStream(entry)) {
         Files.copy(in, Database.file(work));
       }
+      Optional<Statement> wrong = Database.wrong(work).map(_ -> notBackup(file, Database.NAME));
+      return wrong.isPresent() ? wrong : unpackMedia(zip, file, work);
     }
-    return Database.wrong(work).map(wrong -> notBackup(file, Database.NAME));
+  }
+
+  private static Optional<Statement> unpackMedia(ZipFile zip, Path file, Path work)
+      throws IOException {
+    MediaFolder media = new MediaFolder(work);
+    Optional<Statement> newer = Database.migrate(work);
+    if (newer.isPresent()) {
+      return newer;
+    }
+    for (Sha256 content :
+        Database.reading(Database.connect(Database.file(work)), MediaNames::all)) {
+      ZipEntry entry = zip.getEntry(MEDIA + content.hex());
+      if (entry == null) {
+        return Optional.of(notBackup(file, MEDIA + content.hex()));
+      }
+      try (InputStream in = zip.getInputStream(entry)) {
+        if (!media.take(in).equals(content)) {
+          return Optional.of(notBackup(file, MEDIA + content.hex()));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Waits until the disk has a file. */

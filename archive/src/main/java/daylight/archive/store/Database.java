@@ -147,4 +147,17 @@ final class Database {
   static <T> T writing(Jdbi jdbi, Function<Handle, T> write) {
     return jdbi.inTransaction(write::apply);
   }
+
+  /** The same, and what was taken out is nowhere in the files any more when it returns. */
+  static <T> T wiping(Jdbi jdbi, Function<Handle, T> write) {
+    return jdbi.withHandle(
+        handle -> {
+          T done = handle.inTransaction(write::apply);
+          // What was removed stands in free pages until the file is written anew, and in the log
+          // until that is emptied.
+          handle.execute("VACUUM");
+          handle.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+          return done;
+        });
+  }
 }

@@ -158,6 +158,17 @@ final class Entries {
         .list();
   }
 
+  /** Takes out for good what an entry said and says no more; how many revisions that were. */
+  static int forget(Handle handle, UUID book, UUID entry) {
+    return handle
+        .createUpdate(
+            "UPDATE revision SET content = NULL WHERE book = :book AND entry = :entry"
+                + " AND content IS NOT NULL AND seq NOT IN (SELECT seq FROM entry_now)")
+        .bind("book", text(book))
+        .bind("entry", text(entry))
+        .execute();
+  }
+
   static void forgetSites(Handle handle) {
     handle.execute("DELETE FROM site_now");
   }

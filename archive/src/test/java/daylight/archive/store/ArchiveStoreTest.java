@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -334,5 +335,79 @@ class ArchiveStoreTest {
         .isEqualTo(ArchiveTrouble.NOT_A_BACKUP);
     assertThat(nowhere)
         .satisfiesAnyOf(p -> assertThat(p).doesNotExist(), p -> assertThat(p).isEmptyDirectory());
+  }
+
+  @Test
+  void mediaAreInTheBackupAndComeBackWhole() throws IOException {
+    Archive archive = opened(folder.resolve("home"));
+    UUID book = UUID.randomUUID();
+    Path push = Files.writeString(folder.resolve("push.mp4"), "a recording");
+    Sha256 first = archive.media().take(push);
+    archive.name(book, "film/push.mp4", first, MORNING);
+    archive.name(book, "film/push.mp4", first, NOON);
+    Sha256 second = archive.media().take(Files.writeString(push, "another recording"));
+    archive.name(book, "film/push.mp4", second, NOON);
+    Path saved = folder.resolve("saved.zip");
+    assertThat(archive.backup(saved)).isEmpty();
+
+    Path back = folder.resolve("back");
+    assertThat(Archive.restore(saved, back)).isEmpty();
+    Archive again = opened(back);
+    assertThat(again.media(book)).containsExactly(Map.entry("film/push.mp4", second));
+    assertThat(again.media().file(second).orElseThrow()).hasContent("another recording");
+    assertThat(again.media().file(first).orElseThrow()).hasContent("a recording");
+    assertThatThrownBy(() -> archive.name(book, "../push.mp4", first, NOON))
+        .isInstanceOf(IllegalArgumentException.class);
+
+    Files.delete(archive.media().file(first).orElseThrow());
+    assertThat(archive.backup(folder.resolve("second.zip"))).isPresent();
+    assertThat(folder.resolve("second.zip")).doesNotExist();
+  }
+
+  @Test
+  void aBackupWhoseRecordingWasAlteredIsNotBroughtBack() throws IOException {
+    Archive archive = opened(folder.resolve("home"));
+    Path push = Files.writeString(folder.resolve("push.mp4"), "a recording");
+    Sha256 content = archive.media().take(push);
+    archive.name(UUID.randomUUID(), "push.mp4", content, MORNING);
+    Files.writeString(archive.media().file(content).orElseThrow(), "a Recording");
+    Path saved = folder.resolve("saved.zip");
+    assertThat(archive.backup(saved)).isEmpty();
+
+    Path back = folder.resolve("back");
+    assertThat(Archive.restore(saved, back).orElseThrow().key())
+        .isEqualTo(ArchiveTrouble.NOT_A_BACKUP);
+    assertThat(back).isEmptyDirectory();
+  }
+
+  @Test
+  void whatIsForgottenIsNowhereInTheFilesButItsDigestStays() throws IOException {
+    Archive archive = opened(folder);
+    FieldBook book = corpus("S12-belly.yaml");
+    String written = FieldBookWriter.write(book);
+    UUID id = book.id().uuid();
+    String said = "Mx Q. Uttered-Once";
+    FieldBook told = read(written.replaceFirst("name: [^\n]*", "name: " + said));
+    archive.keep(told, MORNING, true);
+    archive.keep(book, NOON, true);
+    UUID entry = book.site().id().uuid();
+    Revision before = archive.history(id, entry).getFirst();
+    assertThat(before.content()).contains(said);
+
+    Optional<String> now = archive.written(id);
+    assertThat(archive.forget(id, entry)).isPositive();
+
+    Revision after = archive.history(id, entry).getFirst();
+    assertThat(after.content()).isNull();
+    assertThat(after.digest()).isEqualTo(before.digest());
+    assertThat(archive.written(id)).isPresent().isEqualTo(now);
+    assertThat(archive.rebuild()).isFalse();
+    try (var files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+            .as(file.toString())
+            .doesNotContain(said);
+      }
+    }
   }
 }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
  * All commands there are. Reading the options of every one takes longer than most of them run, so
  * only the one that is named is read; all of them where none is, for help and for what was meant.
  */
-final class Commands {
+final class AllCommands {
   private static final List<Class<?>> ALL =
       List.of(
           Demo.class,
@@ -52,7 +52,7 @@ final class Commands {
 
   private static final String FIGURE = name(Figure.class);
 
-  private Commands() {}
+  private AllCommands() {}
 
   /** The command line that the words ask for. */
   static CommandLine under(Main main, String... words) {
