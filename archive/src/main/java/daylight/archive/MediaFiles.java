@@ -5,18 +5,13 @@ import daylight.archive.form.FormTrouble;
 import daylight.line.book.Papers;
 import daylight.line.measure.Argument;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 
 /** Checks the files that a book names: inside its folder, there, and unchanged. */
-final class MediaFiles {
+public final class MediaFiles {
   private final @Nullable Path folder;
 
   /**
@@ -28,7 +23,7 @@ final class MediaFiles {
 
   void check(Fields row, Papers.Media media) {
     String digest = media.sha256();
-    if (digest != null && !digest.matches("[0-9a-f]{64}")) {
+    if (digest != null && !Sha256.isOne(digest)) {
       row.complain(FileTrouble.NOT_A_DIGEST, "sha256", new Argument.Text(digest));
       return;
     }
@@ -42,11 +37,16 @@ final class MediaFiles {
   }
 
   /** Whether a name leads out of the folder on any system, whichever this one is. */
-  private static boolean leadsOut(String name) {
+  public static boolean leadsOut(String name) {
     String slashed = name.replace('\\', '/');
     return slashed.startsWith("/")
         || slashed.matches("[A-Za-z]:.*")
         || ("/" + slashed + "/").contains("/../");
+  }
+
+  /** Whether a file that is there lies in the folder, also where links lead. */
+  public static boolean isWithin(Path folder, Path file) throws IOException {
+    return file.toRealPath().startsWith(folder.toRealPath());
   }
 
   private static void look(Fields row, Papers.Media media, Path folder) {
@@ -55,10 +55,10 @@ final class MediaFiles {
       Path file = folder.resolve(media.file());
       if (!Files.isRegularFile(file)) {
         row.complain(FileTrouble.FILE_MISSING, "file", name);
-      } else if (!file.toRealPath().startsWith(folder.toRealPath())) {
+      } else if (!isWithin(folder, file)) {
         row.complain(FileTrouble.FILE_OUTSIDE, "file", name);
       } else if (media.sha256() != null) {
-        String found = digest(file);
+        String found = Sha256.of(file).hex();
         if (!found.equals(media.sha256())) {
           row.complain(FileTrouble.FILE_CHANGED, "sha256", name, new Argument.Text(found));
         }
@@ -67,17 +67,6 @@ final class MediaFiles {
       row.complain(FileTrouble.FILE_MISSING, "file", name);
     } catch (IOException e) {
       row.complain(FormTrouble.UNREADABLE, "file", new Argument.Text(e.toString()));
-    }
-  }
-
-  private static String digest(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file);
-        DigestInputStream digesting =
-            new DigestInputStream(in, MessageDigest.getInstance("SHA-256"))) {
-      digesting.transferTo(java.io.OutputStream.nullOutputStream());
-      return HexFormat.of().formatHex(digesting.getMessageDigest().digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
     }
   }
 }

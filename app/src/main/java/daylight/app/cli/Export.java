@@ -4,10 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.archive.FieldBookWriter;
 import daylight.archive.ReadBook;
+import daylight.archive.Sha256;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveTrouble;
 import daylight.archive.store.KeptSite;
-import daylight.archive.store.Sha256;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Papers.Media;
 import daylight.line.measure.Argument;
@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +107,7 @@ final class Export implements Callable<Integer> {
 
   private void media(CommandSpec here, Archive open, FieldBook book, ObjectNode reply)
       throws IOException {
-    Map<String, Sha256> kept = new TreeMap<>(open.media(book.id().uuid()));
+    Map<String, Sha256> kept = new TreeMap<>(open.mediaOf(book.id().uuid()));
     kept.keySet()
         .retainAll(
             book.visits().stream()
@@ -121,14 +122,23 @@ final class Export implements Callable<Integer> {
       if (content != null && Files.exists(file)) {
         outcome = "there";
       } else if (content != null) {
-        if (file.getParent() != null) {
-          Files.createDirectories(file.getParent());
-        }
-        Files.copy(content, file);
+        write(content, file.toAbsolutePath());
         outcome = "written";
       }
       rows.addObject().put("file", one.getKey()).put("outcome", outcome);
       archive.say(here, "cli.archive.media_" + outcome, new Argument.Text(one.getKey()));
+    }
+  }
+
+  /** What is cut off leaves nothing under the file's name. */
+  private static void write(Path content, Path file) throws IOException {
+    Path folder = Files.createDirectories(file.resolveSibling(""));
+    Path part = Files.createTempFile(folder, ".part", "");
+    try {
+      Files.copy(content, part, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(part);
     }
   }
 

@@ -10,6 +10,7 @@ import daylight.archive.store.Keeping;
 import daylight.line.book.FieldBook;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
+import java.io.IOException;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
@@ -34,7 +35,7 @@ import picocli.CommandLine.Spec;
       "",
       "A book that is kept already gets a revision of every entry that says something else; what it",
       "has no more is withdrawn, and stays in the history. All of it is kept or nothing. Recordings and",
-      "photographs that lie beside the book are copied into the archive, each content once."
+      "photographs in the book's folder are copied into the archive afterwards, each content once."
     })
 final class Keep implements Callable<Integer> {
   @Parameters(
@@ -103,9 +104,15 @@ final class Keep implements Callable<Integer> {
                 .put("changed", kept.changed())
                 .put("withdrawn", kept.withdrawn())
                 .put("same", kept.same());
-        yield withoutMedia
-            ? done(here, reply)
-            : new KeptMedia(archive, here, open, who).keep(whole, file, reply);
+        try {
+          if (!withoutMedia) {
+            new KeptMedia(archive, here, open, who).keep(whole, file, reply.putArray("media"));
+          }
+        } catch (IOException e) {
+          yield Console.of(here, archive.json()).notWritten(open.folder(), e);
+        }
+        archive.json(here, reply);
+        yield ExitCode.DONE;
       }
       case Keeping.NotWritten(Statement why) -> archive.refused(here, why, ExitCode.NOT_WRITTEN);
       case Keeping.LikelyAnother(int other, int of) ->
@@ -118,11 +125,6 @@ final class Keep implements Callable<Integer> {
                   new Argument.Count(of)),
               ExitCode.BOOK_REFUSED);
     };
-  }
-
-  private int done(CommandSpec here, ObjectNode reply) {
-    archive.json(here, reply);
-    return ExitCode.DONE;
   }
 
   private static String named(@Nullable String given, @Nullable String usual) {

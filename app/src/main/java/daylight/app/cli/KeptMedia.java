@@ -2,9 +2,10 @@ package daylight.app.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.archive.MediaFiles;
+import daylight.archive.Sha256;
 import daylight.archive.store.Archive;
 import daylight.archive.store.By;
-import daylight.archive.store.Sha256;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Papers.Media;
 import daylight.line.measure.Argument;
@@ -29,42 +30,32 @@ final class KeptMedia {
     this.who = who;
   }
 
-  /**
-   * Copies what lies beside the book and says what does not; answers with the reply given, to which
-   * the files are added.
-   */
-  int keep(FieldBook whole, Path book, ObjectNode reply) {
-    ArrayNode kept = reply.putArray("media");
+  /** Copies what lies in the book's folder and says what does not; a row for each file. */
+  void keep(FieldBook whole, Path book, ArrayNode rows) throws IOException {
     List<Media> all =
         whole.visits().stream().flatMap(visit -> visit.papers().media().stream()).toList();
+    Path folder = book.toAbsolutePath().resolveSibling("");
     for (Media media : all) {
-      Path file = book.resolveSibling(media.file());
-      ObjectNode row = kept.addObject().put("file", media.file());
-      try {
-        row.put("outcome", keep(whole.id().uuid(), media, file, row));
-      } catch (IOException e) {
-        return Console.of(here, archive.json()).notWritten(open.folder(), e);
-      }
+      ObjectNode row = rows.addObject().put("file", media.file());
+      String outcome = keep(whole.id().uuid(), media, folder, row);
+      row.put("outcome", outcome);
+      archive.say(here, "cli.archive.media_" + outcome, new Argument.Text(media.file()));
     }
-    archive.json(here, reply);
-    return ExitCode.DONE;
   }
 
-  private String keep(UUID book, Media media, Path file, ObjectNode row) throws IOException {
-    Argument name = new Argument.Text(media.file());
-    if (!Files.isRegularFile(file)) {
-      archive.say(here, "cli.archive.media_missing", name);
+  private String keep(UUID book, Media media, Path folder, ObjectNode row) throws IOException {
+    Path file = folder.resolve(media.file());
+    // A link that leads out of the folder is not followed.
+    if (!Files.isRegularFile(file) || !MediaFiles.isWithin(folder, file)) {
       return "missing";
     }
     Sha256 content = open.media().take(file);
     row.put("sha256", content.hex());
     if (media.sha256() != null && !media.sha256().equals(content.hex())) {
-      archive.say(here, "cli.archive.media_other", name);
       return "other";
     }
-    boolean same = content.equals(open.media(book).get(media.file()));
-    open.name(book, media.file(), content, who);
-    archive.say(here, same ? "cli.archive.media_same" : "cli.archive.media_kept", name);
+    boolean same = content.equals(open.mediaOf(book).get(media.file()));
+    open.nameMedia(book, media.file(), content, who);
     return same ? "same" : "kept";
   }
 }

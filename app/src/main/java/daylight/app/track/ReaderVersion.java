@@ -3,7 +3,6 @@ package daylight.app.track;
 import daylight.footage.codec.Footage;
 import daylight.footage.counter.CounterReader;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
@@ -11,7 +10,6 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
-import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -67,15 +65,6 @@ final class ReaderVersion {
       }
     }
     return HexFormat.of().formatHex(digest.digest()).substring(0, LENGTH);
-  }
-
-  /** The digest of a file in lower-case hexadecimal. */
-  static String digestOf(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file);
-        DigestInputStream digesting = new DigestInputStream(in, sha256())) {
-      digesting.transferTo(java.io.OutputStream.nullOutputStream());
-      return HexFormat.of().formatHex(digesting.getMessageDigest().digest());
-    }
   }
 
   static MessageDigest sha256() {

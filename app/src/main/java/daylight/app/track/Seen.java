@@ -1,5 +1,6 @@
 package daylight.app.track;
 
+import daylight.archive.Sha256;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +48,7 @@ public final class Seen {
   /** SHA-256 of what is in it, read once; empty where it is no longer what it was. */
   Optional<String> digest() throws IOException {
     if (digest == null && still()) {
-      digest = ReaderVersion.digestOf(file);
+      digest = Sha256.of(file).hex();
     }
     return still() ? Optional.ofNullable(digest) : Optional.empty();
   }

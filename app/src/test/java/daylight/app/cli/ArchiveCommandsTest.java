@@ -140,5 +140,10 @@ class ArchiveCommandsTest {
     assertThat(written.code()).isZero();
     assertThat(written.out()).contains("Written: film/push.mp4");
     assertThat(out.resolveSibling("film/push.mp4")).hasContent("a recording");
+
+    // What a link leads to elsewhere is not of this book, and is not taken.
+    Path elsewhere = Files.writeString(folder.resolve("private.jpg"), "of somebody else");
+    Files.createSymbolicLink(site.resolve("gone.jpg"), elsewhere);
+    assertThat(run("keep", site.toString(), "--archive", home()).code()).isEqualTo(2);
   }
 }

@@ -2,7 +2,9 @@ package daylight.archive.store;
 
 import daylight.archive.FieldBookReader;
 import daylight.archive.FieldBookWriter;
+import daylight.archive.MediaFiles;
 import daylight.archive.ReadBook;
+import daylight.archive.Sha256;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Site;
 import daylight.line.book.Visit;
@@ -188,9 +190,15 @@ public final class Archive {
    * that is taken out its digest stays, with who wrote it and when.
    *
    * @return how many contents were taken out
+   * @throws IOException where it could not be done to the end, as while somebody reads; what was
+   *     taken out stays so, and doing it again does the rest
    */
-  public int forget(UUID book, UUID entry) {
-    return Database.wiping(jdbi, handle -> Entries.forget(handle, book, entry));
+  public int forget(UUID book, UUID entry) throws IOException {
+    try {
+      return Database.wiping(jdbi, handle -> Entries.forget(handle, book, entry));
+    } catch (JdbiException e) {
+      throw new IOException(e.getMessage(), e);
+    }
   }
 
   /** The contents of recordings, photographs and notes. */
@@ -199,7 +207,7 @@ public final class Archive {
   }
 
   /** What each file that a book names was when it was kept last. */
-  public Map<String, Sha256> media(UUID book) {
+  public Map<String, Sha256> mediaOf(UUID book) {
     return Database.reading(jdbi, handle -> MediaNames.of(handle, book));
   }
 
@@ -208,19 +216,17 @@ public final class Archive {
    *
    * <p>Refused: a content that is not in the media folder; a name that leads out of the book's own.
    */
-  public void name(UUID book, String name, Sha256 content, By by) throws IOException {
-    Path inside = Path.of(name).normalize();
-    if (inside.isAbsolute() || inside.startsWith("..")) {
+  public void nameMedia(UUID book, String name, Sha256 content, By by) throws IOException {
+    if (MediaFiles.leadsOut(name)) {
       throw new IllegalArgumentException(name);
     }
     Path file = media.file(content).orElseThrow(() -> new IllegalArgumentException(content.hex()));
     long bytes = Files.size(file);
-    Database.writing(
-        jdbi,
-        handle -> {
-          MediaNames.name(handle, book, name, content, bytes, by);
-          return true;
-        });
+    try {
+      jdbi.useTransaction(handle -> MediaNames.name(handle, book, name, content, bytes, by));
+    } catch (JdbiException e) {
+      throw new IOException(e.getMessage(), e);
+    }
   }
 
   /** Makes what is derived anew from the revisions; returns whether it said anything else. */

@@ -1,5 +1,6 @@
 package daylight.archive.store;
 
+import daylight.archive.Sha256;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
 import java.io.IOException;

@@ -148,15 +148,26 @@ final class Database {
     return jdbi.inTransaction(write::apply);
   }
 
-  /** The same, and what was taken out is nowhere in the files any more when it returns. */
-  static <T> T wiping(Jdbi jdbi, Function<Handle, T> write) {
+  /**
+   * The same, and what was taken out is nowhere in the files any more when it returns.
+   *
+   * @throws IOException where somebody goes on reading what was; to be done again
+   */
+  static <T> T wiping(Jdbi jdbi, Function<Handle, T> write) throws IOException {
     return jdbi.withHandle(
         handle -> {
           T done = handle.inTransaction(write::apply);
           // What was removed stands in free pages until the file is written anew, and in the log
           // until that is emptied.
           handle.execute("VACUUM");
-          handle.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+          int busy =
+              handle
+                  .createQuery("PRAGMA wal_checkpoint(TRUNCATE)")
+                  .map((row, _) -> row.getInt("busy"))
+                  .one();
+          if (busy != 0) {
+            throw new IOException("the archive is being read; its log could not be emptied");
+          }
           return done;
         });
   }

@@ -1,14 +1,11 @@
 package daylight.archive.store;
 
 import daylight.archive.FieldBookWriter;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import daylight.archive.Sha256;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,7 +57,7 @@ final class Entries {
             leaf)
         .bind("number", number)
         .bind("format", FieldBookWriter.version())
-        .bind("digest", digest(leaf.content()))
+        .bind("digest", Sha256.of(leaf.content()).hex())
         .bind("withdrawn", withdrawn ? 1 : 0)
         .bind("at", by.at().toString())
         .bind("person", by.person())
@@ -219,14 +216,5 @@ final class Entries {
 
   private static @Nullable UUID uuid(@Nullable String text) {
     return text == null ? null : UUID.fromString(text);
-  }
-
-  private static String digest(String content) {
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(sha.digest(content.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 }

@@ -1,10 +1,12 @@
 package daylight.archive.store;
 
+import daylight.archive.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -34,8 +36,12 @@ public final class MediaFolder {
     return Optional.of(place(content)).filter(Files::isRegularFile);
   }
 
+  private Path shelf(Sha256 content) {
+    return folder.resolve(content.hex().substring(0, 2));
+  }
+
   private Path place(Sha256 content) {
-    return folder.resolve(content.hex().substring(0, 2)).resolve(content.hex());
+    return shelf(content).resolve(content.hex());
   }
 
   private Path coming(String name) throws IOException {
@@ -133,7 +139,18 @@ public final class MediaFolder {
       channel.force(true);
     }
     Path place = place(content);
-    Files.createDirectories(place.getParent());
+    Path shelf = Files.createDirectories(shelf(content));
     Files.move(part, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    settleNames(shelf);
+    settleNames(folder);
+  }
+
+  /** Waits until the disk has the names in a folder. */
+  private static void settleNames(Path folder) throws IOException {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (AccessDeniedException e) {
+      // Windows does not open folders; there the system keeps a journal of names.
+    }
   }
 }

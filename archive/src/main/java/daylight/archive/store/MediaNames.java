@@ -1,5 +1,6 @@
 package daylight.archive.store;
 
+import daylight.archive.Sha256;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;

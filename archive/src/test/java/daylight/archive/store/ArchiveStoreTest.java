@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import daylight.archive.FieldBookReader;
 import daylight.archive.FieldBookWriter;
 import daylight.archive.GeneratedBook;
+import daylight.archive.Sha256;
 import daylight.line.book.FieldBook;
 import daylight.line.measure.Key;
 import java.io.IOException;
@@ -343,20 +344,20 @@ class ArchiveStoreTest {
     UUID book = UUID.randomUUID();
     Path push = Files.writeString(folder.resolve("push.mp4"), "a recording");
     Sha256 first = archive.media().take(push);
-    archive.name(book, "film/push.mp4", first, MORNING);
-    archive.name(book, "film/push.mp4", first, NOON);
+    archive.nameMedia(book, "film/push.mp4", first, MORNING);
+    archive.nameMedia(book, "film/push.mp4", first, NOON);
     Sha256 second = archive.media().take(Files.writeString(push, "another recording"));
-    archive.name(book, "film/push.mp4", second, NOON);
+    archive.nameMedia(book, "film/push.mp4", second, NOON);
     Path saved = folder.resolve("saved.zip");
     assertThat(archive.backup(saved)).isEmpty();
 
     Path back = folder.resolve("back");
     assertThat(Archive.restore(saved, back)).isEmpty();
     Archive again = opened(back);
-    assertThat(again.media(book)).containsExactly(Map.entry("film/push.mp4", second));
+    assertThat(again.mediaOf(book)).containsExactly(Map.entry("film/push.mp4", second));
     assertThat(again.media().file(second).orElseThrow()).hasContent("another recording");
     assertThat(again.media().file(first).orElseThrow()).hasContent("a recording");
-    assertThatThrownBy(() -> archive.name(book, "../push.mp4", first, NOON))
+    assertThatThrownBy(() -> archive.nameMedia(book, "../push.mp4", first, NOON))
         .isInstanceOf(IllegalArgumentException.class);
 
     Files.delete(archive.media().file(first).orElseThrow());
@@ -369,7 +370,7 @@ class ArchiveStoreTest {
     Archive archive = opened(folder.resolve("home"));
     Path push = Files.writeString(folder.resolve("push.mp4"), "a recording");
     Sha256 content = archive.media().take(push);
-    archive.name(UUID.randomUUID(), "push.mp4", content, MORNING);
+    archive.nameMedia(UUID.randomUUID(), "push.mp4", content, MORNING);
     Files.writeString(archive.media().file(content).orElseThrow(), "a Recording");
     Path saved = folder.resolve("saved.zip");
     assertThat(archive.backup(saved)).isEmpty();
@@ -409,5 +410,25 @@ class ArchiveStoreTest {
             .doesNotContain(said);
       }
     }
+  }
+
+  @Test
+  void whileSomebodyReadsForgettingIsNotSaidToBeDone() throws Exception {
+    Archive archive = opened(folder);
+    FieldBook book = corpus("S12-belly.yaml");
+    archive.keep(book, MORNING, true);
+    UUID entry = book.site().id().uuid();
+    try (Connection reader =
+        DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("archive.db"))) {
+      reader.setAutoCommit(false);
+      try (Statement asks = reader.createStatement();
+          var rows = asks.executeQuery("SELECT COUNT(*) FROM revision")) {
+        assertThat(rows.next()).isTrue();
+
+        assertThatThrownBy(() -> archive.forget(book.id().uuid(), entry))
+            .isInstanceOf(IOException.class);
+      }
+    }
+    assertThat(archive.forget(book.id().uuid(), entry)).isZero();
   }
 }

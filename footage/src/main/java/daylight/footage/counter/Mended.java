@@ -18,7 +18,6 @@ final class Mended {
   private static final int MOST_KINDS = 60;
   private static final int ROUNDS = 40;
   private static final int PROMOTIONS = 6;
-  private static final int FEWEST = 1;
   private static final int DIGITS = 10;
 
   /** Readings further apart in time say nothing of one another, seconds. */
@@ -76,9 +75,7 @@ final class Mended {
     this.seconds = seconds;
     names = scroll.names();
     for (int i = 0; i < names.length; i++) {
-      if (kinds.count(i) >= FEWEST) {
-        often.add(i);
-      }
+      often.add(i);
     }
     often.sort(Comparator.comparingInt(kind -> -kinds.count(kind)));
     if (often.size() > MOST_KINDS) {

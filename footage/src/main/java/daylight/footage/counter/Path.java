@@ -117,7 +117,7 @@ final class Path {
   /** What a run costs that is faster than usual where readings between are passed over. */
   private static double hurry(Stay a, Stay b, double metresPerStep, double[] seconds) {
     double metres = (Math.abs(b.steps() - a.steps()) - 1) * metresPerStep;
-    double speed = metres / (seconds[b.first()] - seconds[a.last()]);
+    double speed = metres / Math.max(1e-9, seconds[b.first()] - seconds[a.last()]);
     return LEAP * Math.clamp((speed - USUAL) / (FASTEST - USUAL), 0, 1);
   }
 

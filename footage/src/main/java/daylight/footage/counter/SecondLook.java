@@ -15,7 +15,7 @@ final class SecondLook {
   /** So many steps beyond its neighbours a figure is looked for. */
   private static final long AROUND = 30;
 
-  /** So much likelier than any other, as a logarithm. */
+  /** So much likelier than any other, as a logarithm: about one in three thousand. */
   private static final double CLEARLY = 8;
 
   /** So far off in its own spread no digit is the right one. */

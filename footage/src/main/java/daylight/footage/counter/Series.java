@@ -12,7 +12,10 @@ final class Series {
   static final long NONE = Long.MIN_VALUE;
 
   private static final Set<String> LENGTHS = Set.of("ft", "m");
-  private static final String LENGTH_LETTERS = "ftFTmM";
+
+  /** All letters of units of length. */
+  static final String LENGTH_LETTERS = "ftFTmM";
+
   private static final double FOOT = 0.3048;
   private static final double INCH = 0.0254;
   private static final double LEAST_UNIT = 0.08;

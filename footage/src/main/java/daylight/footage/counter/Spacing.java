@@ -86,7 +86,7 @@ record Spacing(
         gap,
         plain.cells,
         tall,
-        plain.mostly(lines, kinds, "ftFTmM", false),
+        plain.mostly(lines, kinds, Series.LENGTH_LETTERS, false),
         plain.mostly(lines, kinds, "'", true));
   }
 
@@ -144,7 +144,7 @@ record Spacing(
   boolean apart(Cut.Box a, int kindA, Cut.Box b, int kindB, Kinds kinds) {
     char before = kinds.letter(kindA);
     char after = kinds.letter(kindB);
-    if (unit != null && Character.isDigit(before) && "ftFTmM".indexOf(after) >= 0) {
+    if (unit != null && Character.isDigit(before) && Series.LENGTH_LETTERS.indexOf(after) >= 0) {
       return unit;
     }
     if (mark != null && before == '\'' && Character.isDigit(after)) {

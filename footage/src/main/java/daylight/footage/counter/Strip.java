@@ -298,6 +298,7 @@ final class Strip {
       int[] rest = withoutSpecks(glyphs);
       if (rest.length > 0) {
         sure = true;
+        rare = false;
         return rest;
       }
     }

@@ -1,8 +1,10 @@
-package daylight.archive.store;
+package daylight.archive;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
@@ -21,7 +23,7 @@ public record Sha256(String hex) {
 
   /** Refused: anything but 64 such digits. */
   public Sha256 {
-    if (!FORM.matcher(hex).matches()) {
+    if (!isOne(hex)) {
       throw new IllegalArgumentException("no SHA-256: " + hex);
     }
   }
@@ -33,14 +35,29 @@ public record Sha256(String hex) {
     }
   }
 
+  /** Of a text in UTF-8. */
+  public static Sha256 of(String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    try {
+      return copied(new ByteArrayInputStream(bytes), OutputStream.nullOutputStream());
+    } catch (IOException e) {
+      throw new IllegalStateException("bytes in memory can be read", e);
+    }
+  }
+
+  /** Whether a text has the form of one. */
+  public static boolean isOne(String text) {
+    return FORM.matcher(text).matches();
+  }
+
   /** Of all that comes, which is passed on. */
-  static Sha256 copied(InputStream in, OutputStream out) throws IOException {
+  public static Sha256 copied(InputStream in, OutputStream out) throws IOException {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       new DigestInputStream(in, digest).transferTo(out);
       return new Sha256(HexFormat.of().formatHex(digest.digest()));
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
+      throw new IllegalStateException("every Java platform has SHA-256", e);
     }
   }
 }
