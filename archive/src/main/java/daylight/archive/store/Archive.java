@@ -146,6 +146,21 @@ public final class Archive {
     return kept;
   }
 
+  /** Stands in until the archive's own way of entering is merged. */
+  public List<Entering> enter(UUID book, List<Entered> entries, By by) {
+    return Database.writing(
+        jdbi,
+        handle -> {
+          List<Entering> out =
+              entries.stream().map(one -> EnterNow.enter(handle, book, one, by)).toList();
+          FieldBook whole = EnterNow.read(book, Entries.now(handle, book)).book();
+          if (whole != null) {
+            Entries.site(handle, row(whole, by.at()));
+          }
+          return out;
+        });
+  }
+
   private static KeptSite row(FieldBook book, Instant changed) {
     Site site = book.site();
     LocalDate last =
@@ -177,6 +192,19 @@ public final class Archive {
   public Optional<String> written(UUID book) {
     List<Leaf> leaves = Database.reading(jdbi, handle -> Entries.now(handle, book));
     return leaves.isEmpty() ? Optional.empty() : Optional.of(BookTree.together(leaves));
+  }
+
+  /** The entries of a book as they are now; none where no book of that identity is kept. */
+  public List<KeptEntry> entries(UUID book) {
+    return Database.reading(jdbi, handle -> Entries.withNumbers(handle, book));
+  }
+
+  /**
+   * Visits in which nothing was measured yet and tickets, by their day, where that lies between two
+   * days, both of them included.
+   */
+  public List<Dated> dated(LocalDate from, LocalDate to) {
+    return Database.reading(jdbi, handle -> Days.between(handle, from, to));
   }
 
   /** All states of an entry of a book, the first one first. */

@@ -26,6 +26,25 @@ final class Entries {
     return handle.createQuery(NOW).bind("book", text(book)).map((row, c) -> leaf(row)).list();
   }
 
+  static List<KeptEntry> withNumbers(Handle handle, UUID book) {
+    return handle
+        .createQuery(
+            "SELECT n.entry, n.parent, n.section, n.place, n.content, r.number FROM entry_now n"
+                + " JOIN revision r ON r.seq = n.seq WHERE n.book = :book"
+                + " ORDER BY n.section, n.place, n.entry")
+        .bind("book", text(book))
+        .map(
+            (row, c) ->
+                new KeptEntry(
+                    UUID.fromString(row.getString("entry")),
+                    uuid(row.getString("parent")),
+                    row.getString("section"),
+                    row.getDouble("place"),
+                    row.getInt("number"),
+                    row.getString("content")))
+        .list();
+  }
+
   private static Leaf leaf(ResultSet row) throws SQLException {
     return new Leaf(
         UUID.fromString(row.getString("entry")),

@@ -1,0 +1,56 @@
+package daylight.app.web;
+
+import daylight.app.Job;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
+
+/** The books that can be looked at; more may be put there while they are being looked at. */
+public final class Shelf {
+  private final List<Property> properties;
+  private final @Nullable Proxies proxies;
+  private final Semaphore turns;
+
+  Shelf(List<Property> properties, @Nullable Proxies proxies, Semaphore turns) {
+    this.properties = new CopyOnWriteArrayList<>(properties);
+    this.proxies = proxies;
+    this.turns = turns;
+  }
+
+  List<Property> all() {
+    return properties;
+  }
+
+  int size() {
+    return properties.size();
+  }
+
+  Optional<Property> find(String name) {
+    return properties.stream().filter(one -> one.name().equals(name)).findFirst();
+  }
+
+  /** Whether there is no book on it. */
+  public boolean isEmpty() {
+    return properties.isEmpty();
+  }
+
+  /**
+   * The address of the page that answers a book; the book is put on the shelf where it is not there
+   * yet.
+   *
+   * @param name its word in addresses; letters, digits and hyphens
+   */
+  public synchronized String address(String name, Path book) {
+    Optional<Property> known = find(name);
+    if (known.isPresent()) {
+      return known.get().address("");
+    }
+    Property fresh =
+        new Property(name, new Opened(book, Job.Settings.USUAL), Job::answer, proxies, turns);
+    properties.add(fresh);
+    return fresh.address("");
+  }
+}
