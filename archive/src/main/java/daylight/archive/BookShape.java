@@ -280,7 +280,7 @@ public final class BookShape {
           .plain("sha256", Shape.Kind.SHA256)
           .words("pass");
   static final Section CONSENT =
-      entry("consent").words("who", "what").plain("when", Shape.Kind.TIME);
+      entry("consent").words("who", "what").plain("when", Shape.Kind.TIME).words("signature");
   static final Section TICKET =
       entry("ticket")
           .words("number")

@@ -41,7 +41,9 @@ public final class FieldPages {
     makers.add(new AnswerPages(office, shelf));
     List<Pages> linked = List.copyOf(makers);
     makers.add(new SitePages(office, linked));
-    makers.add(new VisitPages(office, linked));
+    VisitPages visits = new VisitPages(office, linked);
+    makers.add(visits);
+    makers.add(new PaperPages(office, visits));
     return makers;
   }
 

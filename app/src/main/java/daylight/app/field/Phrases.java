@@ -76,6 +76,13 @@ final class Phrases {
     return messages.getProperty("kind." + id, id);
   }
 
+  /** A length as {@link daylight.line.measure.Print} gives it, in the way of the language. */
+  String figure(String printed) {
+    return tongue == Tongue.FR
+        ? printed.replace('.', ',').replaceAll(" in\\b", " po").replaceAll(" ft\\b", " pi")
+        : printed;
+  }
+
   /** Several things in one sentence part. */
   String list(List<String> items) {
     return String.join(", ", items);

@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.archive.store.Entering;
 import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
@@ -8,6 +9,7 @@ import daylight.report.words.Words;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class Trouble {
   private final Map<String, String> byLine = new LinkedHashMap<>();
   private final List<String> foreign = new ArrayList<>();
+  private final Map<String, String> typed = new HashMap<>();
   private boolean clash;
 
   void at(String line, String why) {
@@ -35,6 +38,15 @@ final class Trouble {
         case Entering.NotWritten(var why) -> foreign.add(Words.of(Language.EN, shown).say(why));
       }
     }
+  }
+
+  /** Remembers what was typed, so that nobody types it again. */
+  void typed(ObjectNode keys) {
+    keys.properties().forEach(one -> typed.put(one.getKey(), one.getValue().asText()));
+  }
+
+  @Nullable String typed(String line) {
+    return typed.get(line);
   }
 
   boolean isEmpty() {

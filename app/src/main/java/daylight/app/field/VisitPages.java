@@ -1,5 +1,7 @@
 package daylight.app.field;
 
+import daylight.archive.ReadBook;
+import daylight.line.book.FieldBook;
 import daylight.report.markup.Tag;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -28,7 +30,7 @@ final class VisitPages implements Pages {
   public void addTo(RoutesConfig routes) {
     routes.get(
         "/site/{book}/visit/{visit}",
-        reply -> office.withVisit(reply, (book, visit) -> show(reply, book, visit)));
+        reply -> office.withVisit(reply, (book, visit) -> show(reply, book, visit, new Trouble())));
   }
 
   static String address(UUID book, UUID visit) {
@@ -62,12 +64,13 @@ final class VisitPages implements Pages {
     return phrases.list(parts);
   }
 
-  private void show(Context reply, BookNow book, BookNow.Row visit) {
+  void show(Context reply, BookNow book, BookNow.Row visit, Trouble trouble) {
     Caller caller = office.caller(reply);
     Phrases phrases = caller.phrases();
     String title = title(phrases, visit);
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(title));
+    trouble.told(phrases).ifPresent(contents::add);
     contents.add(Parts.paragraph("quiet", book.name()));
     SitePages.complaint(visit)
         .ifPresent(words -> contents.add(Tag.of("blockquote").add(Tag.of("p", "“" + words + "”"))));
@@ -83,7 +86,8 @@ final class VisitPages implements Pages {
         Parts.paragraph(
             "quiet",
             told.isEmpty() ? phrases.say("visit.nothing") : phrases.say("visit.has", told)));
-    contents.addAll(new BeforeYouGo(caller, book, visit).told());
+    FieldBook read = office.archive().book(book.book()).map(ReadBook::book).orElse(null);
+    contents.addAll(new BeforeYouGo(caller, book, visit, read).told(trouble));
     office.show(
         reply,
         Sheet.of(title, contents)
