@@ -146,6 +146,47 @@ public final class Archive {
     return kept;
   }
 
+  /**
+   * Enters states of entries of a book, in this order, an entry after the one it stands in. One
+   * that clashes or is wrong does not keep the others out; what is written is written together. A
+   * book is begun by an entry that is the book itself, with its site.
+   *
+   * <p>Wrong is what the reader of files would refuse and would not have refused before. What it
+   * merely doubts, such as a ticket that has run out, is entered: it may well have been so.
+   *
+   * @return what came of each, in their order
+   */
+  public List<Entering> enter(UUID book, List<Entered> entries, By by) {
+    try {
+      return Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+    } catch (JdbiException e) {
+      Statement why = unreachable(folder, e);
+      return entries.stream().<Entering>map(_ -> new Entering.NotWritten(why)).toList();
+    }
+  }
+
+  private static List<Entering> enter(Handle handle, UUID book, List<Entered> entries, By by) {
+    Intake.Settled settled = new Intake(handle, book, entries).settle();
+    for (Trial.Step step : settled.trial().steps()) {
+      Entries.revise(handle, book, step.leaf(), step.withdrawn(), by);
+    }
+    if (!settled.trial().steps().isEmpty()) {
+      ReadBook read = settled.look().read();
+      FieldBook whole = read == null ? null : read.book();
+      if (whole == null) {
+        Entries.withoutSite(handle, book);
+      } else {
+        Entries.site(handle, row(whole, by.at()));
+      }
+    }
+    return settled.trial().outcomes();
+  }
+
+  /** The entries of a book as they are now, each after the one it stands in, as a file has them. */
+  public List<KeptEntry> entries(UUID book) {
+    return BookTree.inOrder(Database.reading(jdbi, handle -> Entries.last(handle, book)));
+  }
+
   private static KeptSite row(FieldBook book, Instant changed) {
     Site site = book.site();
     LocalDate last =
