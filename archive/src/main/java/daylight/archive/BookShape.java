@@ -334,6 +334,11 @@ public final class BookShape {
 
   private BookShape() {}
 
+  /** All keys of a book, from which those of every entry within can be found. */
+  public static Section book() {
+    return BOOK;
+  }
+
   /** What has an identity and a label of its own. */
   static Section entry(String name) {
     return Section.named(name).plain("id", Shape.Kind.ID).words("label");

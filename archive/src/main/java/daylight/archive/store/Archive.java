@@ -146,19 +146,53 @@ public final class Archive {
     return kept;
   }
 
-  /** Stands in until the archive's own way of entering is merged. */
+  /**
+   * Enters states of entries of a book, in this order, an entry after the one it stands in. One
+   * that clashes or is wrong does not keep the others out; what is written is written together. A
+   * book is begun by an entry that is the book itself, with its site.
+   *
+   * <p>Wrong is what the reader of files would refuse and would not have refused before. What it
+   * merely doubts, such as a ticket that has run out, is entered: it may well have been so.
+   *
+   * @return what came of each, in their order
+   */
   public List<Entering> enter(UUID book, List<Entered> entries, By by) {
-    return Database.writing(
-        jdbi,
-        handle -> {
-          List<Entering> out =
-              entries.stream().map(one -> EnterNow.enter(handle, book, one, by)).toList();
-          FieldBook whole = EnterNow.read(book, Entries.now(handle, book)).book();
-          if (whole != null) {
-            Entries.site(handle, row(whole, by.at()));
-          }
-          return out;
-        });
+    try {
+      return Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+    } catch (JdbiException e) {
+      Statement why = unreachable(folder, e);
+      return entries.stream().<Entering>map(_ -> new Entering.NotWritten(why)).toList();
+    }
+  }
+
+  private static List<Entering> enter(Handle handle, UUID book, List<Entered> entries, By by) {
+    Intake.Settled settled = new Intake(handle, book, entries).settle();
+    for (Trial.Step step : settled.trial().steps()) {
+      Entries.revise(handle, book, step.leaf(), step.withdrawn(), by);
+    }
+    if (!settled.trial().steps().isEmpty()) {
+      ReadBook read = settled.look().read();
+      FieldBook whole = read == null ? null : read.book();
+      if (whole == null) {
+        Entries.withoutSite(handle, book);
+      } else {
+        Entries.site(handle, row(whole, by.at()));
+      }
+    }
+    return settled.trial().outcomes();
+  }
+
+  /** The entries of a book as they are now, each after the one it stands in, as a file has them. */
+  public List<KeptEntry> entries(UUID book) {
+    return BookTree.inOrder(Database.reading(jdbi, handle -> Entries.last(handle, book)));
+  }
+
+  /**
+   * Visits in which nothing was measured yet and tickets, by their day, where that lies between two
+   * days, both of them included.
+   */
+  public List<Dated> dated(LocalDate from, LocalDate to) {
+    return Database.reading(jdbi, handle -> Days.between(handle, from, to));
   }
 
   private static KeptSite row(FieldBook book, Instant changed) {
@@ -192,19 +226,6 @@ public final class Archive {
   public Optional<String> written(UUID book) {
     List<Leaf> leaves = Database.reading(jdbi, handle -> Entries.now(handle, book));
     return leaves.isEmpty() ? Optional.empty() : Optional.of(BookTree.together(leaves));
-  }
-
-  /** The entries of a book as they are now; none where no book of that identity is kept. */
-  public List<KeptEntry> entries(UUID book) {
-    return Database.reading(jdbi, handle -> Entries.withNumbers(handle, book));
-  }
-
-  /**
-   * Visits in which nothing was measured yet and tickets, by their day, where that lies between two
-   * days, both of them included.
-   */
-  public List<Dated> dated(LocalDate from, LocalDate to) {
-    return Database.reading(jdbi, handle -> Days.between(handle, from, to));
   }
 
   /** All states of an entry of a book, the first one first. */
