@@ -74,7 +74,8 @@ class EnteringTest {
   void whoComesLaterIsShownWhatItSaysNow() throws IOException {
     UUID node = UUID.randomUUID();
     sent(entry(node, site, "nodes", 0, "{\"label\":\"C1\",\"kind\":\"access\"}"));
-    sent(entry(node, site, "nodes", 1, "{\"label\":\"C1\",\"kind\":\"access\",\"what\":\"north\"}"));
+    sent(
+        entry(node, site, "nodes", 1, "{\"label\":\"C1\",\"kind\":\"access\",\"what\":\"north\"}"));
     JsonNode late =
         sent(entry(node, site, "nodes", 1, "{\"label\":\"C1\",\"kind\":\"outlet\"}")).get(0);
 
@@ -89,7 +90,12 @@ class EnteringTest {
     UUID good = UUID.randomUUID();
     JsonNode both =
         sent(
-            entry(bad, visit, "locates", 0, "{\"label\":\"L1\",\"cable\":\"12 elephants\",\"pass\":\"P1\"}"),
+            entry(
+                bad,
+                visit,
+                "locates",
+                0,
+                "{\"label\":\"L1\",\"cable\":\"12 elephants\",\"pass\":\"P1\"}"),
             entry(good, site, "nodes", 0, "{\"label\":\"C1\",\"kind\":\"access\"}"));
 
     assertThat(both.get(0).get("state").asText()).isEqualTo("wrong");
@@ -151,8 +157,13 @@ class EnteringTest {
   @Test
   void whatIsTooDeepTooManyOrTooLargeIsRefused() {
     String deep =
-        "{\"entries\":[{\"entry\":\"" + UUID.randomUUID() + "\",\"parent\":null,\"section\":\"\",\"keys\":"
-            + "{\"a\":".repeat(100_00) + "1" + "}".repeat(100_00) + "}]}";
+        "{\"entries\":[{\"entry\":\""
+            + UUID.randomUUID()
+            + "\",\"parent\":null,\"section\":\"\",\"keys\":"
+            + "{\"a\":".repeat(100_00)
+            + "1"
+            + "}".repeat(100_00)
+            + "}]}";
     String many =
         "{\"entries\":["
             + (entry(UUID.randomUUID(), site, "nodes", 0, "{}") + ",").repeat(EntryJson.MOST)

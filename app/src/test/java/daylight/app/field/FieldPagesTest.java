@@ -73,7 +73,10 @@ class FieldPagesTest {
 
     assertThat(again.statusCode()).isEqualTo(200);
     assertThat(served.archive().sites("")).hasSize(1);
-    assertThat(served.archive().history(UUID.fromString(form.get("book")), UUID.fromString(form.get("site"))))
+    assertThat(
+            served
+                .archive()
+                .history(UUID.fromString(form.get("book")), UUID.fromString(form.get("site"))))
         .hasSize(1);
   }
 
@@ -172,8 +175,7 @@ class FieldPagesTest {
     form.put("address", "9 Forged Way");
     HttpRequest.Builder none =
         served.request("/sites/new", "Content-Type", "application/x-www-form-urlencoded");
-    HttpRequest.BodyPublisher body =
-        HttpRequest.BodyPublishers.ofString(Served.encoded(form));
+    HttpRequest.BodyPublisher body = HttpRequest.BodyPublishers.ofString(Served.encoded(form));
 
     assertThat(served.send(none.copy().POST(body).build()).statusCode()).isEqualTo(403);
     assertThat(
@@ -214,7 +216,9 @@ class FieldPagesTest {
   void cookiesAreKeptFromScriptsAndFromOtherPages() {
     List<String> set = served.get("/sites").headers().allValues("Set-Cookie");
 
-    assertThat(set).hasSize(1).allMatch(one -> one.contains("HttpOnly") && one.contains("SameSite=Strict"));
+    assertThat(set)
+        .hasSize(1)
+        .allMatch(one -> one.contains("HttpOnly") && one.contains("SameSite=Strict"));
     assertThat(served.get("/sites").headers().allValues("Set-Cookie")).isEmpty();
     assertThat(served.get("/sites").headers().firstValue("Content-Security-Policy").orElse(""))
         .contains("default-src 'self'", "form-action 'self'", "frame-ancestors 'none'")
@@ -241,7 +245,11 @@ class FieldPagesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "//elsewhere.example", "https://elsewhere.example/", "/\\elsewhere.example", "javascript:x", ""
+        "//elsewhere.example",
+        "https://elsewhere.example/",
+        "/\\elsewhere.example",
+        "javascript:x",
+        ""
       })
   void nobodyIsLedAwayBySwitching(String back) {
     assertThat(LookPages.back(back)).isEqualTo("/sites");

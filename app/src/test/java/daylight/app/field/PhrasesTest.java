@@ -64,8 +64,7 @@ class PhrasesTest {
   void whatIsDeadlyIsWhatTheCatalogueCallsSo() {
     Catalogue catalogue = RuleChoice.USUAL.gather().rules().catalogue();
     for (String id : ids(catalogue)) {
-      boolean stop =
-          catalogue.find(id).orElseThrow().hazard() == Catalogue.Hazard.STOP;
+      boolean stop = catalogue.find(id).orElseThrow().hazard() == Catalogue.Hazard.STOP;
       assertThat(Earlier.isDeadly(id)).as(id).isEqualTo(stop);
     }
   }
@@ -86,7 +85,8 @@ class PhrasesTest {
             .filter(
                 key ->
                     !sources.contains("\"" + key + "\"")
-                        && Stream.iterate(key, k -> k.contains("."), k -> k.substring(0, k.lastIndexOf('.')))
+                        && Stream.iterate(
+                                key, k -> k.contains("."), k -> k.substring(0, k.lastIndexOf('.')))
                             .map(k -> k.substring(0, k.lastIndexOf('.') + 1))
                             .noneMatch(start -> sources.contains("\"" + start + "\"")))
             .filter(key -> !key.startsWith("caution."))
@@ -121,7 +121,6 @@ class PhrasesTest {
         .isEqualTo("Head up to 2 in, skid about 3 in");
     assertThat(HeadAdvice.told(0.1, Shown.METRES, english))
         .isEqualTo("Head up to 60 mm, skid about 75 mm");
-    assertThat(HeadAdvice.told(0.05, Shown.METRES, english))
-        .isEqualTo("Head up to 30 mm, no skid");
+    assertThat(HeadAdvice.told(0.05, Shown.METRES, english)).isEqualTo("Head up to 30 mm, no skid");
   }
 }

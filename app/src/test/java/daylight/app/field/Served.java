@@ -72,9 +72,7 @@ final class Served implements AutoCloseable {
 
   static String encoded(Map<String, String> fields) {
     return fields.entrySet().stream()
-        .map(
-            one ->
-                one.getKey() + "=" + URLEncoder.encode(one.getValue(), StandardCharsets.UTF_8))
+        .map(one -> one.getKey() + "=" + URLEncoder.encode(one.getValue(), StandardCharsets.UTF_8))
         .collect(Collectors.joining("&"));
   }
 
@@ -106,7 +104,9 @@ final class Served implements AutoCloseable {
   }
 
   String token() {
-    return get("/sites").body().replaceFirst("(?s).*name=\"daylight-token\" content=\"(\\w+)\".*", "$1");
+    return get("/sites")
+        .body()
+        .replaceFirst("(?s).*name=\"daylight-token\" content=\"(\\w+)\".*", "$1");
   }
 
   /** Begins a site as the form does; returns its book. */

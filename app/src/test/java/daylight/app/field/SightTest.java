@@ -38,7 +38,8 @@ class SightTest {
     window = new Window();
     site =
         "/site/"
-            + served.site("14 Elder Row, Springmouth (invented)", "The floor drain backs up in rain.");
+            + served.site(
+                "14 Elder Row, Springmouth (invented)", "The floor drain backs up in rain.");
     Archived.fill(served, site);
     visit = Archived.lastVisit(served, site);
     Files.createDirectories(PICTURES);
@@ -94,10 +95,14 @@ class SightTest {
                     PICTURES.resolve(
                         name.replace('/', '-') + "-" + width + "-" + light.code() + ".png")));
       }
-      for (Locator one : page.locator("a:visible, button:visible, summary:visible, main :is(input, select, textarea):visible").all()) {
+      for (Locator one :
+          page.locator(
+                  "a:visible, button:visible, summary:visible, main :is(input, select, textarea):visible")
+              .all()) {
         BoundingBox box = one.boundingBox();
         boolean ticked = "checkbox".equals(one.getAttribute("type"));
-        assertThat(box.height).as(one.evaluate("one => one.outerHTML").toString())
+        assertThat(box.height)
+            .as(one.evaluate("one => one.outerHTML").toString())
             .isGreaterThanOrEqualTo(ticked ? 24 : TARGET);
       }
     }
@@ -230,7 +235,11 @@ class SightTest {
             .mapToInt(
                 file ->
                     Integer.parseInt(
-                        served.get("/assets/" + file).headers().firstValue("Content-Length").orElseThrow()))
+                        served
+                            .get("/assets/" + file)
+                            .headers()
+                            .firstValue("Content-Length")
+                            .orElseThrow()))
             .sum();
 
     assertThat(page + style + modules + type).isLessThan(HEAVIEST);
