@@ -20,7 +20,7 @@ class EnteringTest {
   private static final JsonMapper JSON = new JsonMapper();
 
   @TempDir private Path folder = Path.of("");
-  private Served served = null;
+  private Served served;
   private UUID book = new UUID(0, 0);
   private UUID site = new UUID(0, 0);
   private UUID visit = new UUID(0, 0);

@@ -24,7 +24,7 @@ class FieldPagesTest {
   private static final String SCRIPT = "<script>alert(1)</script>\"'><img src=x onerror=alert(2)>";
 
   @TempDir private Path folder = Path.of("");
-  private Served served = null;
+  private Served served;
 
   @BeforeEach
   void serve() throws IOException {

@@ -2,7 +2,7 @@ package daylight.app.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import daylight.app.RuleChoice;
+import daylight.archive.Bundled;
 import daylight.line.book.Catalogue;
 import daylight.line.measure.Shown;
 import daylight.report.words.Language;
@@ -53,7 +53,7 @@ class PhrasesTest {
   @Test
   void everyKindOfFindingIsNamedInBothAsTheReportNamesIt() {
     Words report = Words.of(Language.EN, Shown.METRES);
-    Catalogue catalogue = RuleChoice.USUAL.gather().rules().catalogue();
+    Catalogue catalogue = Bundled.catalogue();
     for (String id : ids(catalogue)) {
       assertThat(english.kind(id)).isEqualTo(report.kind(id));
       assertThat(french.kind(id)).isNotEqualTo(id);
@@ -62,7 +62,7 @@ class PhrasesTest {
 
   @Test
   void whatIsDeadlyIsWhatTheCatalogueCallsSo() {
-    Catalogue catalogue = RuleChoice.USUAL.gather().rules().catalogue();
+    Catalogue catalogue = Bundled.catalogue();
     for (String id : ids(catalogue)) {
       boolean stop = catalogue.find(id).orElseThrow().hazard() == Catalogue.Hazard.STOP;
       assertThat(Earlier.isDeadly(id)).as(id).isEqualTo(stop);
