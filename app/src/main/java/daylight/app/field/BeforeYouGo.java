@@ -70,13 +70,6 @@ final class BeforeYouGo {
     if (kinds.isEmpty()) {
       return section.add(Parts.paragraph("empty", phrases.say("before.earlier.none")));
     }
-    kinds.keySet().stream()
-        .filter(Earlier::isDeadly)
-        .sorted()
-        .forEach(
-            kind ->
-                section.add(
-                    Parts.paragraph("stop", phrases.say("before.stop", phrases.kind(kind)))));
     return section.add(
         Parts.list(
             "plain",

@@ -46,6 +46,7 @@ final class SitePages implements Pages {
     Phrases phrases = caller.phrases();
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(book.name()));
+    contents.addAll(Earlier.stops(book, phrases));
     book.site()
         .flatMap(site -> site.text("address"))
         .filter(address -> !address.equals(book.name()))
