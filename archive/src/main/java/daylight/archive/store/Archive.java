@@ -70,7 +70,7 @@ public final class Archive {
       return newer
           .<ArchiveOpening>map(ArchiveOpening.Refused::new)
           .orElseGet(() -> new ArchiveOpening.Opened(new Archive(folder, jdbi)));
-    } catch (IOException e) {
+    } catch (IOException | JdbiException e) {
       return new ArchiveOpening.Refused(unreachable(folder, e));
     }
   }
@@ -80,10 +80,7 @@ public final class Archive {
   }
 
   static Statement unreachable(Path where, Exception e) {
-    return Statement.of(
-        ArchiveTrouble.UNREACHABLE,
-        new Argument.Text(where.toString()),
-        new Argument.Text(String.valueOf(e.getMessage())));
+    return Disk.why(where, e);
   }
 
   /** The folder it lies in. */
