@@ -43,6 +43,7 @@ public final class Archive {
   private final Path folder;
   private final Jdbi jdbi;
   private final MediaFolder media;
+  private final Looks looks = new Looks();
 
   private Archive(Path folder, Jdbi jdbi) {
     this.folder = folder;
@@ -69,7 +70,7 @@ public final class Archive {
       return newer
           .<ArchiveOpening>map(ArchiveOpening.Refused::new)
           .orElseGet(() -> new ArchiveOpening.Opened(new Archive(folder, jdbi)));
-    } catch (IOException e) {
+    } catch (IOException | JdbiException e) {
       return new ArchiveOpening.Refused(unreachable(folder, e));
     }
   }
@@ -79,10 +80,7 @@ public final class Archive {
   }
 
   static Statement unreachable(Path where, Exception e) {
-    return Statement.of(
-        ArchiveTrouble.UNREACHABLE,
-        new Argument.Text(where.toString()),
-        new Argument.Text(String.valueOf(e.getMessage())));
+    return Disk.why(where, e);
   }
 
   /** The folder it lies in. */
@@ -158,15 +156,19 @@ public final class Archive {
    */
   public List<Entering> enter(UUID book, List<Entered> entries, By by) {
     try {
-      return Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+      Written written = Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+      looks.note(book, written.newest(), written.settled().look());
+      return written.settled().trial().outcomes();
     } catch (JdbiException e) {
       Statement why = unreachable(folder, e);
       return entries.stream().<Entering>map(_ -> new Entering.NotWritten(why)).toList();
     }
   }
 
-  private static List<Entering> enter(Handle handle, UUID book, List<Entered> entries, By by) {
-    Intake.Settled settled = new Intake(handle, book, entries).settle();
+  private record Written(Intake.Settled settled, long newest) {}
+
+  private Written enter(Handle handle, UUID book, List<Entered> entries, By by) {
+    Intake.Settled settled = new Intake(handle, book, entries, looks).settle();
     for (Trial.Step step : settled.trial().steps()) {
       Entries.revise(handle, book, step.leaf(), step.withdrawn(), by);
     }
@@ -179,7 +181,7 @@ public final class Archive {
         Entries.site(handle, row(whole, by.at()));
       }
     }
-    return settled.trial().outcomes();
+    return new Written(settled, Entries.newest(handle, book));
   }
 
   /** The entries of a book as they are now, each after the one it stands in, as a file has them. */
@@ -280,6 +282,7 @@ public final class Archive {
 
   /** Makes what is derived anew from the revisions; returns whether it said anything else. */
   public boolean rebuild() {
+    looks.clear();
     return Database.writing(
         jdbi,
         handle -> {
