@@ -112,6 +112,24 @@ class FieldSightTest {
     assertThat(window.asked()).allMatch(url -> url.startsWith(served.address().toString()));
   }
 
+  /** French is the longer language, and metres have other words. */
+  @ParameterizedTest
+  @CsvSource({"sites", "sites/new", "site", "visit"})
+  void frenchFitsToo(String name) {
+    try (Page page = at(name, 390)) {
+      page.locator("button[value=fr]").click();
+      page.locator("button[value=metres]").click();
+      page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
+      assertThat(page.locator("html").getAttribute("lang")).isEqualTo("fr");
+      assertThat(page.evaluate("document.documentElement.scrollWidth")).isEqualTo(390);
+      assertThat(violations(page)).isEmpty();
+      page.screenshot(
+          new Page.ScreenshotOptions()
+              .setFullPage(true)
+              .setPath(PICTURES.resolve(name.replace('/', '-') + "-390-french.png")));
+    }
+  }
+
   private static List<String> violations(Page page) {
     return new AxeBuilder(page)
             .withTags(
