@@ -280,7 +280,7 @@ public final class BookShape {
           .plain("sha256", Shape.Kind.SHA256)
           .words("pass");
   static final Section CONSENT =
-      entry("consent").words("who", "what").plain("when", Shape.Kind.TIME);
+      entry("consent").words("who", "what").plain("when", Shape.Kind.TIME).words("signature");
   static final Section TICKET =
       entry("ticket")
           .words("number")
@@ -333,6 +333,11 @@ public final class BookShape {
           .rows("visits", VISIT);
 
   private BookShape() {}
+
+  /** All keys of a book, from which those of every entry within can be found. */
+  public static Section book() {
+    return BOOK;
+  }
 
   /** What has an identity and a label of its own. */
   static Section entry(String name) {

@@ -53,7 +53,8 @@ final class PaperReader {
         clerk.name(row, "consent", "consent-"),
         row.wantedWords("who"),
         row.wantedWords("what"),
-        moments.read(row, "when"));
+        moments.read(row, "when"),
+        row.words("signature"));
   }
 
   private Papers.Ticket ticket(Fields row) {

@@ -27,7 +27,8 @@ final class PaperWriter {
                 entry(BookShape.CONSENT, consent)
                     .words("who", consent.who())
                     .words("what", consent.what())
-                    .words("when", VisitWriter.moment(consent.when())))
+                    .words("when", VisitWriter.moment(consent.when()))
+                    .words("signature", consent.signature()))
         .rows(
             "tickets",
             papers.tickets(),

@@ -437,7 +437,10 @@ public final class GeneratedBook {
                     "media/" + labels,
                     perhaps(() -> "0123456789abcdef".repeat(4)),
                     perhaps(this::words))),
-        some(() -> new Papers.Consent(id(), words(), words(), perhaps(this::moment))),
+        some(
+            () ->
+                new Papers.Consent(
+                    id(), words(), words(), perhaps(this::moment), perhaps(this::words))),
         some(() -> new Papers.Ticket(id(), words(), perhaps(this::day), perhaps(this::day))),
         some(() -> new Papers.ServiceMark(id(), any(Papers.Service.class), some(this::words))),
         some(() -> new Papers.Declined(id(), words(), words(), perhaps(this::day))));

@@ -35,7 +35,11 @@ final class ArchiveChoice {
   private final Words words = Words.of(Language.EN, Shown.METRES);
 
   Path folder() {
-    Path chosen = folder;
+    return folder(folder);
+  }
+
+  /** The folder that was chosen, or else the usual one. */
+  static Path folder(@Nullable Path chosen) {
     String named = System.getenv("DAYLIGHT_ARCHIVE");
     if (chosen != null) {
       return chosen;

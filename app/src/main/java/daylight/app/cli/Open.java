@@ -1,14 +1,24 @@
 package daylight.app.cli;
 
 import daylight.app.Job;
+import daylight.app.field.FieldPages;
 import daylight.app.web.Opened;
+import daylight.app.web.Shelf;
 import daylight.app.web.Workspace;
+import daylight.archive.store.Archive;
+import daylight.archive.store.ArchiveOpening;
+import daylight.line.measure.Shown;
+import daylight.line.measure.Statement;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import io.javalin.config.RoutesConfig;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,18 +36,30 @@ import picocli.CommandLine.Spec;
       "the files to hand over, each as the book is on disk when the page is loaded. While the counter",
       "of a recording is read for the first time, the page says how far that is; it can be stopped.",
       "",
-      "Prints the address and goes on until Ctrl-C. No book, recording or result is altered, and no",
-      "other machine can look in. Of recordings that browsers cannot play, copies are made in the",
-      "folder BOOK-proxies beside the book, which may be thrown away."
+      "Without a BOOK, or with --archive, the sites of the archive are shown, and sites, visits and what",
+      "is measured are written down there. An archive is begun where there is none.",
+      "",
+      "Prints the address and goes on until Ctrl-C. No book that is named, recording or result is",
+      "altered, and no other machine can look in. Of recordings that browsers cannot play, copies are",
+      "made in the folder BOOK-proxies beside the book, which may be thrown away."
     })
 final class Open implements Callable<Integer> {
   private static final int HIGHEST_PORT = 65535;
 
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "BOOK",
       description = "Field books, or folders that hold field-book.yaml.")
   private List<Path> books = List.of();
+
+  @Option(
+      names = "--archive",
+      paramLabel = "DIR",
+      description = {
+        "Show the archive in this folder, beside the books that are named; without a BOOK the default",
+        "is DAYLIGHT_ARCHIVE, else daylight-archive in your home folder."
+      })
+  private @Nullable Path archive;
 
   @Option(
       names = "--port",
@@ -75,7 +97,25 @@ final class Open implements Callable<Integer> {
     }
     Job.Settings settings = manner.settings(null);
     List<Opened> opened = books.stream().map(book -> new Opened(book, settings)).toList();
-    return serve(console, opened, port, browser, proxies);
+    if (archive == null && !books.isEmpty()) {
+      return serve(console, opened, port, browser, proxies);
+    }
+    return switch (Archive.open(ArchiveChoice.folder(archive))) {
+      case ArchiveOpening.Opened(Archive kept) -> serve(console, opened, kept);
+      case ArchiveOpening.Refused(Statement why) -> {
+        console.notStarted(Words.of(Language.EN, Shown.METRES).say(why));
+        yield ExitCode.BOOK_REFUSED;
+      }
+    };
+  }
+
+  private int serve(Console console, List<Opened> opened, Archive kept)
+      throws InterruptedException {
+    try {
+      return serve(console, opened, port, browser, proxies, FieldPages.of(kept)::addTo);
+    } catch (IOException e) {
+      return console.notStarted(kept.folder() + ": " + e.getMessage());
+    }
   }
 
   /**
@@ -87,7 +127,18 @@ final class Open implements Callable<Integer> {
    */
   static int serve(Console console, List<Opened> opened, int port, boolean browser, boolean proxies)
       throws InterruptedException {
-    try (Workspace.Running running = Workspace.serve(opened, port, proxies)) {
+    return serve(console, opened, port, browser, proxies, null);
+  }
+
+  private static int serve(
+      Console console,
+      List<Opened> opened,
+      int port,
+      boolean browser,
+      boolean proxies,
+      @Nullable BiConsumer<RoutesConfig, Shelf> sites)
+      throws InterruptedException {
+    try (Workspace.Running running = Workspace.serve(opened, port, proxies, sites)) {
       Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(running::close));
       console.serving(running.address());
       if (browser) {

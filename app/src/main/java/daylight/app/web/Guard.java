@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What every request must keep to, and what every reply says to the browser. */
-final class Guard {
+public final class Guard {
   /** Our pages: nothing from elsewhere, nothing inline, nothing sent anywhere. */
   static final String PAGES =
       "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'; "
@@ -17,8 +17,16 @@ final class Guard {
       "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src 'self' data:; "
           + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-  /** What may be ordered: that counters be read no longer, or after all. */
-  private static final Pattern ORDERS = Pattern.compile("/property/[^/]+/(?:stop|read)");
+  /** The same for pages on which something is written down: sent to where they come from. */
+  public static final String FORMS = PAGES.replace("form-action 'none'", "form-action 'self'");
+
+  /**
+   * What may be ordered: that counters be read no longer, or after all; and what is written down on
+   * the pages of an archive, which look closer at it themselves.
+   */
+  private static final Pattern ORDERS =
+      Pattern.compile(
+          "/property/[^/]+/(?:stop|read)|/(?:look|who|join|sites/[^/]+)|/site/[^/]+/.+");
 
   private Guard() {}
 
@@ -41,7 +49,10 @@ final class Guard {
     } else if (request.method().equals(HandlerType.POST)
         && ORDERS.matcher(request.path()).matches()) {
       // Browsers name the page that an order comes from; a page from elsewhere gives none here.
-      if (!("http://" + request.host()).equals(request.header("Origin"))) {
+      // What they say of where it comes from is heeded where they say it.
+      String from = request.header("Sec-Fetch-Site");
+      if (!(request.scheme() + "://" + request.host()).equals(request.header("Origin"))
+          || !(from == null || from.equals("same-origin"))) {
         refuse(request, 403, "This is ordered only by Daylight's own pages.");
       }
     } else if (!Set.of(HandlerType.GET, HandlerType.HEAD).contains(request.method())) {

@@ -7,7 +7,6 @@ import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -15,16 +14,22 @@ import java.util.function.Consumer;
 final class Routes {
   private static final String COPY = ".webm";
 
-  private final List<Property> properties;
+  private final Shelf shelf;
+  private final boolean sites;
   private final Assets assets = new Assets();
 
-  Routes(List<Property> properties) {
-    this.properties = List.copyOf(properties);
+  /**
+   * @param sites whether pages of an archive are served, too, which then come first
+   */
+  Routes(Shelf shelf, boolean sites) {
+    this.shelf = shelf;
+    this.sites = sites;
   }
 
   void addTo(RoutesConfig routes) {
     routes.before(Guard::check);
     read(routes, "/", this::first);
+    read(routes, "/property/", this::index);
     read(routes, "/assets/{name}", this::asset);
     // The files to hand over name no sign of their own, and browsers look for one here.
     read(routes, "/favicon.ico", this::sign);
@@ -39,7 +44,7 @@ final class Routes {
     routes.error(HttpStatus.NOT_FOUND, this::missing);
     routes.exception(
         RuntimeException.class,
-        (fault, reply) -> page(reply.status(500), NoticePage.fault(properties.size(), fault)));
+        (fault, reply) -> page(reply.status(500), NoticePage.fault(shelf.size(), fault)));
   }
 
   private static void read(RoutesConfig routes, String path, Handler handler) {
@@ -47,13 +52,19 @@ final class Routes {
     routes.head(path, handler);
   }
 
-  /** All properties; one alone is shown at once. */
+  /** The sites of the archive, or else all books; one alone is shown at once. */
   private void first(Context reply) {
-    if (properties.size() == 1) {
-      reply.redirect(properties.getFirst().address(""));
+    if (sites) {
+      reply.redirect("/sites");
+    } else if (shelf.size() == 1) {
+      reply.redirect(shelf.all().getFirst().address(""));
     } else {
-      page(reply, new IndexPage(properties).write());
+      index(reply);
     }
+  }
+
+  private void index(Context reply) {
+    page(reply, new IndexPage(shelf.all()).write());
   }
 
   private void sign(Context reply) {
@@ -84,14 +95,13 @@ final class Routes {
     return switch (property.soon()) {
       case null -> {
         reply.status(202);
-        yield new UnderwayPage(properties.size(), property).write();
+        yield new UnderwayPage(shelf.size(), property).write();
       }
-      case Reading.Answered answered ->
-          new PropertyPage(properties.size(), property, answered).write();
-      case Reading.Refused refused -> new RefusedPage(properties.size(), property, refused).write();
+      case Reading.Answered answered -> new PropertyPage(shelf.size(), property, answered).write();
+      case Reading.Refused refused -> new RefusedPage(shelf.size(), property, refused).write();
       case Reading.Failed failed -> {
         reply.status(500);
-        yield NoticePage.fault(properties.size(), failed.fault());
+        yield NoticePage.fault(shelf.size(), failed.fault());
       }
     };
   }
@@ -193,12 +203,11 @@ final class Routes {
   }
 
   private void missing(Context reply) {
-    page(reply, NoticePage.missing(properties.size()));
+    page(reply, NoticePage.missing(shelf.size()));
   }
 
   private Optional<Property> find(Context request) {
-    String wanted = request.pathParam("property");
-    return properties.stream().filter(one -> one.name().equals(wanted)).findFirst();
+    return shelf.find(request.pathParam("property"));
   }
 
   private static void page(Context reply, String html) {

@@ -14,11 +14,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Sends files: asked for again they are only sent when they changed, recordings part by part. */
-final class Sent {
+public final class Sent {
   private Sent() {}
 
   /** Bytes that the browser may keep, if it asks each time whether they are still the same. */
-  static void kept(Context reply, String type, byte[] bytes) {
+  public static void kept(Context reply, String type, byte[] bytes) {
     String tag = "\"" + digest(bytes) + "\"";
     reply.header("Cache-Control", "no-cache").header("ETag", tag);
     if (tag.equals(reply.header("If-None-Match"))) {
@@ -29,7 +29,7 @@ final class Sent {
   }
 
   /** A recording, or the part of it that is asked for (RFC 9110, sections 13.1.5 and 14). */
-  static void part(Context reply, Path recording) throws IOException {
+  public static void part(Context reply, Path recording) throws IOException {
     try (FileChannel file = FileChannel.open(recording, StandardOpenOption.READ)) {
       long size = file.size();
       long written = Files.getLastModifiedTime(recording).toMillis();

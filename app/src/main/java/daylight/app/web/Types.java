@@ -4,11 +4,12 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Media types by the ending of a file's name. */
-final class Types {
-  static final String HTML = "text/html; charset=utf-8";
+public final class Types {
+  /** A page. */
+  public static final String HTML = "text/html; charset=utf-8";
 
   /** What nobody should guess at. */
-  static final String BYTES = "application/octet-stream";
+  public static final String BYTES = "application/octet-stream";
 
   private static final Map<String, String> BY_ENDING =
       Map.ofEntries(
@@ -25,11 +26,15 @@ final class Types {
           Map.entry("geojson", "application/geo+json"),
           Map.entry("mp4", "video/mp4"),
           Map.entry("m4v", "video/mp4"),
-          Map.entry("webm", "video/webm"));
+          Map.entry("webm", "video/webm"),
+          Map.entry("weba", "audio/webm"),
+          Map.entry("m4a", "audio/mp4"),
+          Map.entry("ogg", "audio/ogg"));
 
   private Types() {}
 
-  static String of(String name) {
+  /** The type of a file of that name; {@link #BYTES} where its ending says none. */
+  public static String of(String name) {
     return BY_ENDING.getOrDefault(ending(name), BYTES);
   }
 

@@ -4,12 +4,14 @@ import daylight.app.Job;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Semaphore;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** The door of the room: serves field books to a browser of this machine until it is closed. */
@@ -21,12 +23,12 @@ public final class Workspace {
   /** What is being served. */
   public static final class Running implements AutoCloseable {
     private final Javalin server;
-    private final List<Property> properties;
+    private final Shelf shelf;
     private final @Nullable Proxies proxies;
 
-    private Running(Javalin server, List<Property> properties, @Nullable Proxies proxies) {
+    private Running(Javalin server, Shelf shelf, @Nullable Proxies proxies) {
       this.server = server;
-      this.properties = properties;
+      this.shelf = shelf;
       this.proxies = proxies;
     }
 
@@ -39,9 +41,9 @@ public final class Workspace {
     @Override
     public void close() {
       // Whoever waits for a page is let go first.
-      properties.forEach(Property::end);
+      shelf.all().forEach(Property::end);
       server.stop();
-      properties.forEach(Property::close);
+      shelf.all().forEach(Property::close);
       if (proxies != null) {
         proxies.close();
       }
@@ -56,6 +58,19 @@ public final class Workspace {
    * @throws io.javalin.util.JavalinBindException where the port is taken
    */
   public static Running serve(List<Opened> books, int port, boolean copies) {
+    return serve(books, port, copies, null);
+  }
+
+  /**
+   * The same.
+   *
+   * @param sites adds the pages of an archive, which then come first; null for none
+   */
+  public static Running serve(
+      List<Opened> books,
+      int port,
+      boolean copies,
+      @Nullable BiConsumer<RoutesConfig, Shelf> sites) {
     Proxies proxies = copies ? new Proxies() : null;
     Semaphore turns = new Semaphore(1, true);
     List<Property> properties = new ArrayList<>();
@@ -67,7 +82,7 @@ public final class Workspace {
           new Property(
               times == 1 ? name : name + "-" + times, opened, Job::answer, proxies, turns));
     }
-    Running running = start(properties, port, proxies);
+    Running running = start(new Shelf(properties, proxies, turns), port, proxies, sites);
     // Whoever opens the first page comes later than this, and need not wait for all of it.
     Thread.ofVirtual().start(() -> properties.forEach(Workspace::prepare));
     return running;
@@ -85,16 +100,28 @@ public final class Workspace {
   }
 
   static Running start(List<Property> properties, int port, @Nullable Proxies proxies) {
-    Javalin server = Javalin.create(config -> configure(config, new Routes(properties)));
-    return new Running(server.start(LOOPBACK, port), properties, proxies);
+    return start(new Shelf(properties, proxies, new Semaphore(1, true)), port, proxies, null);
   }
 
-  private static void configure(JavalinConfig config, Routes routes) {
+  private static Running start(
+      Shelf shelf,
+      int port,
+      @Nullable Proxies proxies,
+      @Nullable BiConsumer<RoutesConfig, Shelf> sites) {
+    Javalin server = Javalin.create(config -> configure(config, shelf, sites));
+    return new Running(server.start(LOOPBACK, port), shelf, proxies);
+  }
+
+  private static void configure(
+      JavalinConfig config, Shelf shelf, @Nullable BiConsumer<RoutesConfig, Shelf> sites) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
     config.http.compressionStrategy = CompressionStrategy.NONE;
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-    routes.addTo(config.routes);
+    new Routes(shelf, sites != null).addTo(config.routes);
+    if (sites != null) {
+      sites.accept(config.routes, shelf);
+    }
   }
 }

@@ -72,7 +72,7 @@ public final class Window implements AutoCloseable {
   }
 
   /** The same in a browser that runs no scripts. */
-  Page plain(int width, int height) {
+  public Page plain(int width, int height) {
     return browser.newPage(
         new Browser.NewPageOptions().setViewportSize(width, height).setJavaScriptEnabled(false));
   }

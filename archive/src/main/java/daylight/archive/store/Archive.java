@@ -43,6 +43,7 @@ public final class Archive {
   private final Path folder;
   private final Jdbi jdbi;
   private final MediaFolder media;
+  private final Looks looks = new Looks();
 
   private Archive(Path folder, Jdbi jdbi) {
     this.folder = folder;
@@ -69,7 +70,7 @@ public final class Archive {
       return newer
           .<ArchiveOpening>map(ArchiveOpening.Refused::new)
           .orElseGet(() -> new ArchiveOpening.Opened(new Archive(folder, jdbi)));
-    } catch (IOException e) {
+    } catch (IOException | JdbiException e) {
       return new ArchiveOpening.Refused(unreachable(folder, e));
     }
   }
@@ -79,10 +80,7 @@ public final class Archive {
   }
 
   static Statement unreachable(Path where, Exception e) {
-    return Statement.of(
-        ArchiveTrouble.UNREACHABLE,
-        new Argument.Text(where.toString()),
-        new Argument.Text(String.valueOf(e.getMessage())));
+    return Disk.why(where, e);
   }
 
   /** The folder it lies in. */
@@ -144,6 +142,59 @@ public final class Archive {
       Entries.site(handle, row(book, by.at()));
     }
     return kept;
+  }
+
+  /**
+   * Enters states of entries of a book, in this order, an entry after the one it stands in. One
+   * that clashes or is wrong does not keep the others out; what is written is written together. A
+   * book is begun by an entry that is the book itself, with its site.
+   *
+   * <p>Wrong is what the reader of files would refuse and would not have refused before. What it
+   * merely doubts, such as a ticket that has run out, is entered: it may well have been so.
+   *
+   * @return what came of each, in their order
+   */
+  public List<Entering> enter(UUID book, List<Entered> entries, By by) {
+    try {
+      Written written = Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+      looks.note(book, written.newest(), written.settled().look());
+      return written.settled().trial().outcomes();
+    } catch (JdbiException e) {
+      Statement why = unreachable(folder, e);
+      return entries.stream().<Entering>map(_ -> new Entering.NotWritten(why)).toList();
+    }
+  }
+
+  private record Written(Intake.Settled settled, long newest) {}
+
+  private Written enter(Handle handle, UUID book, List<Entered> entries, By by) {
+    Intake.Settled settled = new Intake(handle, book, entries, looks).settle();
+    for (Trial.Step step : settled.trial().steps()) {
+      Entries.revise(handle, book, step.leaf(), step.withdrawn(), by);
+    }
+    if (!settled.trial().steps().isEmpty()) {
+      ReadBook read = settled.look().read();
+      FieldBook whole = read == null ? null : read.book();
+      if (whole == null) {
+        Entries.withoutSite(handle, book);
+      } else {
+        Entries.site(handle, row(whole, by.at()));
+      }
+    }
+    return new Written(settled, Entries.newest(handle, book));
+  }
+
+  /** The entries of a book as they are now, each after the one it stands in, as a file has them. */
+  public List<KeptEntry> entries(UUID book) {
+    return BookTree.inOrder(Database.reading(jdbi, handle -> Entries.last(handle, book)));
+  }
+
+  /**
+   * Visits in which nothing was measured yet and tickets, by their day, where that lies between two
+   * days, both of them included.
+   */
+  public List<Dated> dated(LocalDate from, LocalDate to) {
+    return Database.reading(jdbi, handle -> Days.between(handle, from, to));
   }
 
   private static KeptSite row(FieldBook book, Instant changed) {
@@ -231,6 +282,7 @@ public final class Archive {
 
   /** Makes what is derived anew from the revisions; returns whether it said anything else. */
   public boolean rebuild() {
+    looks.clear();
     return Database.writing(
         jdbi,
         handle -> {

@@ -25,7 +25,9 @@ final class BookTree {
   static final double ALONE = -1;
 
   private static final String ID = "id";
-  private static final String STEP = "/";
+
+  /** Between the keys that lead to an entry. */
+  static final String STEP = "/";
 
   private BookTree() {}
 
@@ -39,6 +41,11 @@ final class BookTree {
   /** The book that these entries make, as it would be written. */
   static String together(List<Leaf> leaves) {
     Leaf root = leaves.stream().filter(leaf -> leaf.parent() == null).findFirst().orElseThrow();
+    return TreeWriter.write(grown(root, within(leaves)));
+  }
+
+  /** What stands in each, in the order of its places. */
+  private static Map<UUID, List<Leaf>> within(List<Leaf> leaves) {
     Map<UUID, List<Leaf>> within = new HashMap<>();
     leaves.stream()
         .sorted(Comparator.comparingDouble(Leaf::place).thenComparing(Leaf::entry))
@@ -48,7 +55,7 @@ final class BookTree {
                 within.computeIfAbsent(leaf.parent(), p -> new ArrayList<>()).add(leaf);
               }
             });
-    return TreeWriter.write(grown(root, within));
+    return within;
   }
 
   private static void apart(
@@ -90,7 +97,80 @@ final class BookTree {
             .allMatch(item -> item instanceof Tree.Keys keys && identity(keys) != null);
   }
 
-  private static @Nullable UUID identity(Tree.Keys tree) {
+  /** Entries, each after the one it stands in, those of a section in the order of their places. */
+  static List<KeptEntry> inOrder(List<Entries.Last> all) {
+    Map<UUID, Entries.Last> found = new HashMap<>();
+    all.forEach(last -> found.put(last.leaf().entry(), last));
+    Map<UUID, List<Leaf>> within = within(all.stream().map(Entries.Last::leaf).toList());
+    List<KeptEntry> ordered = new ArrayList<>();
+    all.stream()
+        .filter(last -> last.leaf().parent() == null)
+        .forEach(root -> inOrder(root, found, within, ordered));
+    return ordered;
+  }
+
+  private static void inOrder(
+      Entries.Last last,
+      Map<UUID, Entries.Last> found,
+      Map<UUID, List<Leaf>> within,
+      List<KeptEntry> ordered) {
+    Leaf leaf = last.leaf();
+    ordered.add(
+        new KeptEntry(
+            leaf.entry(),
+            leaf.parent(),
+            leaf.section(),
+            leaf.place(),
+            last.number(),
+            leaf.content()));
+    for (Leaf child : within.getOrDefault(leaf.entry(), List.of())) {
+      inOrder(Objects.requireNonNull(found.get(child.entry())), found, within, ordered);
+    }
+  }
+
+  /** Whether anything with an identity of its own stands within these keys. */
+  static boolean holdsEntries(Tree.Keys tree) {
+    return tree.members().values().stream().anyMatch(member -> isOrHoldsEntry(member.value()));
+  }
+
+  private static boolean isOrHoldsEntry(Tree tree) {
+    return switch (tree) {
+      case Tree.Text text -> false;
+      case Tree.Items items -> items.items().stream().anyMatch(BookTree::isOrHoldsEntry);
+      case Tree.Keys keys -> identity(keys) != null || holdsEntries(keys);
+    };
+  }
+
+  /** The entries of a book as it is written, by their paths in it. */
+  static Map<String, UUID> paths(String written) {
+    Map<String, UUID> paths = new HashMap<>();
+    paths(keys(written), "", paths);
+    return paths;
+  }
+
+  private static void paths(Tree tree, String path, Map<String, UUID> paths) {
+    switch (tree) {
+      case Tree.Text text -> {}
+      case Tree.Items(List<Tree> items, Mark at) -> {
+        for (int i = 0; i < items.size(); i++) {
+          paths(items.get(i), path + "[" + i + "]", paths);
+        }
+      }
+      case Tree.Keys keys -> {
+        UUID identity = identity(keys);
+        if (identity != null) {
+          paths.put(path, identity);
+        }
+        keys.members()
+            .forEach(
+                (key, member) ->
+                    paths(member.value(), path.isEmpty() ? key : path + "." + key, paths));
+      }
+    }
+  }
+
+  /** The identity that keys say; null where they say none. */
+  static @Nullable UUID identity(Tree.Keys tree) {
     Tree.Member member = tree.members().get(ID);
     if (member == null || !(member.value() instanceof Tree.Text text)) {
       return null;

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
@@ -24,6 +25,47 @@ final class Entries {
 
   static List<Leaf> now(Handle handle, UUID book) {
     return handle.createQuery(NOW).bind("book", text(book)).map((row, c) -> leaf(row)).list();
+  }
+
+  /** A last revision of an entry. */
+  record Last(Leaf leaf, int number, boolean withdrawn) {
+    boolean holds() {
+      return !withdrawn;
+    }
+  }
+
+  /** What holds now, with the number of its revision. */
+  static List<Last> last(Handle handle, UUID book) {
+    return handle
+        .createQuery(
+            "SELECT n.entry, n.parent, n.section, n.place, n.content, r.number FROM entry_now n"
+                + " JOIN revision r ON r.seq = n.seq WHERE n.book = :book")
+        .bind("book", text(book))
+        .map((row, _) -> new Last(leaf(row), row.getInt("number"), false))
+        .list();
+  }
+
+  /** The revision of a book that was written last; 0 where there is none. */
+  static long newest(Handle handle, UUID book) {
+    return handle
+        .createQuery("SELECT COALESCE(MAX(seq), 0) FROM revision WHERE book = :book")
+        .bind("book", text(book))
+        .mapTo(Long.class)
+        .one();
+  }
+
+  /** A revision of an entry; the last one for a number of null. */
+  static Optional<Last> revision(Handle handle, UUID book, UUID entry, @Nullable Integer number) {
+    return handle
+        .createQuery(
+            "SELECT entry, parent, section, place, COALESCE(content, '') AS content, number,"
+                + " withdrawn FROM revision WHERE book = :book AND entry = :entry"
+                + " AND (:number IS NULL OR number = :number) ORDER BY number DESC LIMIT 1")
+        .bind("book", text(book))
+        .bind("entry", text(entry))
+        .bind("number", number)
+        .map((row, _) -> new Last(leaf(row), row.getInt("number"), row.getInt("withdrawn") == 1))
+        .findOne();
   }
 
   private static Leaf leaf(ResultSet row) throws SQLException {
@@ -92,12 +134,16 @@ final class Entries {
         .bind("content", leaf.content());
   }
 
-  static void site(Handle handle, KeptSite site) {
-    LocalDate last = site.lastVisit();
+  static void withoutSite(Handle handle, UUID book) {
     handle
         .createUpdate("DELETE FROM site_now WHERE book = :book")
-        .bind("book", text(site.book()))
+        .bind("book", text(book))
         .execute();
+  }
+
+  static void site(Handle handle, KeptSite site) {
+    LocalDate last = site.lastVisit();
+    withoutSite(handle, site.book());
     handle
         .createUpdate(
             "INSERT INTO site_now (book, name, address, visits, last_visit, changed_at)"
@@ -174,8 +220,8 @@ final class Entries {
   static Map<UUID, Instant> changed(Handle handle) {
     return handle
         .createQuery(
-            "SELECT book, MAX(made_at) AS last FROM revision WHERE book IN"
-                + " (SELECT book FROM entry_now) GROUP BY book")
+            "SELECT book, made_at AS last FROM revision WHERE seq IN (SELECT MAX(seq)"
+                + " FROM revision GROUP BY book) AND book IN (SELECT book FROM entry_now)")
         .map(
             (row, c) ->
                 Map.entry(

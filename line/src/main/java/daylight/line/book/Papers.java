@@ -50,8 +50,14 @@ public record Papers(
     }
   }
 
-  /** Somebody agreed to something. */
-  public record Consent(Id id, String who, String what, @Nullable Instant when) implements Entry {}
+  /**
+   * Somebody agreed to something.
+   *
+   * @param signature the label of the file that holds the signature; null where nobody signed
+   */
+  public record Consent(
+      Id id, String who, String what, @Nullable Instant when, @Nullable String signature)
+      implements Entry {}
 
   /** A ticket of the notify-before-you-dig service. */
   public record Ticket(

@@ -46,6 +46,10 @@ final class VisitCheck {
     for (Papers.Media media : visit.papers().media()) {
       faults.known(BookFault.UNKNOWN_PASS, media, "pass", media.pass(), passes);
     }
+    for (Papers.Consent consent : visit.papers().consents()) {
+      faults.known(
+          BookFault.UNKNOWN_MEDIA, consent, "signature", consent.signature(), names.media());
+    }
     visit.papers().tickets().forEach(ticket -> ticket(ticket, visit));
   }
 

@@ -14,7 +14,7 @@ import java.util.Set;
  */
 public final class Tag {
   /** Elements that HTML never closes by a tag of their own. */
-  private static final Set<String> VOID = Set.of("br", "col", "hr", "img", "link", "meta");
+  private static final Set<String> VOID = Set.of("br", "col", "hr", "img", "input", "link", "meta");
 
   private final String name;
   private final Map<String, String> attributes = new LinkedHashMap<>();

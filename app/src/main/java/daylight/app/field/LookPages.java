@@ -1,0 +1,102 @@
+package daylight.app.field;
+
+import daylight.line.measure.Shown;
+import daylight.report.markup.Tag;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** The switches for light, language and units, and the page that asks who writes. */
+final class LookPages implements Pages {
+  /** A page of ours: a path, not an address of another machine. */
+  private static final Pattern OURS = Pattern.compile("/(?:[\\w.~%?&=+-][\\w.~%?&=+/-]*)?");
+
+  private final Office office;
+
+  LookPages(Office office) {
+    this.office = office;
+  }
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.post("/look", this::look);
+    routes.get("/who", reply -> ask(reply, null));
+    routes.post("/who", this::who);
+  }
+
+  private void look(Context reply) {
+    Look before = office.caller(reply).look();
+    String tongue = given(reply, "language");
+    String units = given(reply, "units");
+    Light light = Look.light(given(reply, "light"));
+    Shown shown = Look.shown(units).orElse(before.shown());
+    Look look =
+        new Look(
+            Look.tongue(tongue).orElse(before.tongue()),
+            shown,
+            light == null ? before.light() : light);
+    Cookies.set(reply, Cookies.LOOK, look.cookie());
+    reply.redirect(back(given(reply, "back")), HttpStatus.SEE_OTHER);
+  }
+
+  private static String given(Context reply, String name) {
+    return Objects.requireNonNullElse(reply.formParam(name), "");
+  }
+
+  /** Where to go back to; the list of sites where that is no page of ours. */
+  static String back(@Nullable String path) {
+    return path != null && OURS.matcher(path).matches() ? path : "/sites";
+  }
+
+  private void ask(Context reply, @Nullable String wrong) {
+    Caller caller = office.caller(reply);
+    Phrases phrases = caller.phrases();
+    String back =
+        wrong == null ? reply.queryParam("back") : Objects.requireNonNull(given(reply, "back"));
+    String title = phrases.say("who");
+    Tag form =
+        Forms.form(caller, "/who")
+            .add(Forms.hidden("back", back(back)))
+            .add(
+                Forms.line(
+                        "person",
+                        phrases.say("who.person"),
+                        "text",
+                        Objects.requireNonNullElse(caller.person(), ""),
+                        phrases.say("who.person.hint"),
+                        wrong)
+                    .with("data-first", ""))
+            .add(
+                Forms.line(
+                    "device",
+                    phrases.say("who.device"),
+                    "text",
+                    caller.device(),
+                    phrases.say("who.device.hint"),
+                    null))
+            .add(Forms.submit(phrases.say("who.keep")));
+    List<Tag> contents = new ArrayList<>();
+    contents.add(Parts.heading(title));
+    contents.add(Parts.paragraph("lead", phrases.say("who.why")));
+    contents.add(form);
+    office.show(reply, Sheet.of(title, contents));
+  }
+
+  private void who(Context reply) {
+    String person = Cookies.name(reply.formParam("person"));
+    String device = Cookies.name(reply.formParam("device"));
+    Caller caller = office.caller(reply);
+    if (person == null) {
+      reply.status(422);
+      ask(reply, caller.say("who.person.wanted"));
+      return;
+    }
+    Cookies.set(reply, Cookies.WHO, Cookies.who(person, device == null ? caller.device() : device));
+    reply.redirect(back(given(reply, "back")), HttpStatus.SEE_OTHER);
+  }
+}

@@ -1,0 +1,105 @@
+package daylight.app.field;
+
+import daylight.app.web.Types;
+import daylight.archive.store.Archive;
+import daylight.archive.store.By;
+import daylight.line.measure.Complaint;
+import daylight.line.measure.Shown;
+import daylight.line.measure.Statement;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+
+/** What every maker of pages needs: the archive, who asks, and a way to show a page. */
+final class Office {
+  private static final Pattern UUID_TEXT =
+      Pattern.compile("[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}");
+
+  private final Archive archive;
+
+  Office(Archive archive) {
+    this.archive = archive;
+  }
+
+  /** The day on this machine. */
+  static LocalDate today() {
+    return LocalDate.now(ZoneId.systemDefault());
+  }
+
+  Archive archive() {
+    return archive;
+  }
+
+  Caller caller(Context request) {
+    return Gate.caller(request);
+  }
+
+  /** The whole page, in the caller's language and light. */
+  void show(Context reply, Sheet sheet) {
+    String asked = reply.queryString();
+    String path = asked == null ? reply.path() : reply.path() + "?" + asked;
+    String html = new SheetWriter(caller(reply), path).write(sheet);
+    reply.contentType(Types.HTML).result(html.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** An identity in an address, written as identities are; empty for anything else. */
+  static Optional<UUID> id(String text) {
+    return UUID_TEXT.matcher(text).matches()
+        ? Optional.of(UUID.fromString(text))
+        : Optional.empty();
+  }
+
+  /** The book in the address, as it is now; what is not there is said to be missing. */
+  void withBook(Context reply, Consumer<BookNow> then) {
+    id(reply.pathParam("book"))
+        .flatMap(book -> BookNow.of(archive, book))
+        .ifPresentOrElse(then, () -> reply.status(HttpStatus.NOT_FOUND));
+  }
+
+  /** The visit in the address. */
+  void withVisit(Context reply, VisitNow then) {
+    withBook(
+        reply,
+        book ->
+            id(reply.pathParam("visit"))
+                .flatMap(book::find)
+                .filter(row -> row.section().equals("visits"))
+                .ifPresentOrElse(
+                    visit -> then.show(book, visit), () -> reply.status(HttpStatus.NOT_FOUND)));
+  }
+
+  /** What is done with a visit. */
+  @FunctionalInterface
+  interface VisitNow {
+    void show(BookNow book, BookNow.Row visit);
+  }
+
+  /**
+   * Who writes. Where nobody said so yet, the page that asks is shown first and leads back; empty
+   * then.
+   */
+  Optional<By> writer(Context reply) {
+    Optional<By> by = caller(reply).by();
+    if (by.isEmpty()) {
+      reply.redirect("/who?back=" + Forms.encoded(reply.path()), HttpStatus.SEE_OTHER);
+    }
+    return by;
+  }
+
+  /** What the reader has to say against something, as far as it can be said: in English. */
+  static List<String> said(List<Complaint> complaints, Shown shown) {
+    Words words = Words.of(Language.EN, shown);
+    return complaints.stream()
+        .map(one -> words.say(new Statement(one.code(), one.arguments())))
+        .toList();
+  }
+}

@@ -1,0 +1,90 @@
+package daylight.app.field;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Everything that these pages say, in one language: from one message file each. */
+final class Phrases {
+  private static final Pattern FIELD = Pattern.compile("\\{(\\d)}");
+  private static final Map<Tongue, Phrases> ALL = new EnumMap<>(Tongue.class);
+
+  static {
+    for (Tongue tongue : Tongue.values()) {
+      ALL.put(tongue, new Phrases(tongue));
+    }
+  }
+
+  private final Tongue tongue;
+  private final Properties messages = new Properties();
+
+  private Phrases(Tongue tongue) {
+    this.tongue = tongue;
+    String file = tongue.code() + ".properties";
+    try (Reader in =
+        new InputStreamReader(
+            Objects.requireNonNull(Phrases.class.getResourceAsStream(file), file),
+            StandardCharsets.UTF_8)) {
+      messages.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Phrases of(Tongue tongue) {
+    return Objects.requireNonNull(ALL.get(tongue), tongue.code());
+  }
+
+  Tongue tongue() {
+    return tongue;
+  }
+
+  Properties messages() {
+    return messages;
+  }
+
+  /** A word or a sentence; {@code {0}} and so on stand for what is told with it. */
+  String say(String key, Object... told) {
+    String message = messages.getProperty(key);
+    if (message == null) {
+      throw new IllegalArgumentException("no message for the key " + key);
+    }
+    Matcher fields = FIELD.matcher(message);
+    return fields.replaceAll(
+        field -> Matcher.quoteReplacement(String.valueOf(told[Integer.parseInt(field.group(1))])));
+  }
+
+  /** The same of so many things: {@code key.one} or {@code key.other}, the number first. */
+  String count(String key, long count, Object... told) {
+    Object[] all = new Object[told.length + 1];
+    all[0] = count;
+    System.arraycopy(told, 0, all, 1, told.length);
+    return say(key + (tongue.isOne(count) ? ".one" : ".other"), all);
+  }
+
+  /** A kind of finding; an identity that is not in the catalogue is shown as it is written. */
+  String kind(String id) {
+    return messages.getProperty("kind." + id, id);
+  }
+
+  /** A length as {@link daylight.line.measure.Print} gives it, in the way of the language. */
+  String figure(String printed) {
+    return tongue == Tongue.FR
+        ? printed.replace('.', ',').replaceAll(" in\\b", " po").replaceAll(" ft\\b", " pi")
+        : printed;
+  }
+
+  /** Several things in one sentence part. */
+  String list(List<String> items) {
+    return String.join(", ", items);
+  }
+}

@@ -1,0 +1,59 @@
+package daylight.app.web;
+
+import daylight.app.Job;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
+
+/** The books that can be looked at; more may be put there while they are being looked at. */
+public final class Shelf {
+  private final List<Property> properties;
+  private final @Nullable Proxies proxies;
+  private final Semaphore turns;
+
+  Shelf(List<Property> properties, @Nullable Proxies proxies, Semaphore turns) {
+    this.properties = new CopyOnWriteArrayList<>(properties);
+    this.proxies = proxies;
+    this.turns = turns;
+  }
+
+  List<Property> all() {
+    return properties;
+  }
+
+  int size() {
+    return properties.size();
+  }
+
+  Optional<Property> find(String name) {
+    return properties.stream().filter(one -> one.name().equals(name)).findFirst();
+  }
+
+  /** Whether there is no book on it. */
+  public boolean isEmpty() {
+    return properties.isEmpty();
+  }
+
+  /**
+   * The address of the page that answers a book; the book is put on the shelf where it is not there
+   * yet.
+   *
+   * @param name its word in addresses; letters, digits and hyphens
+   * @param visit label of the visit to judge; null takes the last
+   */
+  public synchronized String address(String name, Path book, @Nullable String visit) {
+    Job.Settings usual = Job.Settings.USUAL;
+    Opened opened =
+        new Opened(book, new Job.Settings(usual.shown(), usual.paper(), usual.rules(), visit));
+    Optional<Property> known = find(name);
+    if (known.isEmpty() || !known.get().isOf(opened)) {
+      known.ifPresent(Property::end);
+      known.ifPresent(properties::remove);
+      properties.add(new Property(name, opened, Job::answer, proxies, turns));
+    }
+    return find(name).orElseThrow().address("");
+  }
+}
