@@ -93,7 +93,10 @@ final class BeforeYouGo {
             .map(
                 node ->
                     Tag.of(
-                        "li", node.label() + node.text("what").map(what -> ": " + what).orElse("")))
+                        "li",
+                        node.text("what")
+                            .map(what -> phrases.say("named", node.label(), what))
+                            .orElse(node.label())))
             .toList();
     section.add(Tag.of("h3", phrases.say("before.access")));
     section.add(
@@ -123,7 +126,9 @@ final class BeforeYouGo {
     Tag row =
         Tag.of("tr")
             .add(
-                Tag.of("th", reach.id().label() + ": " + reach.from() + " – " + reach.to())
+                Tag.of(
+                        "th",
+                        phrases.say("named", reach.id().label(), reach.from() + " – " + reach.to()))
                     .with("scope", "row"));
     return reach.bore() == null
         ? row.add(Tag.of("td", phrases.say("before.bore.unknown")))

@@ -77,7 +77,9 @@ final class VisitPages implements Pages {
     trouble.told(phrases).ifPresent(contents::add);
     contents.add(Parts.paragraph("quiet", book.name()));
     SitePages.complaint(visit)
-        .ifPresent(words -> contents.add(Tag.of("blockquote").add(Tag.of("p", "“" + words + "”"))));
+        .ifPresent(
+            words ->
+                contents.add(Tag.of("blockquote").add(Tag.of("p", phrases.say("quoted", words)))));
     List<Link> links =
         makers.stream()
             .flatMap(pages -> pages.ofVisit(book.book(), visit.entry(), phrases).stream())

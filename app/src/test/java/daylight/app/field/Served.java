@@ -150,5 +150,6 @@ final class Served implements AutoCloseable {
   public void close() {
     client.close();
     running.close();
+    archive.close();
   }
 }

@@ -42,12 +42,14 @@ public final class Archive {
 
   private final Path folder;
   private final Jdbi jdbi;
+  private final Handle held;
   private final MediaFolder media;
   private final Looks looks = new Looks();
 
-  private Archive(Path folder, Jdbi jdbi) {
+  private Archive(Path folder, Jdbi jdbi, Handle held) {
     this.folder = folder;
     this.jdbi = jdbi;
+    this.held = held;
     media = new MediaFolder(folder);
   }
 
@@ -69,7 +71,8 @@ public final class Archive {
       Optional<Statement> newer = Database.migrate(folder);
       return newer
           .<ArchiveOpening>map(ArchiveOpening.Refused::new)
-          .orElseGet(() -> new ArchiveOpening.Opened(new Archive(folder, jdbi)));
+          .orElseGet(
+              () -> new ArchiveOpening.Opened(new Archive(folder, jdbi, Database.held(jdbi))));
     } catch (IOException | JdbiException e) {
       return new ArchiveOpening.Refused(unreachable(folder, e));
     }
@@ -81,6 +84,14 @@ public final class Archive {
 
   static Statement unreachable(Path where, Exception e) {
     return Disk.why(where, e);
+  }
+
+  /**
+   * Puts what stands in the log into the file that all is in, where nobody else has it open.
+   * Nothing is lost where this is not called.
+   */
+  public void close() {
+    held.close();
   }
 
   /** The folder it lies in. */

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +35,11 @@ class DaysTest {
         book,
         "visits",
         "{\"complaint\": \"It said date: 2020-01-01\\ndate: 2020-01-02\", \"date\": \"2026-11-28\"}");
+  }
+
+  @AfterEach
+  void close() {
+    archive.close();
   }
 
   private void enter(UUID entry, @Nullable UUID parent, String section, String content) {
