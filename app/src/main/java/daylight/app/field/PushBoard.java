@@ -76,7 +76,7 @@ final class PushBoard {
     Tag panel = Tag.of("div").with("id", "stop-panel").with("class", "panel").with("hidden", "");
     panel.add(Parts.paragraph("stop", phrases.say("push.stop.do")));
     Tag keys = Tag.of("div").with("class", "keys");
-    PushKeys.stop().forEach(kind -> keys.add(kindKey(kind).with("class", "key deadly")));
+    PushKeys.stop().forEach(kind -> keys.add(kindKey(kind, "key deadly")));
     return Tag.of("div")
         .add(
             button("stop", phrases.say("push.stop"))
@@ -86,10 +86,10 @@ final class PushBoard {
         .add(panel.add(keys));
   }
 
-  private Tag kindKey(Catalogue.Kind kind) {
+  private Tag kindKey(Catalogue.Kind kind, String style) {
     return Tag.of("button", phrases.kind(kind.id()))
         .with("type", "button")
-        .with("class", "key")
+        .with("class", style)
         .with("data-kind", kind.id());
   }
 
@@ -155,7 +155,7 @@ final class PushBoard {
   private Tag keys() {
     Tag keys = Tag.of("div").with("class", "keys").with("role", "group");
     keys.with("aria-label", phrases.say("push.keys"));
-    PushKeys.large().forEach(kind -> keys.add(kindKey(kind)));
+    PushKeys.large().forEach(kind -> keys.add(kindKey(kind, "key")));
     return keys;
   }
 
@@ -177,7 +177,7 @@ final class PushBoard {
     Tag panel = Tag.of("div").with("id", "more-panel").with("class", "panel").with("hidden", "");
     for (Catalogue.Bears bears : Catalogue.Bears.values()) {
       Tag keys = Tag.of("div").with("class", "keys");
-      PushKeys.rest(bears).forEach(kind -> keys.add(kindKey(kind)));
+      PushKeys.rest(bears).forEach(kind -> keys.add(kindKey(kind, "key")));
       String code = bears.name().toLowerCase(Locale.ROOT);
       panel.add(Tag.of("h2", phrases.say("push.group." + code))).add(keys);
     }

@@ -8,6 +8,10 @@ import { drafts, line, remarkWith } from './push-later.js';
 export async function openPush(about, changed) {
   const queue = await openQueue(changed);
   const kept = new Map();
+  // What was touched a moment ago and is being written to this browser's disk.
+  const fresh = new Map();
+  let busy = 0;
+  let chain = Promise.resolve();
   for (const row of await entries(book())) {
     kept.set(row.entry, row);
     queue.learn(row);
@@ -15,6 +19,10 @@ export async function openPush(about, changed) {
 
   /** An entry as it would be; undefined where it is withdrawn or was never there. */
   function row(entry) {
+    const touched = fresh.get(entry);
+    if (touched !== undefined) {
+      return touched.keys === null ? undefined : { ...touched, state: 'waiting' };
+    }
     const waiting = queue.items().filter((item) => item.entry === entry && item.blob === undefined);
     const last = waiting.at(-1);
     const base = kept.get(entry);
@@ -28,7 +36,7 @@ export async function openPush(about, changed) {
   }
 
   const all = () =>
-    [...new Set([...kept.keys(), ...queue.items().filter((one) => one.blob === undefined).map((one) => one.entry)])]
+    [...new Set([...kept.keys(), ...queue.items().filter((one) => one.blob === undefined).map((one) => one.entry), ...fresh.keys()])]
       .map(row)
       .filter((one) => one !== undefined);
   const pass = () => row(about.pass);
@@ -42,25 +50,39 @@ export async function openPush(about, changed) {
   }
 
   /** Writes entries, each {entry, parent, section, keys}; keys null: withdrawn. One touch, one undo. */
-  async function change(changes, remember = true) {
-    if (remember) {
-      const before = changes.map(({ entry, parent, section }) => ({
-        entry,
-        parent,
-        section,
-        keys: row(entry)?.keys ?? null,
-      }));
-      await queue.remember({ pass: about.pass, changes: before });
-    }
-    // What an outcome drops from the queue is what the archive says now.
-    const put = queue.put(changes);
-    for (const one of changes) {
-      kept.set(one.entry, { ...one });
-      if (one.keys === null) {
-        kept.delete(one.entry);
+  function change(changes, remember = true) {
+    const before = changes.map(({ entry, parent, section }) => ({
+      entry,
+      parent,
+      section,
+      keys: row(entry)?.keys ?? null,
+    }));
+    changes.forEach((one) => fresh.set(one.entry, one));
+    busy += 1;
+    changed();
+    chain = chain.then(() => written(changes, remember ? before : null));
+    return chain;
+  }
+
+  async function written(changes, before) {
+    try {
+      if (before !== null) {
+        await queue.remember({ pass: about.pass, changes: before });
       }
+      await queue.put(changes);
+      for (const one of changes) {
+        kept.set(one.entry, one);
+        if (one.keys === null) {
+          kept.delete(one.entry);
+        }
+        if (fresh.get(one.entry) === one) {
+          fresh.delete(one.entry);
+        }
+      }
+    } finally {
+      busy -= 1;
+      changed();
     }
-    await put;
   }
 
   const passChange = (more) => {
@@ -75,6 +97,7 @@ export async function openPush(about, changed) {
 
   return {
     queue,
+    busy: () => busy,
     all,
     row: (entry) => row(entry) ?? later().find((one) => one.entry === entry),
     pass,

@@ -33,7 +33,7 @@ box.addEventListener('change', () => {
 });
 
 document.addEventListener('keydown', (event) => {
-  const typing = event.target.closest('input, textarea, select');
+  const typing = event.target.closest('input:not([type=checkbox]), textarea, select');
   if (event.ctrlKey || event.altKey || event.metaKey) {
     return;
   }

@@ -62,7 +62,7 @@ const here = () => (pressed(find('[data-act=later]')) ? null : typed());
 // Saying and showing --------------------------------------------------------------------------
 
 function show() {
-  const waiting = push.queue.items().filter((one) => one.state === 'waiting').length;
+  const waiting = push.queue.items().filter((one) => one.state === 'waiting').length + push.busy();
   const refused = push.queue.items().filter((one) => one.state !== 'waiting');
   const state = refused.length > 0 ? 'wrong' : waiting > 0 ? 'unsent' : 'kept';
   const why = push.queue.why();
@@ -156,7 +156,8 @@ async function touch(kind) {
 const change = (row, keys) => ({ entry: row.entry, parent: row.parent, section: row.section, keys });
 
 /** Sets a key of a row, or takes it away. */
-async function set(row, key, value) {
+async function set(touched, key, value) {
+  const row = push.row(touched.entry) ?? push.row(chosen) ?? touched;
   const keys = { ...row.keys, [key]: value ?? undefined };
   if (value === null) {
     delete keys[key];
@@ -194,7 +195,7 @@ async function placed(row, key, text) {
 }
 
 /** From here on: the book knows no open stretch, so it stands at its beginning and says so. */
-const run = (row) => push.change([change(row, { ...row.keys, remark: RUNS })]);
+const run = (row) => push.change([change(row, { ...row.keys, remark: `${RUNS} ${row.keys.remark ?? ''}`.trim() })]);
 
 async function stop(row) {
   const { cable, remark, ...keys } = row.keys;
