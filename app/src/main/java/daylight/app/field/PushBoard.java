@@ -5,7 +5,6 @@ import daylight.archive.Bundled;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Pass;
 import daylight.report.markup.Tag;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -216,8 +215,7 @@ final class PushBoard {
     Tag keys =
         Tag.of("p")
             .with("class", "tick")
-            .add(
-                Tag.of("input").with("type", "checkbox").with("id", "letters"))
+            .add(Tag.of("input").with("type", "checkbox").with("id", "letters"))
             .add(Tag.of("label", phrases.say("push.letters")).with("for", "letters"));
     return section
         .add(

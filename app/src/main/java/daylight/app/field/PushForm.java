@@ -34,7 +34,8 @@ record PushForm(
 
   static PushForm read(Context request) {
     return new PushForm(
-        new Ids(id(request, "pass"), id(request, "node"), id(request, "newreach"), id(request, "end")),
+        new Ids(
+            id(request, "pass"), id(request, "node"), id(request, "newreach"), id(request, "end")),
         given(request, "entry"),
         given(request, "what"),
         given(request, "reach"),
@@ -86,9 +87,7 @@ record PushForm(
             phrases.say("push.bore.hint"),
             trouble.of("bore")));
     List<Forms.Option> heads =
-        HEADS.stream()
-            .map(one -> new Forms.Option(one, phrases.say("push.head." + one)))
-            .toList();
+        HEADS.stream().map(one -> new Forms.Option(one, phrases.say("push.head." + one))).toList();
     form.add(
         Forms.labelled(
             "head",
@@ -160,8 +159,7 @@ record PushForm(
       along = label(book, ids.reach(), "R");
       String far = label(book, ids.end(), "E");
       begin(entries, book, ids.end(), site, "nodes", node(far, "end", ""));
-      ObjectNode keys =
-          EntryJson.object().put("label", along).put("from", way).put("to", far);
+      ObjectNode keys = EntryJson.object().put("label", along).put("from", way).put("to", far);
       keys.put("bore", bore.isEmpty() ? null : bore);
       begin(entries, book, ids.reach(), site, "reaches", keys);
     }
@@ -188,9 +186,16 @@ record PushForm(
     return keys.put("what", what.isEmpty() ? null : what);
   }
 
-  /** What an earlier try began already is upon its last number; the same is written no second time. */
+  /**
+   * What an earlier try began already is upon its last number; the same is written no second time.
+   */
   private static void begin(
-      List<Entered> entries, BookNow book, UUID entry, UUID parent, String section, ObjectNode keys) {
+      List<Entered> entries,
+      BookNow book,
+      UUID entry,
+      UUID parent,
+      String section,
+      ObjectNode keys) {
     int base = book.find(entry).map(BookNow.Row::number).orElse(0);
     entries.add(EntryJson.changed(entry, parent, section, base, keys));
   }

@@ -59,7 +59,11 @@ final class PushMedia implements Pages {
       refuse(reply, 413, caller.say("push.media.large", LARGEST >> 20));
     } else {
       try {
-        piece(reply, book, new Piece(name, new Sha256(sha), Long.parseLong(from), Long.parseLong(length)), by.get());
+        piece(
+            reply,
+            book,
+            new Piece(name, new Sha256(sha), Long.parseLong(from), Long.parseLong(length)),
+            by.get());
       } catch (IOException e) {
         refuse(reply, 507, caller.say("push.media.disk"));
       }
@@ -103,7 +107,9 @@ final class PushMedia implements Pages {
     json(reply, out);
   }
 
-  /** Whether the first bytes are those of its kind: file signatures of JPEG, PNG, WebM, MP4, Ogg. */
+  /**
+   * Whether the first bytes are those of its kind: file signatures of JPEG, PNG, WebM, MP4, Ogg.
+   */
   static boolean isWhatItsNameSays(String name, byte[] bytes) {
     return switch (name.substring(name.lastIndexOf('.') + 1)) {
       case "jpg" -> begins(bytes, 0, 0xff, 0xd8, 0xff);

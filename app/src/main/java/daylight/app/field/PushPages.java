@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** The pushes of a visit: one is begun, and what the camera meets is written down in the basement. */
+/**
+ * The pushes of a visit: one is begun, and what the camera meets is written down in the basement.
+ */
 final class PushPages implements Pages {
   private final Office office;
 
@@ -61,8 +63,7 @@ final class PushPages implements Pages {
                       new Link(
                           address(book.book(), row.entry()),
                           phrases.say("push.pass", row.label()),
-                          phrases.count(
-                              "kept.findings", book.in(row.entry(), "findings").count())))
+                          phrases.count("kept.findings", book.in(row.entry(), "findings").count())))
               .toList();
       contents.add(Parts.links(links));
     }
@@ -91,8 +92,7 @@ final class PushPages implements Pages {
     trouble.addAll(
         office
             .archive()
-            .enter(
-                book.book(), typed.entries(book, site.get().entry(), visit.entry()), by.get()),
+            .enter(book.book(), typed.entries(book, site.get().entry(), visit.entry()), by.get()),
         office.caller(reply).look().shown());
     if (trouble.isEmpty()) {
       reply.redirect(address(book.book(), typed.pass()), HttpStatus.SEE_OTHER);

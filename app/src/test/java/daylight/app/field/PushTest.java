@@ -309,8 +309,10 @@ class PushTest {
           served.archive().media().file(served.archive().mediaOf(book).get(file)).orElseThrow();
       assertThat(kept).hasBinaryContent(PNG);
       assertThat(served.archive().written(book).orElseThrow()).contains("photo-1");
-      assertThat(page.evaluate("fetch('/field/push-media.js').then(() => import('/field/push-media.js'))"
-              + ".then((m) => m.sha256(new TextEncoder().encode('abc')))"))
+      assertThat(
+              page.evaluate(
+                  "fetch('/field/push-media.js').then(() => import('/field/push-media.js'))"
+                      + ".then((m) => m.sha256(new TextEncoder().encode('abc')))"))
           .as("FIPS 180-4, the worked example \"abc\" (from memory)")
           .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
@@ -398,8 +400,7 @@ class PushTest {
     "photo-11111111-1111-1111-1111-111111111111.jpg, 0, 26, 415",
   })
   void aFileThatIsNoneIsRefused(String name, String from, String length, int status) {
-    String path =
-        "/site/" + book + "/media/" + "a".repeat(64) + "?name=" + Forms.encoded(name);
+    String path = "/site/" + book + "/media/" + "a".repeat(64) + "?name=" + Forms.encoded(name);
     var reply =
         served.post(
             path + "&from=" + from + "&length=" + length,
@@ -417,7 +418,13 @@ class PushTest {
   void whatWasCutOffGoesOnWhereItStopped() throws IOException {
     String text = "OggS" + "x".repeat(1000);
     String path =
-        "/site/" + book + "/media/" + Sha256.of(text).hex() + "?name=voice-" + UUID.randomUUID() + ".ogg&length=1004&from=";
+        "/site/"
+            + book
+            + "/media/"
+            + Sha256.of(text).hex()
+            + "?name=voice-"
+            + UUID.randomUUID()
+            + ".ogg&length=1004&from=";
     assertThat(piece(path + 0, text.substring(0, 600))).contains("\"bytes\":600");
     assertThat(piece(path + 0, "")).contains("\"bytes\":600");
     assertThat(piece(path + 600, text.substring(600))).contains("whole");

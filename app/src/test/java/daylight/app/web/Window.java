@@ -59,8 +59,7 @@ public final class Window implements AutoCloseable {
 
   /** An empty page of that size. */
   public Page page(int width, int height) {
-    return watched(
-        browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height)));
+    return watched(browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height)));
   }
 
   /** The same on a telephone, which is touched. */
