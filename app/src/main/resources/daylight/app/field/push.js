@@ -302,10 +302,10 @@ async function see(clarity) {
   }
   const more = closed(at);
   sight = sight?.clarity === clarity && Object.keys(more).length === 0 ? null : { from: at, clarity };
-  await push.queue.setState(`sight:${about.pass}`, sight);
   if (more.sight) {
     await push.change([push.passChange(more)]);
   }
+  await push.queue.setState(`sight:${about.pass}`, sight);
   show();
 }
 
@@ -319,8 +319,9 @@ async function ended(why) {
   panels();
   const more = closed(cable);
   sight = null;
-  await push.queue.setState(`sight:${about.pass}`, null);
+  // What is written comes first: the page must not say for a moment that all is kept.
   await tell(`${find(`[data-why=${why}]`).textContent}, ${cable}.`, [push.passChange({ end: { cable, why }, ...more })]);
+  await push.queue.setState(`sight:${about.pass}`, null);
 }
 
 function panels(open = null) {

@@ -310,7 +310,7 @@ class PushTest {
           served
               .archive()
               .media()
-              .file(Objects.requireNonNull(served.archive().mediaOf(book).get(file)))
+              .file(Objects.requireNonNull(served.archive().mediaOf(book).get(file), file))
               .orElseThrow();
       assertThat(kept).hasBinaryContent(PNG);
       assertThat(served.archive().written(book).orElseThrow()).contains("photo-1");
