@@ -38,6 +38,7 @@ public final class FieldPages {
     makers.add(new SiteListPages(office, shelf));
     makers.add(new NewSitePages(office));
     makers.add(new EntryPages(office));
+    makers.add(new WalkPages(office));
     makers.add(new AnswerPages(office, shelf));
     List<Pages> linked = List.copyOf(makers);
     makers.add(new SitePages(office, linked));
