@@ -66,7 +66,13 @@ final class ArchiveChoice {
           ExitCode.BOOK_REFUSED);
     }
     return switch (Archive.open(folder())) {
-      case ArchiveOpening.Opened(Archive archive) -> work.applyAsInt(archive);
+      case ArchiveOpening.Opened(Archive archive) -> {
+        try {
+          yield work.applyAsInt(archive);
+        } finally {
+          archive.close();
+        }
+      }
       case ArchiveOpening.Refused(Statement why) -> refused(spec, why, ExitCode.BOOK_REFUSED);
     };
   }

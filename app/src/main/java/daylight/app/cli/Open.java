@@ -115,6 +115,8 @@ final class Open implements Callable<Integer> {
       return serve(console, opened, port, browser, proxies, FieldPages.of(kept)::addTo);
     } catch (IOException e) {
       return console.notStarted(kept.folder() + ": " + e.getMessage());
+    } finally {
+      kept.close();
     }
   }
 

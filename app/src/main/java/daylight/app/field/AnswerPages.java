@@ -1,8 +1,11 @@
 package daylight.app.field;
 
 import daylight.app.web.Shelf;
+import daylight.archive.ReadBook;
 import daylight.archive.Sha256;
 import daylight.archive.store.Archive;
+import daylight.line.book.FieldBook;
+import daylight.line.book.Visit;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -17,6 +20,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a book answers as it is now. The book is written out as a file, its recordings beside it as
@@ -53,10 +58,37 @@ final class AnswerPages implements Pages {
     }
     try {
       Path folder = laidOut(office.archive(), book.get(), written.get());
-      reply.redirect(shelf.address("site-" + book.get(), folder), HttpStatus.SEE_OTHER);
+      reply.redirect(
+          shelf.address("site-" + book.get(), folder, measured(book.get())), HttpStatus.SEE_OTHER);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * The label of the last visit in which anything was measured, for one that is to come says
+   * nothing; null where there is none.
+   */
+  private @Nullable String measured(UUID book) {
+    FieldBook read = office.archive().book(book).map(ReadBook::book).orElse(null);
+    return read == null
+        ? null
+        : read.visits().reversed().stream()
+            .filter(AnswerPages::holdsAnything)
+            .map(visit -> visit.id().label())
+            .findFirst()
+            .orElse(null);
+  }
+
+  private static boolean holdsAnything(Visit visit) {
+    return Stream.of(
+            visit.passes(),
+            visit.locates(),
+            visit.exposures(),
+            visit.levels(),
+            visit.tests(),
+            visit.works())
+        .anyMatch(list -> !list.isEmpty());
   }
 
   /** The book as a file in a folder of its own, its recordings beside it. */

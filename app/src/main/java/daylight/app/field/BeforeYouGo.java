@@ -70,13 +70,6 @@ final class BeforeYouGo {
     if (kinds.isEmpty()) {
       return section.add(Parts.paragraph("empty", phrases.say("before.earlier.none")));
     }
-    kinds.keySet().stream()
-        .filter(Earlier::isDeadly)
-        .sorted()
-        .forEach(
-            kind ->
-                section.add(
-                    Parts.paragraph("stop", phrases.say("before.stop", phrases.kind(kind)))));
     return section.add(
         Parts.list(
             "plain",
@@ -100,7 +93,10 @@ final class BeforeYouGo {
             .map(
                 node ->
                     Tag.of(
-                        "li", node.label() + node.text("what").map(what -> ": " + what).orElse("")))
+                        "li",
+                        node.text("what")
+                            .map(what -> phrases.say("named", node.label(), what))
+                            .orElse(node.label())))
             .toList();
     section.add(Tag.of("h3", phrases.say("before.access")));
     section.add(
@@ -130,7 +126,9 @@ final class BeforeYouGo {
     Tag row =
         Tag.of("tr")
             .add(
-                Tag.of("th", reach.id().label() + ": " + reach.from() + " – " + reach.to())
+                Tag.of(
+                        "th",
+                        phrases.say("named", reach.id().label(), reach.from() + " – " + reach.to()))
                     .with("scope", "row"));
     return reach.bore() == null
         ? row.add(Tag.of("td", phrases.say("before.bore.unknown")))

@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.report.markup.Tag;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,6 +36,17 @@ final class Earlier {
 
   static Stream<BookNow.Row> earlier(BookNow book, BookNow.Row but) {
     return book.visits().stream().filter(visit -> !visit.entry().equals(but.entry()));
+  }
+
+  /** Orders to stop, for what anybody ever noted in the book; they stand above everything else. */
+  static List<Tag> stops(BookNow book, Phrases phrases) {
+    return book.in("findings")
+        .flatMap(row -> row.text("kind").stream())
+        .filter(Earlier::isDeadly)
+        .distinct()
+        .sorted()
+        .map(kind -> Parts.paragraph("stop", phrases.say("before.stop", phrases.kind(kind))))
+        .toList();
   }
 
   static boolean isDeadly(String kind) {

@@ -1,6 +1,7 @@
 package daylight.app.field;
 
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
@@ -84,11 +85,15 @@ final class EntryJson {
       }
       return new Sent.Entries(read);
     } catch (JsonProcessingException e) {
-      return new Sent.Misread(
-          "enter.json", e.getLocation().getLineNr() + ":" + e.getLocation().getColumnNr());
+      return new Sent.Misread("enter.json", place(e.getLocation()));
     } catch (IOException e) {
       return new Sent.Misread("enter.json", "1:1");
     }
+  }
+
+  /** Line and column; what is too deep has none. */
+  private static String place(@Nullable JsonLocation at) {
+    return at == null ? "1:1" : at.getLineNr() + ":" + at.getColumnNr();
   }
 
   private static Optional<Entered> entered(JsonNode node) {

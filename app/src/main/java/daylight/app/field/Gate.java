@@ -46,6 +46,8 @@ final class Gate {
       return;
     }
     request.header("Content-Security-Policy", Guard.FORMS);
+    // Without it a browser keeps to itself where a form comes from, and the form is turned away.
+    request.header("Referrer-Policy", "same-origin");
     boolean order = request.method().equals(HandlerType.POST);
     Optional<String> known = keys.number(request.cookie(Cookies.DEVICE));
     if (order && known.isEmpty()) {

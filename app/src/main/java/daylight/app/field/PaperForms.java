@@ -1,8 +1,14 @@
 package daylight.app.field;
 
 import daylight.report.markup.Tag;
+import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -84,7 +90,7 @@ final class PaperForms {
         Tag.of("li")
             .add(Tag.of("strong", consent.text("who").orElse("–")))
             .text(": " + consent.text("what").orElse("–"));
-    consent.text("when").ifPresent(when -> item.text(", " + when));
+    consent.text("when").ifPresent(when -> item.text(", " + local(when)));
     Optional<String> file =
         consent
             .text("signature")
@@ -101,6 +107,19 @@ final class PaperForms {
                 .with("class", "signature")
                 .with("src", "/site/" + book.book() + "/signature/" + file.get())
                 .with("alt", phrases.say("before.consent.signed")));
+  }
+
+  /** A moment as clocks at the site showed it; as it is written where it has no offset. */
+  private String local(String when) {
+    try {
+      ZoneId zone =
+          ZoneId.of(book.site().flatMap(site -> site.text("zone")).orElse(ZoneOffset.UTC.getId()));
+      return OffsetDateTime.parse(when)
+          .atZoneSameInstant(zone)
+          .format(DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT));
+    } catch (DateTimeException e) {
+      return when;
+    }
   }
 
   /** A place to sign in, shown by the module that can draw; without it nobody signs. */

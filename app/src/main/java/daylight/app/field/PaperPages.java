@@ -96,7 +96,7 @@ final class PaperPages implements Pages {
 
   /** Puts a picture where recordings lie; what a book says of it. */
   private ObjectNode keep(BookNow book, UUID media, String label, byte[] picture, By by) {
-    String name = "signature-" + media + ".png";
+    String name = Signature.NAME + media + ".png";
     try {
       Sha256 content =
           Sha256.copied(new ByteArrayInputStream(picture), OutputStream.nullOutputStream());
@@ -147,7 +147,7 @@ final class PaperPages implements Pages {
         book.flatMap(
             id ->
                 office.archive().mediaOf(id).entrySet().stream()
-                    .filter(one -> one.getKey().startsWith("signature-"))
+                    .filter(one -> one.getKey().startsWith(Signature.NAME))
                     .filter(one -> one.getValue().hex().equals(wanted))
                     .findFirst()
                     .flatMap(one -> office.archive().media().file(one.getValue())));

@@ -12,6 +12,9 @@ import javax.imageio.stream.ImageInputStream;
 
 /** A signature as a browser sends it: a small PNG in the form of a {@code data:} address. */
 final class Signature {
+  /** How the names of their files begin. */
+  static final String NAME = "signature-";
+
   private static final String HEAD = "data:image/png;base64,";
   private static final int LARGEST = 300_000;
   private static final int WIDEST = 2000;

@@ -46,6 +46,7 @@ final class SitePages implements Pages {
     Phrases phrases = caller.phrases();
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(book.name()));
+    contents.addAll(Earlier.stops(book, phrases));
     book.site()
         .flatMap(site -> site.text("address"))
         .filter(address -> !address.equals(book.name()))
@@ -76,7 +77,7 @@ final class SitePages implements Pages {
         Tag.of("a")
             .with("href", VisitPages.address(book.book(), visit.entry()))
             .add(Tag.of("strong", VisitPages.title(phrases, visit)));
-    complaint(visit).ifPresent(words -> link.add(Tag.of("span", "“" + words + "”")));
+    complaint(visit).ifPresent(words -> link.add(Tag.of("span", phrases.say("quoted", words))));
     String told = VisitPages.counted(phrases, book, visit);
     return Tag.of("li")
         .add(
@@ -128,7 +129,10 @@ final class SitePages implements Pages {
         items.add(
             Tag.of(
                 "li",
-                phrases.count("kept." + section, labels.size()) + ": " + phrases.list(labels)));
+                phrases.say(
+                    "named",
+                    phrases.count("kept." + section, labels.size()),
+                    phrases.list(labels))));
       }
     }
     Tag section = Parts.section("kept", phrases.say("site.kept"));

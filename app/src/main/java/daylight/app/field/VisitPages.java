@@ -52,7 +52,10 @@ final class VisitPages implements Pages {
   static String counted(Phrases phrases, BookNow book, BookNow.Row visit) {
     List<String> parts = new ArrayList<>();
     for (String section : DONE) {
-      long count = book.in(visit.entry(), section).count();
+      long count =
+          book.in(visit.entry(), section)
+              .filter(row -> !row.text("file").orElse("").startsWith(Signature.NAME))
+              .count();
       if (count > 0) {
         parts.add(phrases.count("kept." + section, count));
       }
@@ -70,10 +73,13 @@ final class VisitPages implements Pages {
     String title = title(phrases, visit);
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(title));
+    contents.addAll(Earlier.stops(book, phrases));
     trouble.told(phrases).ifPresent(contents::add);
     contents.add(Parts.paragraph("quiet", book.name()));
     SitePages.complaint(visit)
-        .ifPresent(words -> contents.add(Tag.of("blockquote").add(Tag.of("p", "“" + words + "”"))));
+        .ifPresent(
+            words ->
+                contents.add(Tag.of("blockquote").add(Tag.of("p", phrases.say("quoted", words)))));
     List<Link> links =
         makers.stream()
             .flatMap(pages -> pages.ofVisit(book.book(), visit.entry(), phrases).stream())

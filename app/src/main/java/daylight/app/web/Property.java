@@ -79,6 +79,11 @@ final class Property {
     return "/property/" + name + "/" + file;
   }
 
+  /** Whether it answers this book in this way. */
+  boolean isOf(Opened other) {
+    return opened.equals(other);
+  }
+
   /** The file of its book. */
   Path file() {
     return opened.file();

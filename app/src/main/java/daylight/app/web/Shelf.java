@@ -42,15 +42,18 @@ public final class Shelf {
    * yet.
    *
    * @param name its word in addresses; letters, digits and hyphens
+   * @param visit label of the visit to judge; null takes the last
    */
-  public synchronized String address(String name, Path book) {
+  public synchronized String address(String name, Path book, @Nullable String visit) {
+    Job.Settings usual = Job.Settings.USUAL;
+    Opened opened =
+        new Opened(book, new Job.Settings(usual.shown(), usual.paper(), usual.rules(), visit));
     Optional<Property> known = find(name);
-    if (known.isPresent()) {
-      return known.get().address("");
+    if (known.isEmpty() || !known.get().isOf(opened)) {
+      known.ifPresent(Property::end);
+      known.ifPresent(properties::remove);
+      properties.add(new Property(name, opened, Job::answer, proxies, turns));
     }
-    Property fresh =
-        new Property(name, new Opened(book, Job.Settings.USUAL), Job::answer, proxies, turns);
-    properties.add(fresh);
-    return fresh.address("");
+    return find(name).orElseThrow().address("");
   }
 }

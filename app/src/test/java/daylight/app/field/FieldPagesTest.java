@@ -23,6 +23,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FieldPagesTest {
   private static final String SCRIPT = "<script>alert(1)</script>\"'><img src=x onerror=alert(2)>";
 
+  /** A head that promises 60 000 by 60 000 points, and little behind it. */
+  private static final String PNG_OF_60000_BY_60000 =
+      "iVBORw0KGgoAAAANSUhEUgAA6mAAAOpgCAIAAAD//////wAAAApJREFUeJxjYAAAAAIAAQ==";
+
   @TempDir private Path folder = Path.of("");
   private Served served;
 
@@ -300,6 +304,47 @@ class FieldPagesTest {
     var by = served.archive().history(book, UUID.fromString(visit.get("visit"))).getFirst().by();
     assertThat(by.person()).isEqualTo("Lou");
     assertThat(by.device()).isEqualTo("truck");
+  }
+
+  @Test
+  void aVisitToComeDoesNotHideWhatWasMeasured() throws IOException {
+    UUID book = served.site("6 Tannery Lane (invented)", "It backs up.");
+    String before = served.get("/site/" + book + "/answers").body();
+    Archived.fill(served, "/site/" + book);
+    HttpResponse<String> page = served.get("/site/" + book + "/answers");
+
+    assertThat(before).doesNotContain("through the bore");
+    assertThat(page.body()).contains("STOP", "through the bore", "November 27, 2026");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"token=%zz", "token", "=", "%", "token=x&token=y"})
+  void aFormThatIsNoneIsRefused(String body) {
+    HttpResponse<String> reply = served.post("/look", "application/x-www-form-urlencoded", body);
+
+    assertThat(reply.statusCode()).isIn(400, 403);
+    assertThat(reply.body()).doesNotContain("Exception");
+  }
+
+  @Test
+  void aSignatureThatIsNoSmallPictureIsRefused() {
+    UUID book = served.site("4 Kiln Yard (invented)", "");
+    String visit = Archived.lastVisit(served, "/site/" + book);
+    for (String picture :
+        List.of(
+            "data:image/png;base64,AAAA",
+            "data:image/png;base64,%%%",
+            "data:image/svg+xml;base64,PHN2Zz4=",
+            "data:image/png;base64," + PNG_OF_60000_BY_60000,
+            "../../archive.db")) {
+      Map<String, String> form = served.hidden(visit);
+      form.putAll(Map.of("who", "owner", "what", "camera", "signature", picture));
+      HttpResponse<String> page = served.form(visit + "/consents", form);
+
+      assertThat(page.statusCode()).as(picture).isEqualTo(422);
+      assertThat(page.body()).contains("is no small picture (PNG)");
+    }
+    assertThat(BookNow.of(served.archive(), book).orElseThrow().in("consents")).isEmpty();
   }
 
   @Test

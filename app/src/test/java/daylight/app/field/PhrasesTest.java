@@ -56,7 +56,7 @@ class PhrasesTest {
     Catalogue catalogue = Bundled.catalogue();
     for (String id : ids(catalogue)) {
       assertThat(english.kind(id)).isEqualTo(report.kind(id));
-      assertThat(french.kind(id)).isNotEqualTo(id);
+      assertThat(keys(french)).contains("kind." + id);
     }
   }
 

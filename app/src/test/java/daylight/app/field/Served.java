@@ -56,6 +56,20 @@ final class Served implements AutoCloseable {
     return send(request(path, headers).GET().build());
   }
 
+  /** How many bytes an address sends. */
+  long weight(String path) {
+    try {
+      HttpResponse<byte[]> reply =
+          client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofByteArray());
+      return reply.body().length;
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
   /** As a browser sends it: with its own origin. */
   HttpResponse<String> post(String path, String type, String body, String... headers) {
     return send(
@@ -136,5 +150,6 @@ final class Served implements AutoCloseable {
   public void close() {
     client.close();
     running.close();
+    archive.close();
   }
 }

@@ -42,11 +42,14 @@ public final class Archive {
 
   private final Path folder;
   private final Jdbi jdbi;
+  private final Handle held;
   private final MediaFolder media;
+  private final Looks looks = new Looks();
 
-  private Archive(Path folder, Jdbi jdbi) {
+  private Archive(Path folder, Jdbi jdbi, Handle held) {
     this.folder = folder;
     this.jdbi = jdbi;
+    this.held = held;
     media = new MediaFolder(folder);
   }
 
@@ -68,8 +71,9 @@ public final class Archive {
       Optional<Statement> newer = Database.migrate(folder);
       return newer
           .<ArchiveOpening>map(ArchiveOpening.Refused::new)
-          .orElseGet(() -> new ArchiveOpening.Opened(new Archive(folder, jdbi)));
-    } catch (IOException e) {
+          .orElseGet(
+              () -> new ArchiveOpening.Opened(new Archive(folder, jdbi, Database.held(jdbi))));
+    } catch (IOException | JdbiException e) {
       return new ArchiveOpening.Refused(unreachable(folder, e));
     }
   }
@@ -79,10 +83,15 @@ public final class Archive {
   }
 
   static Statement unreachable(Path where, Exception e) {
-    return Statement.of(
-        ArchiveTrouble.UNREACHABLE,
-        new Argument.Text(where.toString()),
-        new Argument.Text(String.valueOf(e.getMessage())));
+    return Disk.why(where, e);
+  }
+
+  /**
+   * Puts what stands in the log into the file that all is in, where nobody else has it open.
+   * Nothing is lost where this is not called.
+   */
+  public void close() {
+    held.close();
   }
 
   /** The folder it lies in. */
@@ -158,15 +167,19 @@ public final class Archive {
    */
   public List<Entering> enter(UUID book, List<Entered> entries, By by) {
     try {
-      return Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+      Written written = Database.writing(jdbi, handle -> enter(handle, book, entries, by));
+      looks.note(book, written.newest(), written.settled().look());
+      return written.settled().trial().outcomes();
     } catch (JdbiException e) {
       Statement why = unreachable(folder, e);
       return entries.stream().<Entering>map(_ -> new Entering.NotWritten(why)).toList();
     }
   }
 
-  private static List<Entering> enter(Handle handle, UUID book, List<Entered> entries, By by) {
-    Intake.Settled settled = new Intake(handle, book, entries).settle();
+  private record Written(Intake.Settled settled, long newest) {}
+
+  private Written enter(Handle handle, UUID book, List<Entered> entries, By by) {
+    Intake.Settled settled = new Intake(handle, book, entries, looks).settle();
     for (Trial.Step step : settled.trial().steps()) {
       Entries.revise(handle, book, step.leaf(), step.withdrawn(), by);
     }
@@ -179,7 +192,7 @@ public final class Archive {
         Entries.site(handle, row(whole, by.at()));
       }
     }
-    return settled.trial().outcomes();
+    return new Written(settled, Entries.newest(handle, book));
   }
 
   /** The entries of a book as they are now, each after the one it stands in, as a file has them. */
@@ -280,6 +293,7 @@ public final class Archive {
 
   /** Makes what is derived anew from the revisions; returns whether it said anything else. */
   public boolean rebuild() {
+    looks.clear();
     return Database.writing(
         jdbi,
         handle -> {

@@ -4,7 +4,7 @@ import daylight.line.measure.Statement;
 
 /** What came of opening an archive. */
 public sealed interface ArchiveOpening {
-  /** It is open; nothing of it needs closing. */
+  /** It is open; nothing is lost where it is not closed. */
   record Opened(Archive archive) implements ArchiveOpening {}
 
   /**

@@ -15,6 +15,10 @@ public enum ArchiveTrouble implements Key {
   NEWER,
   /** It cannot be read or written: the folder, why. */
   UNREACHABLE,
+  /** There is no more room on the disk: the folder or file. */
+  FULL,
+  /** The disk only reads, or the folder does: the folder or file. */
+  READ_ONLY,
   /** The folder that it should be brought back into is not empty: the folder. */
   NOT_EMPTY,
   /** The file is no backup of an archive: the file, why. */

@@ -49,6 +49,21 @@ final class Database {
     return Jdbi.create(source(file));
   }
 
+  /**
+   * Keeps the file open, so that its log and the index of it stay: a disk without room for new ones
+   * can then still be read, and no log is put away after each entry.
+   */
+  static Handle held(Jdbi jdbi) {
+    Handle handle = jdbi.open();
+    try {
+      handle.createQuery("SELECT COUNT(*) FROM sqlite_schema").mapTo(Integer.class).one();
+      return handle;
+    } catch (JdbiException e) {
+      handle.close();
+      throw e;
+    }
+  }
+
   private static SQLiteDataSource source(Path file) {
     SQLiteConfig config = new SQLiteConfig();
     config.setJournalMode(SQLiteConfig.JournalMode.WAL);

@@ -45,6 +45,15 @@ final class Entries {
         .list();
   }
 
+  /** The revision of a book that was written last; 0 where there is none. */
+  static long newest(Handle handle, UUID book) {
+    return handle
+        .createQuery("SELECT COALESCE(MAX(seq), 0) FROM revision WHERE book = :book")
+        .bind("book", text(book))
+        .mapTo(Long.class)
+        .one();
+  }
+
   /** A revision of an entry; the last one for a number of null. */
   static Optional<Last> revision(Handle handle, UUID book, UUID entry, @Nullable Integer number) {
     return handle

@@ -29,14 +29,15 @@ final class Intake {
   /** Those that cannot be entered, by where they stand in the list, and why. */
   private final Map<Integer, List<Complaint>> out = new TreeMap<>();
 
-  Intake(Handle handle, UUID book, List<Entered> entries) {
+  Intake(Handle handle, UUID book, List<Entered> entries, Looks looks) {
     this.handle = handle;
     this.book = book;
     this.entries = entries;
     before =
         Entries.last(handle, book).stream()
             .collect(Collectors.toMap(last -> last.leaf().entry(), last -> last));
-    was = Look.at(before.values().stream().map(Entries.Last::leaf).toList());
+    List<Leaf> leaves = before.values().stream().map(Entries.Last::leaf).toList();
+    was = looks.of(book, Entries.newest(handle, book), () -> Look.at(leaves));
     entries.stream()
         .map(Entered::entry)
         .filter(entry -> !before.containsKey(entry))

@@ -79,6 +79,11 @@ final class Look {
     return new Complaint(said.code(), FilePlace.at(path), said.arguments());
   }
 
+  /** Only what is refused. */
+  Look withoutBook() {
+    return new Look(null, seen);
+  }
+
   /** What was read; null of no book. */
   @Nullable ReadBook read() {
     return read;

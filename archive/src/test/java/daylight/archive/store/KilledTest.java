@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import daylight.archive.FieldBookReader;
 import daylight.archive.FieldBookWriter;
 import daylight.archive.GeneratedBook;
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -99,32 +97,11 @@ class KilledTest {
     return Objects.requireNonNull(FieldBookReader.read("in.yaml", bytes, null).book());
   }
 
-  /** Lets it run until something was kept and some time more, kills it, returns what it said. */
   private List<Long> run(long first, int milliseconds) throws IOException, InterruptedException {
     Path said = folder.resolveSibling("said-" + folder.getFileName() + "-" + first);
-    Process keeper =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "--enable-native-access=ALL-UNNAMED",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Keeper.class.getName(),
-                folder.toString(),
-                Long.toString(first))
-            .redirectOutput(said.toFile())
-            .redirectError(new File("target", "keeper.txt"))
-            .start();
-    try {
-      while (Files.size(said) == 0 && keeper.isAlive()) {
-        Thread.sleep(20);
-      }
-      Thread.sleep(milliseconds);
-    } finally {
-      keeper.destroyForcibly().waitFor();
-    }
-    String text = Files.readString(said);
-    Files.delete(said);
-    // A line without its end was not said.
-    return text.substring(0, text.lastIndexOf('\n') + 1).lines().map(Long::parseLong).toList();
+    return Child.killed(said, milliseconds, Keeper.class, folder.toString(), Long.toString(first))
+        .stream()
+        .map(Long::parseLong)
+        .toList();
   }
 }
