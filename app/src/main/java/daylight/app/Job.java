@@ -1,11 +1,13 @@
 package daylight.app;
 
+import daylight.app.track.BookFiles;
 import daylight.app.track.BookTracks;
 import daylight.app.track.CounterCache;
 import daylight.app.track.FilmCounter;
 import daylight.app.track.Tracked;
 import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
+import daylight.archive.store.Archive;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Judge;
 import daylight.line.answer.Rules;
@@ -30,6 +32,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -111,12 +114,42 @@ public final class Job {
     return new Job(settings, null).answer(book);
   }
 
+  /**
+   * Answers a site of the archive as it is now, with the recordings that are kept of it.
+   *
+   * <p>Refused: an identity of which no book is kept.
+   */
+  public static Outcome answer(Archive archive, UUID book, Settings settings, Progress progress) {
+    return new Job(settings, progress).answer(archive, book);
+  }
+
+  /** The same without looking at the footage: quick, and without pictures. */
+  public static Outcome answerWithoutFootage(Archive archive, UUID book, Settings settings) {
+    return new Job(settings, null).answer(archive, book);
+  }
+
+  private Outcome answer(Archive archive, UUID book) {
+    RuleChoice.Gathered gathered = gathered();
+    SiteOfArchive site = SiteOfArchive.of(archive, book, gathered.rules().catalogue());
+    return answer(gathered, site.read(), site.files(), Path.of(book + ".yaml"));
+  }
+
   private Outcome answer(Path given) {
     Path file = Files.isDirectory(given) ? given.resolve("field-book.yaml") : given;
+    Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
+    RuleChoice.Gathered gathered = gathered();
+    ReadBook read = FieldBookReader.read(file, gathered.rules().catalogue());
+    return answer(gathered, read, BookFiles.in(folder), file);
+  }
+
+  private RuleChoice.Gathered gathered() {
     RuleChoice.Gathered gathered = settings.rules().gather();
     complaints.addAll(gathered.complaints());
+    return gathered;
+  }
+
+  private Outcome answer(RuleChoice.Gathered gathered, ReadBook read, BookFiles files, Path file) {
     Rules rules = gathered.rules();
-    ReadBook read = FieldBookReader.read(file, rules.catalogue());
     complaints.addAll(read.complaints());
     FieldBook book = read.book();
     if (!gathered.sound() || !read.sound() || book == null) {
@@ -127,12 +160,11 @@ public final class Job {
       complaints.add(Trouble.noSuchVisit(file, settings.visit(), book));
       return refused(book);
     }
-    Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
-    Tracked tracked = BookTracks.of(read, book, folder, progress, CounterCache.usual());
+    Tracked tracked = BookTracks.of(read, book, files, progress, CounterCache.usual());
     complaints.addAll(tracked.complaints());
     Line line = Estimator.estimate(book, tracked.tracks(), rules.priors());
     Answers answers = Judge.judge(book, line, rules, visit.get());
-    Shots shots = shots(read, folder, visit.get(), tracked);
+    Shots shots = shots(read, files, visit.get(), tracked);
     return new Outcome.Answered(
         new Handout(
             book,
@@ -148,14 +180,14 @@ public final class Job {
         tracked.counters());
   }
 
-  private Shots shots(ReadBook read, Path folder, Visit visit, Tracked tracked) {
+  private Shots shots(ReadBook read, BookFiles files, Visit visit, Tracked tracked) {
     if (progress == null) {
       return Shots.NONE;
     }
-    Recordings recordings = new Recordings(read, folder, visit, tracked, progress);
+    Recordings recordings = new Recordings(read, files, visit, tracked, progress);
     Shots shots = recordings.shots();
     complaints.addAll(recordings.complaints());
-    Photos photos = new Photos(read, folder, visit);
+    Photos photos = new Photos(read, files, visit);
     shots = shots.with(photos.all());
     complaints.addAll(photos.complaints());
     return shots;

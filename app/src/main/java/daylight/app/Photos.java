@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.app.track.BookFiles;
 import daylight.archive.ReadBook;
 import daylight.footage.FootageTrouble;
 import daylight.footage.Raster;
@@ -14,8 +15,6 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.report.shots.Picture;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -33,18 +32,18 @@ final class Photos {
   private static final int ACROSS = 1280;
 
   private final ReadBook read;
-  private final Path folder;
+  private final BookFiles files;
   private final Visit visit;
   private final List<Complaint> complaints = new ArrayList<>();
   private final Set<String> taken = new HashSet<>();
 
   /**
-   * @param folder the book's own, which files are named from
+   * @param files where those lie that it names
    * @param visit the one that is judged
    */
-  Photos(ReadBook read, Path folder, Visit visit) {
+  Photos(ReadBook read, BookFiles files, Visit visit) {
     this.read = read;
-    this.folder = folder;
+    this.files = files;
     this.visit = visit;
   }
 
@@ -101,12 +100,7 @@ final class Photos {
 
   /** The file; null where it is not there, of which the reader has complained. */
   private @Nullable Path file(Media media) {
-    try {
-      Path file = folder.resolve(media.file());
-      return Files.isRegularFile(file) ? file : null;
-    } catch (InvalidPathException e) {
-      return null;
-    }
+    return files.find(media);
   }
 
   private void complain(Media media, Remark remark) {

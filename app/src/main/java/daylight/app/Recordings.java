@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.app.track.BookFiles;
 import daylight.app.track.Tracked;
 import daylight.archive.ReadBook;
 import daylight.footage.FootageTrouble;
@@ -22,8 +23,6 @@ import daylight.report.shots.Shots;
 import daylight.report.shots.Still;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -43,7 +42,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Recordings {
   private final ReadBook read;
-  private final Path folder;
+  private final BookFiles files;
   private final Visit visit;
   private final Tracked tracked;
   private final Progress progress;
@@ -53,13 +52,13 @@ final class Recordings {
   private final Set<String> taken = new HashSet<>();
 
   /**
-   * @param folder the book's own, which files are named from
+   * @param files where those lie that it names
    * @param visit the one that is judged
    * @param tracked what is known of the counters of the book's recordings
    */
-  Recordings(ReadBook read, Path folder, Visit visit, Tracked tracked, Progress progress) {
+  Recordings(ReadBook read, BookFiles files, Visit visit, Tracked tracked, Progress progress) {
     this.read = read;
-    this.folder = folder;
+    this.files = files;
     this.visit = visit;
     this.tracked = tracked;
     this.progress = progress;
@@ -88,12 +87,7 @@ final class Recordings {
 
   /** The file of a recording; null where it is not there, of which the reader has complained. */
   private @Nullable Path file(Media media) {
-    try {
-      Path file = folder.resolve(media.file());
-      return Files.exists(file) ? file : null;
-    } catch (InvalidPathException e) {
-      return null;
-    }
+    return files.find(media);
   }
 
   private void look(Media media, Path file) {

@@ -24,6 +24,7 @@ final class AllCommands {
           Keep.class,
           Sites.class,
           Export.class,
+          Forget.class,
           Backup.class,
           Restore.class,
           Figure.class,

@@ -23,7 +23,10 @@ import picocli.CommandLine.Spec;
       "",
       "Writes answers.json, line.geojson, plan.svg, profile.svg, strip.svg, report.html, report.pdf and",
       "the pictures taken from the footage into one folder,",
-      "whole or not at all. The same book gives the same bytes."
+      "whole or not at all. The same book gives the same bytes.",
+      "",
+      "With --archive, BOOK is a site of the archive: part of its name or address that no other has,",
+      "or the identity of its book. Recordings and photographs are those that are kept of it."
     })
 final class Answer implements Callable<Integer> {
   @Option(
@@ -31,6 +34,12 @@ final class Answer implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Folder for the results; default: the book's name with -answered, beside it.")
   private @Nullable Path out;
+
+  @Option(
+      names = "--archive",
+      paramLabel = "DIR",
+      description = "The folder of the archive that BOOK is a site of; -o is needed with it.")
+  private @Nullable Path archive;
 
   @Mixin private Choices choices = new Choices();
 
@@ -43,14 +52,43 @@ final class Answer implements Callable<Integer> {
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    return switch (Job.answer(choices.book(), choices.settings(), console.progress())) {
+    if (archive == null) {
+      Path folder = out == null ? beside() : out;
+      return write(
+          console, Job.answer(choices.book(), choices.settings(), console.progress()), folder);
+    }
+    return out == null
+        ? console.misunderstood("--archive: -o is needed with it, to say where the results go")
+        : answer(console, ArchiveChoice.of(archive, choices.json()), out);
+  }
+
+  private int answer(Console console, ArchiveChoice choice, Path folder) {
+    CommandSpec here = ArchiveChoice.known(spec);
+    String site = choices.book().toString();
+    return choice.open(
+        here,
+        false,
+        open ->
+            OneSite.of(
+                here,
+                choice,
+                open,
+                site,
+                one ->
+                    write(
+                        console,
+                        Job.answer(open, one.book(), choices.settings(), console.progress()),
+                        folder)));
+  }
+
+  private static int write(Console console, Job.Outcome outcome, Path folder) {
+    return switch (outcome) {
       case Job.Outcome.Refused refused -> console.refused(refused);
-      case Job.Outcome.Answered answered -> write(console, answered);
+      case Job.Outcome.Answered answered -> write(console, answered, folder);
     };
   }
 
-  private int write(Console console, Job.Outcome.Answered answered) {
-    Path folder = out == null ? beside() : out;
+  private static int write(Console console, Job.Outcome.Answered answered, Path folder) {
     SortedMap<String, byte[]> files = answered.files();
     return switch (ResultFolder.write(folder, files)) {
       case ResultFolder.Outcome.Written written ->

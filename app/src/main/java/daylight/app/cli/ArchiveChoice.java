@@ -34,6 +34,14 @@ final class ArchiveChoice {
 
   private final Words words = Words.of(Language.EN, Shown.METRES);
 
+  /** A folder that was chosen. */
+  static ArchiveChoice of(Path folder, boolean json) {
+    ArchiveChoice choice = new ArchiveChoice();
+    choice.folder = folder;
+    choice.json = json;
+    return choice;
+  }
+
   Path folder() {
     return folder(folder);
   }

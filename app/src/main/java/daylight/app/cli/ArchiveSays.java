@@ -10,7 +10,11 @@ enum ArchiveSays implements Key {
   /** No site is called {0}. */
   NO_SITE,
   /** Several sites are called {0}: {1}. */
-  SEVERAL_SITES;
+  SEVERAL_SITES,
+  /** No entry was ever called {0}. */
+  NO_ENTRY,
+  /** Several entries are or were called {0}: {1}. */
+  SEVERAL_ENTRIES;
 
   @Override
   public String key() {

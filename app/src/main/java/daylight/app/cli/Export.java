@@ -8,6 +8,7 @@ import daylight.archive.Sha256;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveTrouble;
 import daylight.archive.store.KeptSite;
+import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Papers.Media;
 import daylight.line.measure.Argument;
@@ -19,7 +20,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -58,6 +58,8 @@ final class Export implements Callable<Integer> {
       description = "Write the kept recordings and photographs beside it; none is written over.")
   private boolean withMedia;
 
+  @Mixin private OwnKinds kinds = new OwnKinds();
+
   @Mixin private ArchiveChoice archive = new ArchiveChoice();
 
   @Spec private @Nullable CommandSpec spec;
@@ -65,26 +67,25 @@ final class Export implements Callable<Integer> {
   @Override
   public Integer call() {
     CommandSpec here = ArchiveChoice.known(spec);
-    return archive.open(here, false, open -> export(here, open));
+    return kinds.with(
+        Console.of(here, archive.json()),
+        known ->
+            archive.open(
+                here,
+                false,
+                open ->
+                    OneSite.of(here, archive, open, site, one -> export(here, open, one, known))));
   }
 
-  private int export(CommandSpec here, Archive open) {
-    List<KeptSite> found =
-        open.sites("").stream().filter(s -> s.book().toString().equals(site)).toList();
-    if (found.isEmpty()) {
-      found = open.sites(site);
-    }
-    if (found.size() != 1) {
-      return archive.refused(here, notOne(found), ExitCode.BOOK_REFUSED);
-    }
-    FieldBook book = open.book(found.getFirst().book()).map(ReadBook::book).orElse(null);
+  private int export(CommandSpec here, Archive open, KeptSite one, Catalogue known) {
+    FieldBook book = open.book(one.book(), known).map(ReadBook::book).orElse(null);
     if (book == null) {
-      throw new IllegalStateException("a kept book cannot be read: " + found.getFirst().book());
+      throw new IllegalStateException("a kept book cannot be read: " + one.book());
     }
     try {
       Files.write(
           out,
-          FieldBookWriter.write(book).getBytes(StandardCharsets.UTF_8),
+          FieldBookWriter.write(book, known).getBytes(StandardCharsets.UTF_8),
           StandardOpenOption.CREATE_NEW);
     } catch (FileAlreadyExistsException e) {
       Statement why = Statement.of(ArchiveTrouble.THERE_ALREADY, new Argument.Text(out.toString()));
@@ -140,16 +141,5 @@ final class Export implements Callable<Integer> {
     } finally {
       Files.deleteIfExists(part);
     }
-  }
-
-  private Statement notOne(List<KeptSite> found) {
-    Argument called = new Argument.Text(site);
-    return found.isEmpty()
-        ? Statement.of(ArchiveSays.NO_SITE, called)
-        : Statement.of(
-            ArchiveSays.SEVERAL_SITES,
-            called,
-            new Argument.Choices(
-                found.stream().limit(5).map(s -> s.name() + " (" + s.book() + ")").toList()));
   }
 }

@@ -7,6 +7,7 @@ import daylight.archive.ReadBook;
 import daylight.archive.store.Archive;
 import daylight.archive.store.By;
 import daylight.archive.store.Keeping;
+import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
@@ -65,6 +66,8 @@ final class Keep implements Callable<Integer> {
       description = "Leave recordings and photographs where they are.")
   private boolean withoutMedia;
 
+  @Mixin private OwnKinds kinds = new OwnKinds();
+
   @Mixin private ArchiveChoice archive = new ArchiveChoice();
 
   @Spec private @Nullable CommandSpec spec;
@@ -73,21 +76,25 @@ final class Keep implements Callable<Integer> {
   public Integer call() {
     CommandSpec here = ArchiveChoice.known(spec);
     Path file = Files.isDirectory(book) ? book.resolve("field-book.yaml") : book;
-    ReadBook read = FieldBookReader.read(file);
-    FieldBook whole = read.book();
-    if (whole == null || !read.sound()) {
-      return Console.of(here, archive.json()).refused(read.complaints(), BookInFilm.shown(whole));
-    }
-    return archive.open(here, true, open -> keep(here, open, whole, file));
+    Console console = Console.of(here, archive.json());
+    return kinds.with(console, known -> keep(here, console, file, known));
   }
 
-  private int keep(CommandSpec here, Archive open, FieldBook whole, Path file) {
+  private int keep(CommandSpec here, Console console, Path file, Catalogue known) {
+    ReadBook read = FieldBookReader.read(file, known);
+    FieldBook whole = read.book();
+    return whole == null || !read.sound()
+        ? console.refused(read.complaints(), BookInFilm.shown(whole))
+        : archive.open(here, true, open -> keep(here, open, whole, file, known));
+  }
+
+  private int keep(CommandSpec here, Archive open, FieldBook whole, Path file, Catalogue known) {
     By who =
         new By(
             named(by, System.getProperty("user.name")),
             named(device, host()),
             Instant.now().truncatedTo(ChronoUnit.SECONDS));
-    return switch (open.keep(whole, who, whatever)) {
+    return switch (open.keep(whole, known, who, whatever)) {
       case Keeping.Kept kept -> {
         archive.say(
             here,

@@ -9,7 +9,7 @@
  * book, as text; none are computed with. Refuses: what comes from another page than its own, by
  * Origin, Sec-Fetch-Site, the key of the device in a cookie and a token made from it (403); more
  * than a megabyte, five hundred entries, or twenty levels at once (413, 400); identities that are
- * none (404).
+ * none (404); pictures and sound that do not begin as files of their kind do (415).
  *
  * <p>Start at {@link daylight.app.field.FieldPages}, which lists the makers of pages. A new page is
  * a class that is one of the {@link daylight.app.field.Pages} and a line in that list; its words go

@@ -25,8 +25,6 @@ import daylight.line.measure.Complaint;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Unit;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -43,7 +41,7 @@ import org.jspecify.annotations.Nullable;
 public final class BookTracks {
   private final ReadBook read;
   private final FieldBook book;
-  private final Path folder;
+  private final BookFiles files;
   private final @Nullable Progress progress;
   private final CounterCache cache;
   private final List<Fitted.OfPass> tracks = new ArrayList<>();
@@ -52,10 +50,14 @@ public final class BookTracks {
   private final List<Complaint> complaints = new ArrayList<>();
 
   private BookTracks(
-      ReadBook read, FieldBook book, Path folder, @Nullable Progress progress, CounterCache cache) {
+      ReadBook read,
+      FieldBook book,
+      BookFiles files,
+      @Nullable Progress progress,
+      CounterCache cache) {
     this.read = read;
     this.book = book;
-    this.folder = folder;
+    this.files = files;
     this.progress = progress;
     this.cache = cache;
   }
@@ -65,12 +67,16 @@ public final class BookTracks {
    * cache.
    *
    * @param book the one that was read
-   * @param folder the book's own, which files are named from
+   * @param files where those lie that it names
    * @param progress told how the reading goes; null reads nothing that is not in the cache
    */
   public static Tracked of(
-      ReadBook read, FieldBook book, Path folder, @Nullable Progress progress, CounterCache cache) {
-    return new BookTracks(read, book, folder, progress, cache).tracked();
+      ReadBook read,
+      FieldBook book,
+      BookFiles files,
+      @Nullable Progress progress,
+      CounterCache cache) {
+    return new BookTracks(read, book, files, progress, cache).tracked();
   }
 
   private Tracked tracked() {
@@ -171,12 +177,7 @@ public final class BookTracks {
 
   /** The file of a recording; null where it is not there, of which the reader has complained. */
   private @Nullable Path file(Media media) {
-    try {
-      Path file = folder.resolve(media.file());
-      return Files.isRegularFile(file) ? file : null;
-    } catch (InvalidPathException e) {
-      return null;
-    }
+    return files.find(media);
   }
 
   /** What its counter showed; null where nobody has read it, or the recording cannot be read. */

@@ -59,7 +59,17 @@ public final class Window implements AutoCloseable {
 
   /** An empty page of that size. */
   public Page page(int width, int height) {
-    Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height));
+    return watched(browser.newPage(new Browser.NewPageOptions().setViewportSize(width, height)));
+  }
+
+  /** The same on a telephone, which is touched. */
+  public Page phone(int width, int height) {
+    return watched(
+        browser.newPage(
+            new Browser.NewPageOptions().setViewportSize(width, height).setHasTouch(true)));
+  }
+
+  private Page watched(Page page) {
     page.onRequest(request -> asked.add(request.url()));
     page.onConsoleMessage(
         message -> {

@@ -1,10 +1,12 @@
 package daylight.archive.store;
 
+import daylight.archive.Bundled;
 import daylight.archive.FieldBookReader;
 import daylight.archive.FieldBookWriter;
 import daylight.archive.MediaFiles;
 import daylight.archive.ReadBook;
 import daylight.archive.Sha256;
+import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Site;
 import daylight.line.book.Visit;
@@ -106,7 +108,12 @@ public final class Archive {
    * @param whatever even where most of what is kept of it would change
    */
   public Keeping keep(FieldBook book, By by, boolean whatever) {
-    List<Leaf> leaves = BookTree.apart(FieldBookWriter.write(book));
+    return keep(book, Bundled.catalogue(), by, whatever);
+  }
+
+  /** The same of a book with kinds of finding of one's own. */
+  public Keeping keep(FieldBook book, Catalogue catalogue, By by, boolean whatever) {
+    List<Leaf> leaves = BookTree.apart(FieldBookWriter.write(book, catalogue));
     try {
       return Database.writing(jdbi, handle -> keep(handle, book, leaves, by, whatever));
     } catch (JdbiException e) {
@@ -226,13 +233,21 @@ public final class Archive {
     return Database.reading(jdbi, handle -> Entries.sites(handle, text));
   }
 
-  /** A book as it is now; empty where none of that identity is kept. */
+  /**
+   * A book as it is now; empty where none of that identity is kept. Its files are not looked for.
+   */
   public Optional<ReadBook> book(UUID book) {
-    return written(book).map(text -> read(book, text));
+    return book(book, Bundled.catalogue());
   }
 
-  private ReadBook read(UUID book, String text) {
-    return FieldBookReader.read(book + ".yaml", text.getBytes(StandardCharsets.UTF_8), folder);
+  /** The same with kinds of finding of one's own. */
+  public Optional<ReadBook> book(UUID book, Catalogue catalogue) {
+    return written(book).map(text -> read(book, text, catalogue));
+  }
+
+  private static ReadBook read(UUID book, String text, Catalogue catalogue) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return FieldBookReader.read(book + ".yaml", bytes, null, catalogue);
   }
 
   /** The same as a file would have it. */
@@ -244,6 +259,15 @@ public final class Archive {
   /** All states of an entry of a book, the first one first. */
   public List<Revision> history(UUID book, UUID entry) {
     return Database.reading(jdbi, handle -> Entries.history(handle, book, entry));
+  }
+
+  /** The entries of a book that ever had a label, also where they are withdrawn. */
+  public List<UUID> called(UUID book, String label) {
+    return Database.reading(jdbi, handle -> Entries.said(handle, book)).stream()
+        .filter(leaf -> new OwnKeys(leaf.entry(), leaf.content()).isCalled(label))
+        .map(Leaf::entry)
+        .distinct()
+        .toList();
   }
 
   /**
@@ -304,7 +328,7 @@ public final class Archive {
               .forEach(
                   (book, changed) -> {
                     String text = BookTree.together(Entries.now(handle, book));
-                    FieldBook whole = read(book, text).book();
+                    FieldBook whole = read(book, text, Bundled.catalogue()).book();
                     Entries.site(
                         handle, row(Objects.requireNonNull(whole, book.toString()), changed));
                   });

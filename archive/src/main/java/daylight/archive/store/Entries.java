@@ -201,6 +201,17 @@ final class Entries {
         .list();
   }
 
+  /** Whatever entries of a book ever said, as far as it was not taken out. */
+  static List<Leaf> said(Handle handle, UUID book) {
+    return handle
+        .createQuery(
+            "SELECT entry, parent, section, place, content FROM revision WHERE book = :book"
+                + " AND content IS NOT NULL ORDER BY seq")
+        .bind("book", text(book))
+        .map((row, _) -> leaf(row))
+        .list();
+  }
+
   /** Takes out for good what an entry said and says no more; how many revisions that were. */
   static int forget(Handle handle, UUID book, UUID entry) {
     return handle

@@ -47,6 +47,12 @@ final class OwnKeys {
     }
   }
 
+  /** Whether they say this label. */
+  boolean isCalled(String label) {
+    Tree.Member said = keys.members().get(LABEL);
+    return said != null && said.value() instanceof Tree.Text text && text.text().equals(label);
+  }
+
   /** What is wrong with how they are written. */
   List<Complaint> complaints() {
     return desk.complaints().stream()

@@ -22,11 +22,13 @@ public final class Luma {
   private final int number;
   private final AVFrame picture;
   private final BytePointer pixels;
+  private final @Nullable Chroma chroma;
 
-  private Luma(int number, AVFrame picture) {
+  private Luma(int number, AVFrame picture, @Nullable Chroma chroma) {
     this.number = number;
     this.picture = picture;
     pixels = picture.data(0);
+    this.chroma = chroma;
   }
 
   /** The frame's number, from 0. */
@@ -61,6 +63,27 @@ public final class Luma {
     }
   }
 
+  /** What colour the picture has on the whole; grey where none is known. */
+  public Tint tint() {
+    return chroma == null ? Tint.GREY : chroma.mean();
+  }
+
+  /**
+   * Copies a rectangle as {@link #copy} does, but half of the brightness, and added to it how far a
+   * pixel's colour is from a tint: what is as bright as its ground but of another colour stands
+   * out.
+   */
+  public void copyAgainst(Tint tint, int left, int top, int across, int down, byte[] into) {
+    copy(left, top, across, down, into);
+    int size = across * down;
+    for (int i = 0; i < size; i++) {
+      into[i] = (byte) ((into[i] & 255) / 2);
+    }
+    if (chroma != null) {
+      chroma.add(tint, left, top, across, down, into);
+    }
+  }
+
   /** Shows frames, converting only those whose pixels have no plane of brightness in bytes. */
   static final class Glass implements AutoCloseable {
     private @Nullable Colours colours;
@@ -68,7 +91,7 @@ public final class Luma {
 
     Luma look(int number, AVFrame frame) throws IOException {
       if (bright(frame)) {
-        return new Luma(number, frame);
+        return new Luma(number, frame, Chroma.of(frame));
       }
       AVFrame to = grey;
       if (to == null || to.width() != frame.width() || to.height() != frame.height()) {
@@ -83,7 +106,7 @@ public final class Luma {
       }
       Colours.tell(frame);
       with.convert(frame, to);
-      return new Luma(number, to);
+      return new Luma(number, to, null);
     }
 
     private static boolean bright(AVFrame frame) {

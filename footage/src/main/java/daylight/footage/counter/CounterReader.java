@@ -8,14 +8,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The door: finds the burned-in counter of a recording and reads it on every frame. */
 public final class CounterReader {
-  private static final int MOST_LOOKS = 60;
-  private static final long MOST_BYTES = 50_000_000;
   private static final int MOST_LINES = 8;
   private static final double LEAST_BELIEF = 0.35;
   private static final double LEAST_SHARE = 0.2;
@@ -31,8 +29,6 @@ public final class CounterReader {
   private final Footage footage;
   private final Watch watch;
   private final Letters letters = Letters.taught();
-  private final List<byte[]> frames = new ArrayList<>();
-  private int width;
 
   private CounterReader(Footage footage, Watch watch) {
     this.footage = footage;
@@ -49,20 +45,30 @@ public final class CounterReader {
     return new CounterReader(footage, watch).read(window);
   }
 
+  /** By brightness; by colour too where that leaves a doubt, and where it finds nothing. */
   private Found read(@Nullable Window given) throws IOException {
-    List<Window> windows = survey();
-    if (frames.isEmpty()) {
-      return new Found.None(Found.Why.NO_LETTERS);
+    List<Strip> byLight = lines(View.of(footage, false, given));
+    boolean doubt = byLight.stream().anyMatch(strip -> strip.changes() && !strip.beyondDoubt());
+    List<Strip> byColour = doubt ? lines(View.of(footage, true, given)) : List.of();
+    Found found = read(Stream.concat(byLight.stream(), byColour.stream()).toList());
+    if (doubt || !(found instanceof Found.None)) {
+      return found;
     }
-    if (given != null) {
-      windows = inside(given);
-    }
-    List<Strip> strips =
-        windows.parallelStream()
-            .flatMap(window -> Strip.in(window, frames, width, letters).stream())
-            .filter(strip -> strip.belief() >= LEAST_BELIEF)
-            .collect(Collectors.toCollection(ArrayList::new));
-    strips.sort(Comparator.comparingDouble(Strip::belief).reversed());
+    List<Strip> others =
+        lines(View.of(footage, true, given)).stream()
+            .filter(strip -> byLight.stream().noneMatch(one -> one.window().covers(strip.window())))
+            .toList();
+    return others.isEmpty() || !(read(others) instanceof Found.Counter counter) ? found : counter;
+  }
+
+  private List<Strip> lines(View view) {
+    return view.windows().parallelStream()
+        .flatMap(window -> Strip.in(window, view, letters).stream())
+        .filter(strip -> strip.belief() >= LEAST_BELIEF)
+        .toList();
+  }
+
+  private Found read(List<Strip> strips) throws IOException {
     if (strips.isEmpty()) {
       return new Found.None(Found.Why.NO_LETTERS);
     }
@@ -70,10 +76,9 @@ public final class CounterReader {
         alone(strips).stream()
             .filter(Strip::changes)
             .limit(MOST_LINES)
-            .map(strip -> strip.narrowed(frames, width, letters))
+            .map(strip -> strip.narrowed(letters))
             .map(strip -> new Scroll(strip, footage.times().count()))
             .toList();
-    frames.clear();
     int count = footage.times().count();
     boolean whole =
         footage.glance(
@@ -86,43 +91,17 @@ public final class CounterReader {
   }
 
   /** Without what is only the outline of letters, or the ground between them, seen as letters. */
-  private static List<Strip> alone(List<Strip> byBelief) {
+  private static List<Strip> alone(List<Strip> strips) {
     List<Strip> alone = new ArrayList<>();
-    for (Strip strip : byBelief) {
-      if (alone.stream().noneMatch(other -> other.window().covers(strip.window()))) {
-        alone.add(strip);
-      }
-    }
+    strips.stream()
+        .sorted(Comparator.comparingDouble(Strip::merit).reversed())
+        .forEach(
+            strip -> {
+              if (alone.stream().noneMatch(other -> other.window().covers(strip.window()))) {
+                alone.add(strip);
+              }
+            });
     return alone;
-  }
-
-  private List<Window> inside(Window given) {
-    int height = frames.getFirst().length / width;
-    return given.left() >= width || given.top() >= height
-        ? List.of()
-        : List.of(given.grown(0, 0, width, height));
-  }
-
-  private List<Window> survey() throws IOException {
-    List<Survey> one = new ArrayList<>();
-    int most =
-        Math.clamp(
-            MOST_BYTES / ((long) footage.recording().width() * footage.recording().height()),
-            8,
-            MOST_LOOKS);
-    List<Integer> points = footage.waypoints(most);
-    footage.glance(
-        points.stream().mapToInt(Integer::intValue),
-        points.size(),
-        Watch.NOBODY,
-        luma -> {
-          if (one.isEmpty()) {
-            one.add(new Survey(luma.width(), luma.height()));
-            width = luma.width();
-          }
-          one.getFirst().take(luma).ifPresent(frames::add);
-        });
-    return one.isEmpty() ? List.of() : one.getFirst().lines();
   }
 
   private record Candidate(Scroll scroll, Series series, Mended.Named named, int place) {}

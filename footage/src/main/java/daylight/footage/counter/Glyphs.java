@@ -10,6 +10,9 @@ final class Glyphs {
   /** A glyph less high than this share of a digit is none. */
   private static final double SMALL = 0.6;
 
+  /** From so many times on a shape is believed in fully. */
+  private static final double OFTEN = 3;
+
   private final List<Cut.Box> boxes;
   private final int[] labels;
 
@@ -37,6 +40,11 @@ final class Glyphs {
   /** The kind of one. */
   int kind(int glyph) {
     return labels[glyph];
+  }
+
+  /** The kind of each. */
+  List<Integer> kinds() {
+    return Arrays.stream(labels).boxed().toList();
   }
 
   /** The kinds with {@link Strip#SPACE} between words. */
@@ -89,6 +97,25 @@ final class Glyphs {
     }
     widths.sort(null);
     return widths.isEmpty() ? 0 : widths.get(widths.size() / 2);
+  }
+
+  /** How sure the network is of what it sees in many lines, 0 to 1; seldom shapes count less. */
+  static double belief(List<Glyphs> lines, Kinds kinds) {
+    double sum = 0;
+    double all = 0;
+    for (Glyphs line : lines) {
+      for (int kind : line.labels) {
+        all++;
+        if (kinds.letter(kind) != '?') {
+          float most = 0;
+          for (float one : kinds.opinion(kind)) {
+            most = Math.max(most, one);
+          }
+          sum += most * most * most * Math.min(1, kinds.count(kind) / OFTEN);
+        }
+      }
+    }
+    return all == 0 ? 0 : sum / all;
   }
 
   /** Whether two seem to touch where a digit is so wide. */

@@ -125,6 +125,15 @@ final class Kinds {
     return opinions.get(kind);
   }
 
+  /** Says what some kinds are, one letter each; says nothing where there are no letters. */
+  void name(List<Integer> kinds, String letters) {
+    for (int i = 0; i < letters.length(); i++) {
+      float[] opinion = new float[Letters.KINDS.length()];
+      opinion[Letters.KINDS.indexOf(letters.charAt(i))] = 1;
+      opinions.set(kinds.get(i), opinion);
+    }
+  }
+
   /** The likeliest letter of a kind; a question mark for what is none. */
   char letter(int kind) {
     return kind < 0 ? '?' : letter(opinion(kind));

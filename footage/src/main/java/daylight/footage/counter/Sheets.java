@@ -22,18 +22,17 @@ final class Sheets {
   private final int strokeReach;
   private final int threshold;
   private final int least;
-  private final List<byte[]> frames;
-  private final int pictureWidth;
+  private final View view;
   private int inked;
   private int behind;
   private final List<int[]> inks = new ArrayList<>();
   private final int[] mean;
 
-  Sheets(Window window, boolean dark, List<byte[]> frames, int pictureWidth) {
+  Sheets(Window window, boolean dark, View view) {
     this.window = window;
     this.dark = dark;
-    this.frames = frames;
-    this.pictureWidth = pictureWidth;
+    this.view = view;
+    List<byte[]> frames = view.frames();
     strokeReach = (int) Math.max(1, Math.rint(STROKE * (window.height() - MARGIN)));
     int size = window.width() * window.height();
     byte[] pixels = new byte[size];
@@ -41,7 +40,7 @@ final class Sheets {
     mean = new int[size];
     int[] light = new int[size];
     for (byte[] frame : frames) {
-      window.copy(frame, pictureWidth, pixels);
+      window.copy(frame, view.width(), pixels);
       int[] strokes = ink.find(pixels, dark, 0);
       inks.add(strokes.clone());
       for (int i = 0; i < size; i++) {
@@ -56,7 +55,7 @@ final class Sheets {
     threshold = Math.max(WEAKEST, level / 2);
     least = leastLight(light, frames.size(), level);
     for (int n = 0; n < frames.size(); n++) {
-      window.copy(frames.get(n), pictureWidth, pixels);
+      window.copy(frames.get(n), view.width(), pixels);
       int[] strokes = inks.get(n);
       for (int i = 0; i < size; i++) {
         int bright = dark ? 255 - (pixels[i] & 255) : pixels[i] & 255;
@@ -67,6 +66,10 @@ final class Sheets {
 
   Window window() {
     return window;
+  }
+
+  View view() {
+    return view;
   }
 
   boolean dark() {
@@ -100,7 +103,7 @@ final class Sheets {
 
   /** What stands there on a frame. */
   void copy(int frame, byte[] pixels) {
-    window.copy(frames.get(frame), pictureWidth, pixels);
+    window.copy(view.frames().get(frame), view.width(), pixels);
   }
 
   /** How many frames. */

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /**
  * One line of letters in the picture: where it is, how its ink is told from the picture, and the
@@ -28,6 +29,9 @@ final class Strip {
   /** So much more belief is clearly more. */
   private static final double CLEARLY = 0.02;
 
+  /** Colour has fewer pixels than brightness and must look so much better. */
+  private static final double COARSER = 0.1;
+
   /** Rows kept above and below a line, pixels. */
   private static final int ROWS_AROUND = 4;
 
@@ -39,12 +43,16 @@ final class Strip {
 
   private static final int MOST_SPECKS = 6;
 
+  /** A digit is at least so high, as a share of the rows with ink; where glare lies above, less. */
+  private static final double[] HIGH = {0.7, 0.5};
+
   /** So far from where it usually stands, in heights, a glyph is not the one that stands there. */
   private static final double CELL = 0.3;
 
   /** On fewer frames a figure may be still by chance. */
   private static final int FEW = 12;
 
+  private final View view;
   private final Window window;
   private final boolean dark;
   private final int reach;
@@ -68,6 +76,7 @@ final class Strip {
   private boolean sure;
 
   private Strip(Sheets sheets, int top, int bottom, int reach, Letters letters) {
+    view = sheets.view();
     window = sheets.window();
     dark = sheets.dark();
     threshold = sheets.threshold();
@@ -104,6 +113,16 @@ final class Strip {
         + reach;
   }
 
+  /** Whether nothing better is to be looked for. */
+  boolean beyondDoubt() {
+    return belief > SURE;
+  }
+
+  /** By which one of several views of the same line is chosen. */
+  double merit() {
+    return view.against() == null ? belief : belief - COARSER;
+  }
+
   /** How sure the network is of what it sees, 0 to 1. */
   double belief() {
     return belief;
@@ -115,10 +134,10 @@ final class Strip {
   }
 
   /** The lines in a window, as they look best; none where nothing looks like letters. */
-  static List<Strip> in(Window window, List<byte[]> frames, int pictureWidth, Letters letters) {
+  static List<Strip> in(Window window, View view, Letters letters) {
     List<Strip> found = new ArrayList<>();
     for (boolean dark : new boolean[] {false, true}) {
-      Sheets sheets = new Sheets(window, dark, frames, pictureWidth);
+      Sheets sheets = new Sheets(window, dark, view);
       for (int[] rows : sheets.rows()) {
         best(sheets, rows, letters).ifPresent(found::add);
       }
@@ -147,7 +166,7 @@ final class Strip {
    * The same line cut down to its figures and what follows each, which is quicker to read; itself
    * where that is no better readable.
    */
-  Strip narrowed(List<byte[]> frames, int pictureWidth, Letters letters) {
+  Strip narrowed(Letters letters) {
     if (figureRight <= figureLeft) {
       return this;
     }
@@ -158,7 +177,7 @@ final class Strip {
     int below = Math.min(window.height(), bottom + ROWS_AROUND);
     Window narrow =
         new Window(window.left() + from, window.top() + above, to - from, below - above);
-    Sheets sheets = new Sheets(narrow, dark, frames, pictureWidth);
+    Sheets sheets = new Sheets(narrow, dark, view);
     return sheets.rows().stream()
         .flatMap(rows -> best(sheets, rows, letters).stream())
         .filter(strip -> strip.belief >= belief - CLEARLY && strip.changes)
@@ -168,23 +187,27 @@ final class Strip {
 
   /** Where digits begin and end is taken from the glyphs themselves. */
   private Strip settled(Sheets sheets, Letters letters) {
-    List<Integer> tops = new ArrayList<>();
-    List<Integer> bottoms = new ArrayList<>();
+    List<Cut.Box> boxes = new ArrayList<>();
     for (int n = 0; n < sheets.count(); n++) {
-      for (Cut.Box box : cutter.boxes(sheets.ink(n))) {
-        if (box.height() >= 0.7 * (bottom - top)) {
-          tops.add(box.top());
-          bottoms.add(box.bottom());
-        }
+      boxes.addAll(cutter.boxes(sheets.ink(n)));
+    }
+    for (double share : HIGH) {
+      List<Cut.Box> high =
+          boxes.stream().filter(box -> box.height() >= share * (bottom - top)).toList();
+      if (high.size() >= sheets.count() / 4) {
+        return between(middle(high, Cut.Box::top), middle(high, Cut.Box::bottom), sheets, letters);
       }
     }
-    if (tops.size() < sheets.count() / 4) {
-      return this;
-    }
-    tops.sort(null);
-    bottoms.sort(null);
-    int first = tops.get(tops.size() / 2);
-    int last = bottoms.get(bottoms.size() / 2);
+    return this;
+  }
+
+  private static int middle(List<Cut.Box> boxes, ToIntFunction<Cut.Box> edge) {
+    int[] sorted = boxes.stream().mapToInt(edge).sorted().toArray();
+    return sorted[sorted.length / 2];
+  }
+
+  /** The same line between two rows, learnt. */
+  private Strip between(int first, int last, Sheets sheets, Letters letters) {
     Strip strip = new Strip(sheets, first, last, reach, letters);
     double touch = strip.learn(sheets);
     strip.cutter.part(strip.digitWidth);
@@ -204,7 +227,8 @@ final class Strip {
       lines.add(cutter.glyphs(sheets.ink(n), 0));
     }
     kinds.settle();
-    belief = belief(lines);
+    belief = Glyphs.belief(lines, kinds);
+    Ending.name(lines, kinds);
     spacing = Spacing.of(lines, kinds, bottom - top);
     digitWidth = Glyphs.digitWidth(lines, kinds, bottom - top);
     List<List<String>> said = new ArrayList<>();
@@ -230,26 +254,6 @@ final class Strip {
     }
     return (double) lines.stream().filter(line -> line.touch(kinds, digitWidth)).count()
         / sheets.count();
-  }
-
-  private double belief(List<Glyphs> lines) {
-    double sum = 0;
-    double all = 0;
-    for (Glyphs line : lines) {
-      for (int i = 0; i < line.count(); i++) {
-        int kind = line.kind(i);
-        all++;
-        if (kinds.letter(kind) != '?') {
-          float[] opinion = kinds.opinion(kind);
-          float most = 0;
-          for (float one : opinion) {
-            most = Math.max(most, one);
-          }
-          sum += most * most * most * Math.min(1, kinds.count(kind) / 3.0);
-        }
-      }
-    }
-    return all == 0 ? 0 : sum / all;
   }
 
   private String text(int[] line) {
@@ -290,7 +294,7 @@ final class Strip {
    * at the end only: {@link #holds}.
    */
   int[] read(Luma luma) {
-    luma.copy(window.left(), window.top(), window.width(), window.height(), pixels);
+    view.of(luma).copy(window.left(), window.top(), window.width(), window.height(), pixels);
     int[] strokes = ink.find(pixels, dark, least);
     Glyphs glyphs = cutter.glyphs(strokes, NEAR);
     int[] line = glyphs.line(spacing, kinds);

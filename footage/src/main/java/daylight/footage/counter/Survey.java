@@ -1,12 +1,10 @@
 package daylight.footage.counter;
 
-import daylight.footage.codec.Luma;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Finds where letters are burned in: their edges stay where they are while the picture moves behind
@@ -36,7 +34,6 @@ final class Survey {
   private final int[] across;
   private final int[] down;
   private final int[] any;
-  private final byte[] pixels;
   private final int step;
   private int frames;
 
@@ -46,24 +43,22 @@ final class Survey {
     across = new int[width * height];
     down = new int[width * height];
     any = new int[width * height];
-    pixels = new byte[width * height];
     step = height > TALL ? 2 : 1;
   }
 
-  /** Takes a frame and gives its brightness; nothing for one of another size. */
-  Optional<byte[]> take(Luma luma) {
-    if (luma.width() != width || luma.height() != height) {
-      return Optional.empty();
+  /** Takes a frame, row by row; refuses one of another size. */
+  boolean take(byte[] frame, int wide) {
+    if (wide != width || frame.length != width * height) {
+      return false;
     }
-    luma.copy(0, 0, width, height, pixels);
     frames++;
     for (int y = 1; y < height - 1; y += step) {
-      row(y * width);
+      row(frame, y * width);
     }
-    return Optional.of(pixels.clone());
+    return true;
   }
 
-  private void row(int row) {
+  private void row(byte[] pixels, int row) {
     for (int i = row + 1; i < row + width - 1; i++) {
       int gx = (pixels[i + 1] & 255) - (pixels[i - 1] & 255);
       int gy = (pixels[i + width] & 255) - (pixels[i - width] & 255);

@@ -55,11 +55,12 @@ final class UnitBehind {
 
   private String written(List<Integer> tail) {
     boolean apart = tail.getFirst() == Strip.SPACE;
-    String best = unit(tail.subList(apart ? 1 : 0, tail.size()));
+    String best = unit(tail.subList(apart ? 1 : 0, tail.size()), kinds);
     return best.isEmpty() || !apart ? best : " " + best;
   }
 
-  private String unit(List<Integer> tail) {
+  /** The unit that some letters are likeliest to be; empty where they are like none. */
+  static String unit(List<Integer> tail, Kinds kinds) {
     String best = "";
     if (tail.stream().anyMatch(kind -> kind < 0)) {
       return best;

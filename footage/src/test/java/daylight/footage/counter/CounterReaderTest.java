@@ -35,12 +35,13 @@ class CounterReaderTest {
           "bold-yellow",
           "slashed-green",
           "faint",
+          "as-bright",
           "plain-glare");
 
   @TempDir private Path folder = Path.of("");
 
   @ParameterizedTest
-  @ValueSource(strings = {"matrix-ft", "segments-ft3"})
+  @ValueSource(strings = {"matrix-ft", "segments-ft3", "as-bright"})
   void everyLegibleFrameIsRead(String name) throws Exception {
     Path film = Torture.film(name, folder);
     Found found = Clip.read(film);

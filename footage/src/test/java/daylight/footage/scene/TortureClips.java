@@ -52,6 +52,10 @@ final class TortureClips {
     return new Look(face, tall, colour, ink, 0, x, y);
   }
 
+  private static Look rimmed(String face, int tall, int colour, double x, double y) {
+    return new Look(face, tall, colour, 1, 1, x, y);
+  }
+
   static List<Clip> all() {
     return List.of(
         small("matrix-ft", H264_MP4, FT, white("MATRIX", 21, 0.1, 0.95), PUSH, "clock", "place"),
@@ -85,6 +89,7 @@ final class TortureClips {
         small("uneven-ft", H264_MP4, FT, white("space-mono", 22, 0.1, 0.9), ZEROED, "uneven"),
         sized("hd-plex", 1280, 720, FT, white("ibm-plex-mono", 34, 0.05, 0.95), PUSH, "clock"),
         sized("full-oxanium", 1920, 1080, M2, white("oxanium", 44, 0.9, 0.95), PUSH, "clock"),
+        small("as-bright", H264_MP4, FT, rimmed("SMOOTH", 22, 0x00B4B4, 0.9, 0.1), BACK, "clock"),
         small("red", H264_MP4, FT, plain("share-tech", 26, 0xFF5040, 1, 0.1, 0.95), PUSH),
         small(
             "none-clock",
