@@ -19,7 +19,13 @@ import java.util.stream.Stream;
  */
 final class WalkPages implements Pages {
   private static final List<String> MODULES =
-      List.of("walk.js", "walk-queue.js", "walk-fields.js", "walk-sketch.js", "walk-told.js");
+      List.of(
+          "walk.js",
+          "walk-queue.js",
+          "walk-names.js",
+          "walk-fields.js",
+          "walk-sketch.js",
+          "walk-told.js");
   private static final List<String> SHELL =
       List.of("walk-ground.js", "enter.js", "field.css", "walk.css");
 
@@ -99,8 +105,7 @@ final class WalkPages implements Pages {
         .forEach(
             key ->
                 words.put(
-                    key.substring(start.length()),
-                    caller.phrases().messages().getProperty(key)));
+                    key.substring(start.length()), caller.phrases().messages().getProperty(key)));
     return told;
   }
 

@@ -3,6 +3,7 @@
 // is sent twice is written once. What clashes or is refused stays until a person has chosen.
 
 import { enter, entries, isKept } from './enter.js';
+import { named } from './walk-names.js';
 
 const MOST = 50;
 
@@ -148,20 +149,20 @@ export class Queue {
     );
   }
 
-  /** What goes next: a landmark by itself, since others hang on it; else as many as stand together. */
+  /**
+   * What goes next: landmarks before everything, whenever they were named, since others name them.
+   * What names a landmark that is not decided upon waits with it.
+   */
   #next() {
-    const next = [];
-    for (const item of this.items) {
-      const landmark = item.section === 'landmarks';
-      if (item.state !== 'waiting') {
-        if (landmark) break;
-      } else if (!(item.open && (item.base > 0 || item.sent.length > 0))) {
-        if (landmark && next.length > 0) break;
-        next.push(item);
-        if (landmark || next.length === MOST) break;
-      }
-    }
-    return next;
+    const ready = (one) => one.state === 'waiting' && !(one.open && (one.base > 0 || one.sent.length > 0));
+    const marks = this.items.filter((one) => one.section === 'landmarks');
+    const first = marks.filter(ready);
+    if (first.length > 0) return first.slice(0, MOST);
+    const undecided = new Set(marks.filter((one) => one.base === 0).map((one) => one.keys?.label));
+    return this.items
+      .filter((one) => one.section !== 'landmarks' && ready(one))
+      .filter((one) => !named(one.keys).some((label) => undecided.has(label)))
+      .slice(0, MOST);
   }
 
   /** Sends what waits; one at a time, however often it is asked. */

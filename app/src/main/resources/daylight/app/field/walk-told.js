@@ -85,7 +85,7 @@ const listed = (keys) =>
 
 /** What a person has to choose: two that wrote the same entry, or what the archive will not take. */
 export function troubles(box, queue, say, act) {
-  const open = queue.items.filter((one) => ['clash', 'wrong'].includes(one.state));
+  const open = queue.items.filter((one) => !one.open && ['clash', 'wrong'].includes(one.state));
   const button = (word, how, style = 'button second') =>
     make('button', { type: 'button', class: style, 'data-act': word, onclick: how }, say(word));
   const shown = open.map((one) => {

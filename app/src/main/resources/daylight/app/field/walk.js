@@ -6,6 +6,7 @@ import { uuid } from './enter.js';
 import { Queue } from './walk-queue.js';
 import { Lengths, moment, free, letter } from './walk-fields.js';
 import { base, checks, placed, METRES } from './walk-ground.js';
+import { renamed } from './walk-names.js';
 import { draw } from './walk-sketch.js';
 import { answer, list, make, sayer, troubles } from './walk-told.js';
 
@@ -35,10 +36,7 @@ const ground = () =>
 /* What everybody sees. */
 
 function show() {
-  const waiting = queue.items.filter((one) => one.state === 'waiting').length;
-  const state = queue.refused !== '' ? ['refused', queue.refused]
-    : queue.reach === false ? ['away', waiting]
-      : waiting > 0 ? ['waiting', waiting] : queue.reach === null ? ['looking'] : ['kept'];
+  const state = reached();
   at('reach').className = `sending ${state[0] === 'kept' ? 'kept' : queue.reach === false ? 'unsent' : ''}`;
   const words = say(`reach.${state[0]}`, state[1] ?? '');
   if (at('reach').textContent !== words) at('reach').textContent = words;
@@ -47,6 +45,17 @@ function show() {
   troubles(at('troubles'), queue, say, act);
   points();
   sketch();
+}
+
+/** Kept is said only where nothing is left on this phone alone. */
+function reached() {
+  const waiting = queue.items.filter((one) => one.state === 'waiting');
+  if (queue.refused !== '') return ['refused', queue.refused];
+  if (queue.reach === false) return ['away', queue.items.length];
+  if (queue.items.some((one) => one.state !== 'waiting' && !one.open)) return ['undecided', queue.items.length];
+  if (waiting.some((one) => !one.open)) return ['waiting', waiting.length];
+  if (queue.items.length > 0) return ['writing'];
+  return [queue.reach === null ? 'looking' : 'kept'];
 }
 
 function points() {
@@ -245,8 +254,15 @@ const limit = (value) =>
   typeof value !== 'number' ? value
     : told.shown === 'metres' ? `${value} m` : `${Math.round(value / METRES.ft)} ft`;
 
-/** Puts on the disk of the phone what the form says; an unfinished number stays in its field. */
-async function store(open) {
+/** Puts on the disk of the phone what the form says, one after the other; an unfinished number stays in its field. */
+let storing = Promise.resolve();
+function store(open) {
+  storing = storing.then(() => stored(open), () => stored(open));
+  return storing;
+}
+
+async function stored(open) {
+  if (current === null) return;
   const { keys } = tell();
   if (open && JSON.stringify(keys) === JSON.stringify(current.keys)) return;
   if ((keys.along ?? keys.out) !== undefined && keys.wall === undefined) keys.wall = await wall();
@@ -295,12 +311,8 @@ const act = {
     named.label = label;
     const swap = (name) => (name === was ? label : name);
     await queue.put({ ...one, keys: named });
-    for (const item of queue.items.filter((other) => other.seq > one.seq && other.keys)) {
-      const keys = { ...item.keys };
-      for (const key of ['from', 'to', 'point', 'at']) if (key in keys) keys[key] = swap(keys[key]);
-      if (Array.isArray(keys.wall)) keys.wall = keys.wall.map(swap);
-      if (keys.side?.of) keys.side = { ...keys.side, of: keys.side.of.map(swap) };
-      if (keys.ties) keys.ties = Object.fromEntries(Object.entries(keys.ties).map(([end, text]) => [swap(end), text]));
+    for (const item of queue.items.filter((other) => other.entry !== one.entry && other.keys)) {
+      const keys = renamed(item.keys, was, label);
       if (JSON.stringify(keys) !== JSON.stringify(item.keys)) await queue.put({ ...item, keys });
     }
     again();
@@ -327,9 +339,11 @@ async function again() {
   return ask();
 }
 
-/** Asks for what the whole book says, where everything is kept. */
+/** Asks for what the whole book says; once more where it was asked again meanwhile. */
 let asking = false;
+let askedAgain = false;
 async function ask() {
+  askedAgain = asking;
   if (asking || queue.reach !== true) return;
   asking = true;
   try {
@@ -341,6 +355,7 @@ async function ask() {
   } finally {
     asking = false;
   }
+  if (askedAgain) await ask();
 }
 
 /* Landmarks. */

@@ -1,6 +1,7 @@
 package daylight.app.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -9,6 +10,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import daylight.app.web.Window;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -55,7 +57,7 @@ class WalkTest {
   }
 
   private Page phone() {
-    Page page = window.page(WIDE, HIGH);
+    Page page = window.phone(WIDE, HIGH);
     page.navigate(served.address().resolve("/who").toString());
     page.locator("#person").fill("Kim");
     page.locator("main button[type=submit]").click();
@@ -65,7 +67,7 @@ class WalkTest {
   }
 
   private void tap(Page page, String what) {
-    page.locator(what).click();
+    page.locator(what).tap();
     taps++;
   }
 
@@ -82,8 +84,8 @@ class WalkTest {
     number(page, "out", Integer.toString(4 + 5 * number));
     number(page, "depth", "3");
     tap(page, "#keep");
-    page.locator("#locate").waitFor(new Locator.WaitForOptions().setState(
-        com.microsoft.playwright.options.WaitForSelectorState.HIDDEN));
+    page.locator("#locate")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
   }
 
   private List<BookNow.Row> locates() {
@@ -120,8 +122,7 @@ class WalkTest {
     try (Page page = phone()) {
       kept(page);
       page.waitForFunction("navigator.serviceWorker.controller !== null");
-      page.waitForFunction(
-          "async () => (await caches.match(location.href)) !== undefined", null);
+      page.waitForFunction("async () => (await caches.match(location.href)) !== undefined", null);
       BrowserContext context = page.context();
       context.setOffline(true);
       for (int i = 1; i <= 10; i++) {
@@ -142,6 +143,27 @@ class WalkTest {
               "15 ft", "20 ft", "25 ft", "30 ft", "35 ft", "40 ft", "45 ft", "50 ft", "55 ft",
               "60 ft");
       assertThat(labels()).hasSize(10);
+    }
+  }
+
+  /**
+   * Feet with inches below nought: 6 ft 6 in are 1.9812 m, as the inch is 25.4 mm (by definition).
+   */
+  @Test
+  void aSpotBehindTheWallIsReadWithItsInches() throws IOException {
+    try (Page page = phone()) {
+      tap(page, "#over");
+      number(page, "along", "8");
+      tap(page, ".length[data-key=out] .sign");
+      number(page, "out", "6");
+      number(page, "out-inches", "6");
+      tap(page, "#keep");
+      kept(page);
+
+      assertThat(locates().getFirst().text("out")).contains("-6' 6\"");
+      JsonNode spot = JSON.readTree(served.get(walk + "/fit").body()).get("spots").get(0);
+      assertThat(spot.get("out").asDouble()).isCloseTo(-1.9812, within(0.0005));
+      assertThat(spot.get("along").asDouble()).isCloseTo(8 * 0.3048, within(0.0005));
     }
   }
 
