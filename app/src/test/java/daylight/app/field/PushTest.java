@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -306,7 +307,11 @@ class PushTest {
 
       String file = only("media").text("file").orElseThrow();
       Path kept =
-          served.archive().media().file(served.archive().mediaOf(book).get(file)).orElseThrow();
+          served
+              .archive()
+              .media()
+              .file(Objects.requireNonNull(served.archive().mediaOf(book).get(file)))
+              .orElseThrow();
       assertThat(kept).hasBinaryContent(PNG);
       assertThat(served.archive().written(book).orElseThrow()).contains("photo-1");
       assertThat(
