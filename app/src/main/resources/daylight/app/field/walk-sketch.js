@@ -49,13 +49,16 @@ export function draw(box, { points, lines, base, feet }) {
     svg.append(one.kind === 'landmark'
       ? element('rect', { class: 'landmark', x: cx - 4, y: cy - 4, width: 8, height: 8 })
       : element('circle', { class: one.kind, cx, cy, r: 6, 'stroke-width': 3 }));
-    named.push([one.label, cx, cy]);
+    named.push([one.label, cx, cy, base.includes(one.label)]);
   }
   // A name goes to the side on which no other stands yet; where none is free it is left to the list.
   const boxes = [];
-  for (const [label, cx, cy] of named) {
+  for (const [label, cx, cy, onWall] of named) {
     const width = 9 * label.length + 4;
-    const places = [[9, 5], [-9 - width, 5], [-width / 2, -10], [-width / 2, 22], [9, -9], [9, 19]];
+    const beside = [[9, 5], [-9 - width, 5]];
+    const above = [[-width / 2, -10], [-width / 2, 22], [9, -9], [9, 19]];
+    // The wall runs through what stands beside its ends.
+    const places = onWall ? [...above, ...beside] : [...beside, ...above];
     const spot = places
       .map(([dx, dy]) => ({ x: cx + dx, y: cy + dy - 12, width, height: 15 }))
       .find((b) => b.x >= 0 && b.x + b.width <= WIDTH && b.y >= 0 && b.y + b.height <= height - 14 &&

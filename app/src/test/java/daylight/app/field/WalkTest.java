@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -153,6 +154,7 @@ class WalkTest {
   void aSpotBehindTheWallIsReadWithItsInches() throws IOException {
     try (Page page = phone()) {
       tap(page, "#over");
+      number(page, "cable", "15");
       number(page, "along", "8");
       tap(page, ".length[data-key=out] .sign");
       number(page, "out", "6");
@@ -161,9 +163,14 @@ class WalkTest {
       kept(page);
 
       assertThat(locates().getFirst().text("out")).contains("-6' 6\"");
-      JsonNode spot = JSON.readTree(served.get(walk + "/fit").body()).get("spots").get(0);
-      assertThat(spot.get("out").asDouble()).isCloseTo(-1.9812, within(0.0005));
-      assertThat(spot.get("along").asDouble()).isCloseTo(8 * 0.3048, within(0.0005));
+      JsonNode fit = JSON.readTree(served.get(walk + "/fit").body());
+      JsonNode point =
+          StreamSupport.stream(fit.get("points").spliterator(), false)
+              .filter(one -> one.get("label").asText().equals("L1"))
+              .findFirst()
+              .orElseThrow(() -> new AssertionError(fit.toString()));
+      assertThat(point.get("x").asDouble()).isCloseTo(1.9812, within(0.0005));
+      assertThat(point.get("y").asDouble()).isCloseTo(8 * 0.3048, within(0.0005));
     }
   }
 
