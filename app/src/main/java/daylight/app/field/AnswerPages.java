@@ -91,8 +91,8 @@ final class AnswerPages implements Pages {
         .anyMatch(list -> !list.isEmpty());
   }
 
-  private static synchronized Path laidOut(Archive archive, UUID book, String written)
-      throws IOException {
+  /** The book as a file in a folder of its own, its recordings beside it. */
+  static synchronized Path laidOut(Archive archive, UUID book, String written) throws IOException {
     Path folder =
         Files.createDirectories(
             archive.folder().toAbsolutePath().resolve(FOLDER).resolve(book.toString()));

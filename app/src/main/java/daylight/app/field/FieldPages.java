@@ -38,6 +38,7 @@ public final class FieldPages {
     makers.add(new SiteListPages(office, shelf));
     makers.add(new NewSitePages(office));
     makers.add(new EntryPages(office));
+    makers.add(new WalkPages(office));
     makers.add(new PushPages(office));
     makers.add(new PushMedia(office));
     makers.add(new AnswerPages(office, shelf));

@@ -15,7 +15,12 @@
  * a class that is one of the {@link daylight.app.field.Pages} and a line in that list; its words go
  * into {@code en.properties} and {@code fr.properties}, which a test keeps alike.
  *
- * <p>Sources: none of its own; RFC 6265 for cookies, RFC 6454 for origins, RFC 9110 for languages.
+ * <p>The walk and the push keep what they write in the browser until the archive has it. Where a
+ * spot of the walk lies and how it fits comes from the job that answers the whole book, in metres
+ * on the site grid; the page itself checks by arithmetic only.
+ *
+ * <p>Sources: {@code mdn-accuracy} for fixes; RFC 6265 for cookies, RFC 6454 for origins, RFC 9110
+ * for languages.
  */
 @NullMarked
 package daylight.app.field;

@@ -1,0 +1,147 @@
+package daylight.app.field;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Types;
+import daylight.archive.Sha256;
+import daylight.report.markup.Tag;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/**
+ * The walk over the pipe with a phone: where the transmitter was found, and what it was measured
+ * from. What is written waits in the browser until the archive has it; see {@code walk.js}.
+ */
+final class WalkPages implements Pages {
+  private static final List<String> MODULES =
+      List.of(
+          "walk.js",
+          "walk-queue.js",
+          "walk-names.js",
+          "walk-fields.js",
+          "walk-sketch.js",
+          "walk-told.js");
+  private static final List<String> SHELL =
+      List.of("walk-ground.js", "enter.js", "field.css", "walk.css");
+
+  private final Office office;
+  private final WalkFit fit;
+
+  WalkPages(Office office) {
+    this.office = office;
+    this.fit = new WalkFit(office);
+  }
+
+  @Override
+  public void addTo(RoutesConfig routes) {
+    routes.get("/site/{book}/visit/{visit}/walk", this::walk);
+    routes.get("/site/{book}/visit/{visit}/walk/fit", this::fit);
+    routes.get("/site/{book}/walk-worker.js", WalkPages::worker);
+  }
+
+  @Override
+  public List<Link> ofVisit(UUID book, UUID visit, Phrases phrases) {
+    return List.of(
+        new Link(
+            VisitPages.address(book, visit) + "/walk",
+            phrases.say("walk"),
+            phrases.say("walk.why")));
+  }
+
+  private void walk(Context reply) {
+    office.withVisit(
+        reply,
+        (book, visit) -> {
+          if (office.writer(reply).isPresent()) {
+            show(reply, book, visit);
+          }
+        });
+  }
+
+  private void show(Context reply, BookNow book, BookNow.Row visit) {
+    Caller caller = office.caller(reply);
+    Phrases phrases = caller.phrases();
+    String title = phrases.say("walk");
+    WalkForm form = new WalkForm(phrases, WalkUnits.of(book, caller.look()));
+    List<Tag> contents = new ArrayList<>();
+    contents.add(Tag.of("link").with("rel", "stylesheet").with("href", "/field/walk.css"));
+    contents.add(Parts.heading(title));
+    contents.add(Tag.of("noscript").add(Parts.paragraph("empty", phrases.say("walk.no_script"))));
+    contents.add(
+        Tag.of("div")
+            .with("id", "walk")
+            .with("hidden", "hidden")
+            .with("data-told", told(caller, book, visit).toString())
+            .addAll(form.told()));
+    office.show(
+        reply,
+        Sheet.of(title, contents)
+            .under(SitePages.step(book), VisitPages.step(phrases, book, visit))
+            .with("walk.js")
+            .about(book.book()));
+  }
+
+  /** What the module must know: where to write, in which units, and what it may say. */
+  private static ObjectNode told(Caller caller, BookNow book, BookNow.Row visit) {
+    ObjectNode told =
+        EntryJson.object()
+            .put("book", book.book().toString())
+            .put("visit", visit.entry().toString())
+            .put("site", book.site().map(site -> site.entry().toString()).orElse(""))
+            .put("shown", Look.code(caller.look().shown()))
+            .put("person", caller.person());
+    WalkUnits units = WalkUnits.of(book, caller.look());
+    told.putObject("units").put("distance", units.distance()).put("depth", units.depth());
+    ObjectNode words = told.putObject("words");
+    String start = "walk.js.";
+    caller.phrases().messages().stringPropertyNames().stream()
+        .filter(key -> key.startsWith(start))
+        .sorted()
+        .forEach(
+            key ->
+                words.put(
+                    key.substring(start.length()), caller.phrases().messages().getProperty(key)));
+    return told;
+  }
+
+  private void fit(Context reply) {
+    office.withVisit(
+        reply,
+        (book, visit) ->
+            reply
+                .contentType(Types.of("fit.json"))
+                .result(fit.told(office.caller(reply), book, visit).toString()));
+  }
+
+  /**
+   * The worker that lets the page be loaded again out of reach. Its first line names the version of
+   * the files that it keeps, so that a changed program is a changed worker.
+   */
+  private static void worker(Context reply) {
+    if (Office.id(reply.pathParam("book")).isEmpty()) {
+      reply.status(HttpStatus.NOT_FOUND);
+      return;
+    }
+    List<String> files = Stream.concat(MODULES.stream(), SHELL.stream()).toList();
+    String worker = asset("walk-worker.js");
+    StringBuilder all = new StringBuilder(worker);
+    files.forEach(name -> all.append(asset(name)));
+    String shell =
+        "const VERSION = '%s';\nconst FILES = [%s];\n"
+            .formatted(
+                Sha256.of(all.toString()),
+                String.join(", ", files.stream().map(name -> "'/field/" + name + "'").toList()));
+    reply.contentType(Types.of("worker.js")).result(shell + worker);
+  }
+
+  private static String asset(String name) {
+    return FieldAssets.find(name)
+        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+        .orElseThrow(() -> new IllegalStateException("no file " + name));
+  }
+}
