@@ -28,8 +28,6 @@ import org.jspecify.annotations.Nullable;
  * links, and put on the shelf with all others; the folder may be thrown away at any time.
  */
 final class AnswerPages implements Pages {
-  private static final String FOLDER = "answers";
-
   private final Office office;
   private final Shelf shelf;
 
@@ -92,10 +90,9 @@ final class AnswerPages implements Pages {
   }
 
   /** The book as a file in a folder of its own, its recordings beside it. */
-  static synchronized Path laidOut(Archive archive, UUID book, String written) throws IOException {
-    Path folder =
-        Files.createDirectories(
-            archive.folder().toAbsolutePath().resolve(FOLDER).resolve(book.toString()));
+  private static synchronized Path laidOut(Archive archive, UUID book, String written)
+      throws IOException {
+    Path folder = Files.createDirectories(archive.derived(book));
     for (Map.Entry<String, Sha256> media : archive.mediaOf(book).entrySet()) {
       Optional<Path> content = archive.media().file(media.getValue());
       Path place = folder.resolve(media.getKey()).normalize();

@@ -10,8 +10,6 @@ import java.util.stream.Stream;
 
 /** What was seen in the pipe, by visit. */
 final class Earlier {
-  private static final Set<String> DEADLY = Set.of("foreign-pipe", "foreign-cable", "gas-smell");
-
   private Earlier() {}
 
   /** The findings of a visit: those of its passes, and those that stand in the visit itself. */
@@ -26,7 +24,7 @@ final class Earlier {
         .toList();
   }
 
-  /** How often each kind was seen in all visits but one, the deadly ones first. */
+  /** How often each kind was seen in all visits but one. */
   static Map<String, Long> kinds(BookNow book, BookNow.Row but) {
     return earlier(book, but)
         .flatMap(visit -> findings(book, visit).stream())
@@ -49,7 +47,7 @@ final class Earlier {
         .toList();
   }
 
-  static boolean isDeadly(String kind) {
-    return DEADLY.contains(kind);
+  private static boolean isDeadly(String kind) {
+    return PushKeys.stop().stream().anyMatch(one -> one.id().equals(kind));
   }
 }

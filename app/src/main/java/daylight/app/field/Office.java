@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.app.web.Types;
 import daylight.archive.store.Archive;
 import daylight.archive.store.By;
@@ -10,6 +11,8 @@ import daylight.report.words.Language;
 import daylight.report.words.Words;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -23,6 +26,8 @@ import java.util.regex.Pattern;
 final class Office {
   private static final Pattern UUID_TEXT =
       Pattern.compile("[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}");
+
+  private static final int WHO_FIRST = 428;
 
   private final Archive archive;
 
@@ -93,6 +98,38 @@ final class Office {
       reply.redirect("/who?back=" + Forms.encoded(reply.path()), HttpStatus.SEE_OTHER);
     }
     return by;
+  }
+
+  /** Who writes, for a script, which is told where nobody said so yet; empty then. */
+  Optional<By> scribe(Context reply) {
+    Optional<By> by = caller(reply).by();
+    if (by.isEmpty()) {
+      refuse(reply, WHO_FIRST, "enter.who");
+    }
+    return by;
+  }
+
+  /** What was sent along; empty where it is too much, which is said. */
+  Optional<byte[]> body(Context reply) throws IOException {
+    try (InputStream in = reply.bodyInputStream()) {
+      // One byte more than is allowed, so that too much is seen to be.
+      byte[] body = in.readNBytes(Gate.LARGEST + 1);
+      if (body.length <= Gate.LARGEST) {
+        return Optional.of(body);
+      }
+    }
+    refuse(reply, 413, "gate.too_large");
+    return Optional.empty();
+  }
+
+  /** Tells a script why nothing was done. */
+  void refuse(Context reply, int status, String why, Object... told) {
+    json(reply.status(status), EntryJson.object().put("error", caller(reply).say(why, told)));
+  }
+
+  /** An answer to a script. */
+  static void json(Context reply, ObjectNode out) {
+    reply.contentType(Types.of("reply.json")).result(out.toString());
   }
 
   /** What the reader has to say against something, as far as it can be said: in English. */

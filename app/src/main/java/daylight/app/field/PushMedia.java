@@ -12,8 +12,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
@@ -46,17 +44,17 @@ final class PushMedia implements Pages {
     String name = asked(reply, "name");
     String from = asked(reply, "from");
     String length = asked(reply, "length");
-    Caller caller = office.caller(reply);
-    Optional<By> by = caller.by();
+    Optional<By> by = office.scribe(reply);
     if (by.isEmpty()) {
-      refuse(reply, 428, caller.say("enter.who"));
-    } else if (!Sha256.isOne(sha)
+      return;
+    }
+    if (!Sha256.isOne(sha)
         || !NAME.matcher(name).matches()
         || !NUMBER.matcher(from).matches()
         || !NUMBER.matcher(length).matches()) {
-      refuse(reply, 400, caller.say("push.media.shape"));
+      office.refuse(reply, 400, "push.media.shape");
     } else if (Long.parseLong(length) > LARGEST || Long.parseLong(length) == 0) {
-      refuse(reply, 413, caller.say("push.media.large", LARGEST >> 20));
+      office.refuse(reply, 413, "push.media.large", LARGEST >> 20);
     } else {
       try {
         piece(
@@ -65,7 +63,7 @@ final class PushMedia implements Pages {
             new Piece(name, new Sha256(sha), Long.parseLong(from), Long.parseLong(length)),
             by.get());
       } catch (IOException e) {
-        refuse(reply, 507, caller.say("push.media.disk"));
+        office.refuse(reply, 507, "push.media.disk");
       }
     }
   }
@@ -73,16 +71,13 @@ final class PushMedia implements Pages {
   private record Piece(String name, Sha256 content, long from, long length) {}
 
   private void piece(Context reply, BookNow book, Piece piece, By by) throws IOException {
-    byte[] bytes;
-    try (InputStream in = reply.bodyInputStream()) {
-      bytes = in.readNBytes(Gate.LARGEST + 1);
-    }
-    if (bytes.length > Gate.LARGEST) {
-      refuse(reply, 413, office.caller(reply).say("gate.too_large"));
+    Optional<byte[]> body = office.body(reply);
+    if (body.isEmpty()) {
       return;
     }
+    byte[] bytes = body.get();
     if (piece.from() == 0 && bytes.length > 0 && !isWhatItsNameSays(piece.name(), bytes)) {
-      refuse(reply, 415, office.caller(reply).say("push.media.other"));
+      office.refuse(reply, 415, "push.media.other");
       return;
     }
     MediaFolder media = office.archive().media();
@@ -104,7 +99,7 @@ final class PushMedia implements Pages {
       case Arrival.Other() -> out.put("state", "other");
       case Arrival.Busy() -> out.put("state", "busy");
     }
-    json(reply, out);
+    Office.json(reply, out);
   }
 
   /**
@@ -145,21 +140,12 @@ final class PushMedia implements Pages {
     if (file.isEmpty()) {
       reply.status(HttpStatus.NOT_FOUND);
     } else {
-      Sent.kept(reply, Types.of(name), Files.readAllBytes(file.get()));
+      Sent.part(reply, file.get(), Types.of(name));
     }
   }
 
   private static String asked(Context request, String name) {
     String given = request.queryParam(name);
     return given == null ? "" : given;
-  }
-
-  private static void refuse(Context reply, int status, String why) {
-    reply.status(status);
-    json(reply, EntryJson.object().put("error", why));
-  }
-
-  private static void json(Context reply, ObjectNode out) {
-    reply.contentType(Types.of("media.json")).result(out.toString());
   }
 }

@@ -113,9 +113,8 @@ final class PushPages implements Pages {
       reply.status(HttpStatus.NOT_FOUND);
       return;
     }
-    if (office.caller(reply).person() == null) {
-      // On this page nothing may be refused for want of a name, so it is asked before.
-      reply.redirect("/who?back=" + Forms.encoded(reply.path()), HttpStatus.SEE_OTHER);
+    // On this page nothing may be refused for want of a name, so it is asked before.
+    if (office.writer(reply).isEmpty()) {
       return;
     }
     Caller caller = office.caller(reply);

@@ -14,9 +14,6 @@ import daylight.line.measure.Statement;
 import daylight.report.Handout;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,30 +52,25 @@ final class WalkFit {
     Of of = new Of(Sha256.of(written.get()), visit.entry().toString(), caller.look());
     ObjectNode known = remembered.get(of);
     if (known == null) {
-      known = computed(caller, book, visit, written.get());
+      known = computed(caller, book, visit);
       remembered.put(of, known);
     }
     return known;
   }
 
-  private ObjectNode computed(Caller caller, BookNow book, BookNow.Row visit, String written) {
+  private ObjectNode computed(Caller caller, BookNow book, BookNow.Row visit) {
     Shown shown = caller.look().shown();
     Job.Settings settings =
         new Job.Settings(shown, null, RuleChoice.USUAL, visit.text("label").orElse(null));
-    try {
-      Path folder = AnswerPages.laidOut(office.archive(), book.book(), written);
-      return switch (Job.answerWithoutFootage(folder, settings)) {
-        case Job.Outcome.Refused refused -> {
-          ObjectNode out = EntryJson.object().put("state", "refused");
-          ArrayNode said = out.putArray("complaints");
-          Office.said(refused.complaints(), shown).forEach(said::add);
-          yield out;
-        }
-        case Job.Outcome.Answered answered -> fitted(caller, answered.handout(), visit);
-      };
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return switch (Job.answerWithoutFootage(office.archive(), book.book(), settings)) {
+      case Job.Outcome.Refused refused -> {
+        ObjectNode out = EntryJson.object().put("state", "refused");
+        ArrayNode said = out.putArray("complaints");
+        Office.said(refused.complaints(), shown).forEach(said::add);
+        yield out;
+      }
+      case Job.Outcome.Answered answered -> fitted(caller, answered.handout(), visit);
+    };
   }
 
   private static ObjectNode fitted(Caller caller, Handout handout, BookNow.Row visit) {

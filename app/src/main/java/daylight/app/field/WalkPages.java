@@ -11,23 +11,28 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /**
  * The walk over the pipe with a phone: where the transmitter was found, and what it was measured
  * from. What is written waits in the browser until the archive has it; see {@code walk.js}.
  */
 final class WalkPages implements Pages {
-  private static final List<String> MODULES =
+  /** What the page is made of, to be kept for out of reach. */
+  private static final List<String> FILES =
       List.of(
           "walk.js",
           "walk-queue.js",
           "walk-names.js",
           "walk-fields.js",
+          "walk-ground.js",
+          "walk-landmarks.js",
           "walk-sketch.js",
-          "walk-told.js");
-  private static final List<String> SHELL =
-      List.of("walk-ground.js", "enter.js", "field.css", "walk.css");
+          "walk-told.js",
+          "walk-ways.js",
+          "disk.js",
+          "enter.js",
+          "field.css",
+          "walk.css");
 
   private final Office office;
   private final WalkFit fit;
@@ -127,15 +132,14 @@ final class WalkPages implements Pages {
       reply.status(HttpStatus.NOT_FOUND);
       return;
     }
-    List<String> files = Stream.concat(MODULES.stream(), SHELL.stream()).toList();
     String worker = asset("walk-worker.js");
     StringBuilder all = new StringBuilder(worker);
-    files.forEach(name -> all.append(asset(name)));
+    FILES.forEach(name -> all.append(asset(name)));
     String shell =
         "const VERSION = '%s';\nconst FILES = [%s];\n"
             .formatted(
                 Sha256.of(all.toString()),
-                String.join(", ", files.stream().map(name -> "'/field/" + name + "'").toList()));
+                String.join(", ", FILES.stream().map(name -> "'/field/" + name + "'").toList()));
     reply.contentType(Types.of("worker.js")).result(shell + worker);
   }
 

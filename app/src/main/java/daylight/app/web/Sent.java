@@ -30,6 +30,11 @@ public final class Sent {
 
   /** A recording, or the part of it that is asked for (RFC 9110, sections 13.1.5 and 14). */
   public static void part(Context reply, Path recording) throws IOException {
+    part(reply, recording, Types.of(recording.toString()));
+  }
+
+  /** The same of a file whose name does not say what it is. */
+  public static void part(Context reply, Path recording, String type) throws IOException {
     try (FileChannel file = FileChannel.open(recording, StandardOpenOption.READ)) {
       long size = file.size();
       long written = Files.getLastModifiedTime(recording).toMillis();
@@ -45,20 +50,20 @@ public final class Sent {
               ? new ByteRange.Whole()
               : ByteRange.of(wanted, size);
       switch (range) {
-        case ByteRange.Whole() -> write(reply, recording, file, new ByteRange.Part(0, size - 1));
+        case ByteRange.Whole() -> write(reply, type, file, new ByteRange.Part(0, size - 1));
         case ByteRange.Outside() -> reply.status(416).header("Content-Range", "bytes */" + size);
         case ByteRange.Part part -> {
           reply.status(206);
           reply.header("Content-Range", "bytes " + part.first() + "-" + part.last() + "/" + size);
-          write(reply, recording, file, part);
+          write(reply, type, file, part);
         }
       }
     }
   }
 
-  private static void write(Context reply, Path recording, FileChannel file, ByteRange.Part part)
+  private static void write(Context reply, String type, FileChannel file, ByteRange.Part part)
       throws IOException {
-    reply.contentType(Types.of(recording.toString()));
+    reply.contentType(type);
     reply.res().setContentLengthLong(part.length());
     if (reply.method().equals(HandlerType.HEAD)) {
       return;

@@ -2,27 +2,18 @@
 // before the page says anything, keeps its order, and is sent by its identity, so that whatever is
 // sent twice is one entry.
 
+import { asked, opened } from './disk.js';
 import { book, enter, isKept, NotSent } from './enter.js';
 import { upload } from './push-media.js';
 
 const PATIENCE = 4000;
 const MOST = 50;
 
-const done = (request) =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
-
-function store() {
-  const request = indexedDB.open('daylight-push', 1);
-  request.onupgradeneeded = () => {
-    request.result.createObjectStore('queue', { keyPath: 'n', autoIncrement: true });
-    request.result.createObjectStore('undo', { keyPath: 'n', autoIncrement: true });
-    request.result.createObjectStore('state');
-  };
-  return done(request);
-}
+const STORES = {
+  queue: { keyPath: 'n', autoIncrement: true },
+  undo: { keyPath: 'n', autoIncrement: true },
+  state: undefined,
+};
 
 /** Does something in one store, and is over when it is on the disk of this browser. */
 async function within(db, name, mode, what) {
@@ -32,14 +23,14 @@ async function within(db, name, mode, what) {
     transaction.onabort = () => reject(transaction.error);
     transaction.onerror = () => reject(transaction.error);
   });
-  const result = await done(what(transaction.objectStore(name)));
+  const result = await asked(what(transaction.objectStore(name)));
   await over;
   return result;
 }
 
 /** Opens the queue; `changed` is called whenever something of it is. */
 export async function openQueue(changed) {
-  const db = await store();
+  const db = await opened('daylight-push', STORES);
   const write = (name, what) => within(db, name, 'readwrite', what);
   const read = (name, what) => within(db, name, 'readonly', what);
   const all = await read('queue', (s) => s.getAll());

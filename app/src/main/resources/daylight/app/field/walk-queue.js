@@ -2,25 +2,13 @@
 // kept. Order is kept; each entry has its identity and the number it was written upon, so that what
 // is sent twice is written once. What clashes or is refused stays until a person has chosen.
 
+import { asked, opened } from './disk.js';
 import { enter, entries, isKept } from './enter.js';
 import { named } from './walk-names.js';
 
 const MOST = 50;
 
-const asked = (request) =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
-
-function opened() {
-  const request = indexedDB.open('daylight-walk', 1);
-  request.onupgradeneeded = () => {
-    request.result.createObjectStore('queue', { keyPath: 'entry' });
-    request.result.createObjectStore('known', { keyPath: 'book' });
-  };
-  return asked(request);
-}
+const STORES = { queue: { keyPath: 'entry' }, known: { keyPath: 'book' } };
 
 /** Keys in one order, for a comparison. */
 const plain = (keys) =>
@@ -51,7 +39,7 @@ export class Queue {
   }
 
   static async open(book) {
-    const queue = new Queue(await opened(), book);
+    const queue = new Queue(await opened('daylight-walk', STORES), book);
     const known = await asked(queue.#store('known', 'readonly').get(book));
     queue.rows = known?.rows ?? [];
     queue.answer = known?.answer ?? null;

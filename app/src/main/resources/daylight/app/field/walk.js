@@ -6,9 +6,11 @@ import { uuid } from './enter.js';
 import { Queue } from './walk-queue.js';
 import { Lengths, moment, free, letter } from './walk-fields.js';
 import { base, checks, placed, METRES } from './walk-ground.js';
+import { landmarkForms } from './walk-landmarks.js';
 import { renamed } from './walk-names.js';
 import { draw } from './walk-sketch.js';
 import { answer, list, make, sayer, troubles } from './walk-told.js';
+import { otherWays } from './walk-ways.js';
 
 const page = document.querySelector('#walk');
 const told = JSON.parse(page.dataset.told);
@@ -24,8 +26,8 @@ const PLAIN = ['cable', 'along', 'out', 'depth', 'receiver-height', 'cover'];
 let queue;
 /** The spot that is being written: {entry, base, keys, parent, section}. */
 let current = null;
-let dropping = false;
 let touched = null;
+let stopDropping = () => {};
 
 const landmarks = () => queue.all('landmarks');
 const ties = () => queue.all('ties');
@@ -358,98 +360,6 @@ async function ask() {
   if (askedAgain) await ask();
 }
 
-/* Landmarks. */
-
-function forms() {
-  for (const button of page.querySelectorAll('.kinds button')) {
-    button.addEventListener('click', async () => {
-      await landmark(letter(queue), button.dataset.kind, '', false);
-      again();
-    });
-  }
-  const submitted = (id, how) => at(`${id}-form`).addEventListener('submit', async (event) => {
-    event.preventDefault();
-    const line = event.target.querySelector('.why');
-    line.textContent = '';
-    const read = Object.fromEntries([...event.target.querySelectorAll('.length')].map((box) => [box.dataset.key, lengths.read(box.dataset.key)]));
-    const bad = Object.entries(read).find(([, one]) => one.wrong || one.text === null);
-    if (bad) {
-      line.textContent = say('check.number', document.querySelector(`label[for="w-${bad[0]}"]`).textContent);
-      return;
-    }
-    const wrong = await how(Object.fromEntries(Object.entries(read).map(([key, one]) => [key, one.text])));
-    if (wrong) {
-      line.textContent = wrong;
-    } else {
-      event.target.reset();
-      again();
-    }
-  });
-  const tie = (keys) => queue.put({ entry: uuid(), parent: visit, section: 'ties', base: 0, keys });
-  submitted('house', async ({ 'house-front': front, 'house-side': side }) => {
-    const names = [];
-    for (const [i, what] of ['front.zero', 'front.end', 'back.end', 'back.zero'].entries()) {
-      names.push(letter(queue));
-      await landmark(names[i], 'corner', say(`house.${what}`), i < 2);
-    }
-    const [a, b, c, d] = names;
-    await tie({ from: a, to: b, tape: front });
-    await tie({ point: c, wall: [a, b], along: front, out: `-${side}` });
-    await tie({ point: d, wall: [a, b], along: '0 m', out: `-${side}` });
-  });
-  submitted('between', async ({ tape }) => {
-    const [from, to] = [at('w-from').value, at('w-to').value];
-    if (from === to) return say('check.twice');
-    await tie({ from, to, tape });
-    return '';
-  });
-  submitted('placed', async ({ 'placed-along': along, 'placed-out': out }) => {
-    const [point, ends] = [at('w-placed-point').value, at('w-placed-wall').value.split('|')];
-    if (ends.length !== 2 || ends.includes(point)) return say('check.twice');
-    await tie({ point, wall: ends, along, out });
-    return '';
-  });
-}
-
-/* Other ways to say where a spot is. */
-
-function stopDropping() {
-  dropping = false;
-  at('drawing').classList.remove('dropping');
-}
-
-function otherWays() {
-  at('drop').addEventListener('click', () => {
-    dropping = true;
-    at('drawing').classList.add('dropping');
-    at('drop-told').textContent = say('drop.touch');
-    at('sketch').scrollIntoView({ block: 'center' });
-  });
-  at('drawing').addEventListener('click', async (event) => {
-    if (!dropping || current === null) return;
-    const { east, north } = touched(event);
-    current.keys = { ...gathered().keys, sketch: { east: `${east.toFixed(1)} m`, north: `${north.toFixed(1)} m` } };
-    await queue.put({ ...current, open: true });
-    stopDropping();
-    at('drop-told').textContent = say('drop.kept');
-    form.scrollIntoView({ block: 'end' });
-  });
-  at('gnss').addEventListener('click', () => {
-    at('gnss-told').textContent = say('gnss.asking');
-    navigator.geolocation.getCurrentPosition(async ({ coords }) => {
-      if (current === null) return;
-      // Browsers give the radius that holds 95 of 100 fixes; over 2.448 it is a standard uncertainty.
-      const sd = `${(coords.accuracy / 2.4477).toFixed(1)} m`;
-      const gnss = { latitude: coords.latitude.toFixed(7), longitude: coords.longitude.toFixed(7), sd };
-      current.keys = { ...gathered().keys, gnss };
-      await queue.put({ ...current, open: true });
-      at('gnss-told').textContent = say('gnss.kept', sd);
-    }, ({ message }) => {
-      at('gnss-told').textContent = say('gnss.failed', message);
-    }, { enableHighAccuracy: true, timeout: 30000, maximumAge: 0 });
-  });
-}
-
 async function withdraw() {
   const { entry, base: upon } = current;
   const item = queue.items.find((one) => one.entry === entry);
@@ -483,8 +393,15 @@ async function begin() {
     fields[fields.indexOf(event.target) + 1]?.focus();
   });
   at('withdraw').addEventListener('click', withdraw);
-  forms();
-  otherWays();
+  landmarkForms({ page, visit, queue, lengths, say, landmark, again });
+  stopDropping = otherWays({
+    form,
+    queue,
+    say,
+    current: () => current,
+    gathered,
+    place: (event) => touched(event),
+  });
   show();
   window.addEventListener('online', again);
   document.addEventListener('visibilitychange', () => document.hidden || again());

@@ -2,7 +2,6 @@ package daylight.app.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
@@ -87,7 +86,7 @@ class FieldSightTest {
         assertThat(page.evaluate("document.documentElement.scrollWidth"))
             .as("no page scrolls sideways")
             .isEqualTo(width);
-        assertThat(violations(page)).as(light.code()).isEmpty();
+        assertThat(Window.violations(page)).as(light.code()).isEmpty();
         page.screenshot(
             new Page.ScreenshotOptions()
                 .setFullPage(true)
@@ -122,27 +121,12 @@ class FieldSightTest {
       page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
       assertThat(page.locator("html").getAttribute("lang")).isEqualTo("fr");
       assertThat(page.evaluate("document.documentElement.scrollWidth")).isEqualTo(390);
-      assertThat(violations(page)).isEmpty();
+      assertThat(Window.violations(page)).isEmpty();
       page.screenshot(
           new Page.ScreenshotOptions()
               .setFullPage(true)
               .setPath(PICTURES.resolve(name.replace('/', '-') + "-390-french.png")));
     }
-  }
-
-  private static List<String> violations(Page page) {
-    return new AxeBuilder(page)
-            .withTags(
-                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-            .analyze()
-            .getViolations()
-            .stream()
-            .map(
-                rule ->
-                    rule.getId()
-                        + ": "
-                        + rule.getNodes().stream().limit(3).map(node -> node.getHtml()).toList())
-            .toList();
   }
 
   @ParameterizedTest

@@ -60,15 +60,6 @@ class PhrasesTest {
     }
   }
 
-  @Test
-  void whatIsDeadlyIsWhatTheCatalogueCallsSo() {
-    Catalogue catalogue = Bundled.catalogue();
-    for (String id : ids(catalogue)) {
-      boolean stop = catalogue.find(id).orElseThrow().hazard() == Catalogue.Hazard.STOP;
-      assertThat(Earlier.isDeadly(id)).as(id).isEqualTo(stop);
-    }
-  }
-
   private static List<String> ids(Catalogue catalogue) {
     List<String> ids = catalogue.kinds().stream().map(Catalogue.Kind::id).toList();
     assertThat(ids).contains("roots", "foreign-pipe");

@@ -3,7 +3,6 @@ package daylight.app.field;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.microsoft.playwright.BrowserContext;
@@ -29,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The walk with a phone: 390 by 844, by taps. */
 class WalkTest {
+  private static final double FOOT = 0.3048;
   private static final JsonMapper JSON = new JsonMapper();
   private static final Path PICTURES = Path.of("target/field-pages");
   private static final int WIDE = 390;
@@ -122,8 +122,8 @@ class WalkTest {
   void tenSpotsOutOfReachAreTenAfterwardsEvenWhenThePageWasLoadedAgainTwice() {
     try (Page page = phone()) {
       kept(page);
-      page.waitForFunction("navigator.serviceWorker.controller !== null");
-      page.waitForFunction("async () => (await caches.match(location.href)) !== undefined", null);
+      Window.until(page, "navigator.serviceWorker.controller !== null");
+      Window.until(page, "async () => (await caches.match(location.href)) !== undefined");
       BrowserContext context = page.context();
       context.setOffline(true);
       for (int i = 1; i <= 10; i++) {
@@ -163,15 +163,55 @@ class WalkTest {
       kept(page);
 
       assertThat(locates().getFirst().text("out")).contains("-6' 6\"");
-      JsonNode fit = JSON.readTree(served.get(walk + "/fit").body());
-      JsonNode point =
-          StreamSupport.stream(fit.get("points").spliterator(), false)
-              .filter(one -> one.get("label").asText().equals("L1"))
-              .findFirst()
-              .orElseThrow(() -> new AssertionError(fit.toString()));
-      assertThat(point.get("x").asDouble()).isCloseTo(1.9812, within(0.0005));
-      assertThat(point.get("y").asDouble()).isCloseTo(8 * 0.3048, within(0.0005));
+      lies("L1", 1.9812, 8 * FOOT);
     }
+  }
+
+  /**
+   * A rectangle: its corners lie where its sides say, the house behind the wall. Its letters are
+   * those by which nothing else is usually called: C is an access point.
+   */
+  @Test
+  void aHouseIsDrawnByTwoOfItsSidesAndASpotByATouchOnItsSketch() throws IOException {
+    try (Page page = phone()) {
+      page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
+      page.locator("#w-house-front").fill("40");
+      page.locator("#w-house-side").fill("25");
+      tap(page, "#house-form > button");
+      page.locator("#points li").nth(3).waitFor();
+      kept(page);
+      locate(page, 1);
+      kept(page);
+      page.locator("#drawing svg >> text=E").first().waitFor();
+
+      lies("B", 0, 40 * FOOT);
+      lies("D", 25 * FOOT, 40 * FOOT);
+      lies("E", 25 * FOOT, 0);
+
+      tap(page, "#over");
+      number(page, "cable", "20");
+      tap(page, "#drop");
+      tap(page, "#drawing");
+      page.locator("#drop-told:not(:empty)").waitFor();
+      tap(page, "#keep");
+      page.locator("#locate")
+          .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
+      kept(page);
+      assertThat(locates().getLast().text("sketch", "east")).isPresent();
+      assertThat(served.archive().book(book).orElseThrow().complaints()).isEmpty();
+    }
+  }
+
+  /** Where the whole record puts a point, metres east and north. */
+  private void lies(String label, double east, double north) throws IOException {
+    JsonNode fit = JSON.readTree(served.get(walk + "/fit").body());
+    JsonNode point =
+        StreamSupport.stream(fit.get("points").spliterator(), false)
+            .filter(one -> one.get("label").asText().equals(label))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError(fit.toString()));
+    assertThat(point.get("x").asDouble()).as(label).isCloseTo(east, within(0.0005));
+    assertThat(point.get("y").asDouble()).as(label).isCloseTo(north, within(0.0005));
   }
 
   private Set<String> labels() {
@@ -305,7 +345,7 @@ class WalkTest {
         page.locator("#spots button").first().click();
         page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
         assertThat(page.evaluate("document.documentElement.scrollWidth")).isEqualTo(width);
-        assertThat(violations(page)).as(light.code()).isEmpty();
+        assertThat(Window.violations(page)).as(light.code()).isEmpty();
         page.screenshot(
             new Page.ScreenshotOptions()
                 .setFullPage(true)
@@ -321,21 +361,6 @@ class WalkTest {
             .isGreaterThanOrEqualTo(GLOVE);
       }
     }
-  }
-
-  private static List<String> violations(Page page) {
-    return new AxeBuilder(page)
-            .withTags(
-                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-            .analyze()
-            .getViolations()
-            .stream()
-            .map(
-                rule ->
-                    rule.getId()
-                        + ": "
-                        + rule.getNodes().stream().limit(3).map(node -> node.getHtml()).toList())
-            .toList();
   }
 
   @Test

@@ -3,8 +3,6 @@ package daylight.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import daylight.app.Job;
@@ -87,7 +85,7 @@ class LookingTest {
       assertThat(page.evaluate("document.documentElement.scrollWidth"))
           .as("no page scrolls sideways")
           .isEqualTo(width);
-      assertThat(violations(page)).isEmpty();
+      assertThat(Window.violations(page)).isEmpty();
     }
     assertThat(window.complained())
         .as("what the browser complained of")
@@ -99,25 +97,6 @@ class LookingTest {
   /** What folds out is read, too. */
   private static void openAll(Page page) {
     page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
-  }
-
-  static List<String> violations(Page page) {
-    return new AxeBuilder(page)
-            .withTags(
-                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-            .analyze()
-            .getViolations()
-            .stream()
-            .map(LookingTest::told)
-            .toList();
-  }
-
-  private static String told(Rule rule) {
-    return rule.getId()
-        + ": "
-        + rule.getHelp()
-        + " "
-        + rule.getNodes().stream().limit(3).map(node -> node.getHtml()).toList();
   }
 
   @ParameterizedTest

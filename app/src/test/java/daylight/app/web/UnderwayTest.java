@@ -124,7 +124,7 @@ class UnderwayTest {
 
       assertThat(page.locator("progress").evaluate("bar => bar.value")).isEqualTo(43);
       assertThat(page.evaluate("document.documentElement.scrollWidth")).isEqualTo(width);
-      assertThat(LookingTest.violations(page)).isEmpty();
+      assertThat(Window.violations(page)).isEmpty();
       // Keys alone will do, and a glove.
       assertThat(page.locator("button:visible").boundingBox().height).isGreaterThanOrEqualTo(44);
       page.locator("button:visible").focus();
@@ -132,7 +132,7 @@ class UnderwayTest {
 
       page.locator("text=Reading the counters was stopped").waitFor();
       assertThat(page.locator("#answers").count()).isEqualTo(1);
-      assertThat(LookingTest.violations(page)).isEmpty();
+      assertThat(Window.violations(page)).isEmpty();
       page.locator("button:has-text('Read the counters now')").click();
       page.locator("text=Reading the counter in push.mp4").waitFor();
       assertThat(window.complained()).isEmpty();
@@ -177,7 +177,7 @@ class UnderwayTest {
       assertThat(page.evaluate(CUES, List.of("chapters", 1))).hasToString("[Entry at C1]");
       assertThat(page.evaluate(CUES, List.of("chapters", 12)).toString()).contains("F1 Crack");
       assertThat(page.evaluate(CUES, List.of("chapters", 19.9)).toString()).contains("F2 Roots");
-      assertThat(LookingTest.violations(page)).isEmpty();
+      assertThat(Window.violations(page)).isEmpty();
       assertThat(window.complained()).isEmpty();
     }
   }

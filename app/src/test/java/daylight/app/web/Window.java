@@ -1,5 +1,6 @@
 package daylight.app.web;
 
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
@@ -24,6 +25,9 @@ public final class Window implements AutoCloseable {
           "--disable-background-networking",
           "--disable-component-update",
           "--disable-sync");
+
+  private static final int TRIES = 300;
+  private static final int PAUSE = 100;
 
   private final Playwright playwright;
   private final Browser browser;
@@ -55,6 +59,24 @@ public final class Window implements AutoCloseable {
                 new AssertionError(
                     "these tests look at pages in Chromium, and it is not installed: ./check"
                         + " --install"));
+  }
+
+  /** What the page breaks of WCAG 2.2 AA and of good practice, by axe-core. */
+  public static List<String> violations(Page page) {
+    return new AxeBuilder(page)
+            .withTags(
+                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+            .analyze()
+            .getViolations()
+            .stream()
+            .map(
+                rule ->
+                    rule.getId()
+                        + ": "
+                        + rule.getHelp()
+                        + " "
+                        + rule.getNodes().stream().limit(3).map(node -> node.getHtml()).toList())
+            .toList();
   }
 
   /** An empty page of that size. */
@@ -90,6 +112,20 @@ public final class Window implements AutoCloseable {
   /** Every address that any page asked for. */
   public List<String> asked() {
     return List.copyOf(asked);
+  }
+
+  /**
+   * Waits until something holds on a page. Playwright's own waiting evaluates text within the page
+   * whenever the first look finds it not to hold, which pages without inline script forbid.
+   */
+  public static void until(Page page, String holds) {
+    for (int tries = 0; tries < TRIES; tries++) {
+      if (Boolean.TRUE.equals(page.evaluate(holds))) {
+        return;
+      }
+      page.waitForTimeout(PAUSE);
+    }
+    throw new AssertionError("never came to hold: " + holds);
   }
 
   /** What the browser had to say against the pages. */

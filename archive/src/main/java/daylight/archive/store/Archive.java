@@ -29,7 +29,6 @@ import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The door of this room: a folder of field books with all their history. What a call returns from
@@ -41,6 +40,8 @@ public final class Archive {
    * our own rule, no source.
    */
   private static final double MOST_OTHER = 0.5;
+
+  private static final String DERIVED = "derived";
 
   private final Path folder;
   private final Jdbi jdbi;
@@ -272,19 +273,29 @@ public final class Archive {
 
   /**
    * Takes out for good what an entry said before, and says no more: for who asks that something
-   * about a person be gone. What holds now stays, so change or withdraw it first. Of each content
-   * that is taken out its digest stays, with who wrote it and when.
+   * about a person be gone. What was made from the book beside it goes with it. What holds now
+   * stays, so change or withdraw it first. Of each content that is taken out its digest stays, with
+   * who wrote it and when.
    *
    * @return how many contents were taken out
    * @throws IOException where it could not be done to the end, as while somebody reads; what was
    *     taken out stays so, and doing it again does the rest
    */
   public int forget(UUID book, UUID entry) throws IOException {
+    Folders.delete(derived(book));
     try {
       return Database.wiping(jdbi, handle -> Entries.forget(handle, book, entry));
     } catch (JdbiException e) {
       throw new IOException(e.getMessage(), e);
     }
+  }
+
+  /**
+   * A folder for what is made from a book and may be thrown away at any time; it need not be there.
+   * Forgetting throws it away.
+   */
+  public Path derived(UUID book) {
+    return folder.toAbsolutePath().resolve(DERIVED).resolve(book.toString());
   }
 
   /** The contents of recordings, photographs and notes. */
@@ -352,32 +363,5 @@ public final class Archive {
    */
   public static Optional<Statement> restore(Path file, Path folder) {
     return Backups.restore(file, folder);
-  }
-
-  /** What a folder holds. */
-  static final class Folders {
-    private Folders() {}
-
-    static boolean isEmpty(Path folder) throws IOException {
-      return holdsNothingBut(folder, null);
-    }
-
-    /**
-     * Whether a folder holds nothing, or is not there.
-     *
-     * @param beginning files whose names begin so do not count; null where all do
-     */
-    static boolean holdsNothingBut(Path folder, @Nullable String beginning) throws IOException {
-      if (!Files.exists(folder)) {
-        return true;
-      }
-      if (!Files.isDirectory(folder)) {
-        return false;
-      }
-      try (var inside = Files.list(folder)) {
-        return inside.allMatch(
-            file -> beginning != null && String.valueOf(file.getFileName()).startsWith(beginning));
-      }
-    }
   }
 }

@@ -78,7 +78,7 @@ final class Backups {
   static Optional<Statement> restore(Path file, Path folder) {
     Path home = folder.toAbsolutePath();
     try {
-      if (!Archive.Folders.isEmpty(home)) {
+      if (!Folders.isEmpty(home)) {
         return Optional.of(
             Statement.of(ArchiveTrouble.NOT_EMPTY, new Argument.Text(folder.toString())));
       }

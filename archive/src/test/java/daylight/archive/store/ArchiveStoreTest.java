@@ -395,6 +395,9 @@ class ArchiveStoreTest {
     Revision before = archive.history(id, entry).getFirst();
     assertThat(before.content()).contains(said);
 
+    Path made = Files.createDirectories(archive.derived(id)).resolve("field-book.yaml");
+    Files.writeString(made, "what a page made of the book, and " + said);
+
     Optional<String> now = archive.written(id);
     assertThat(archive.forget(id, entry)).isPositive();
 

@@ -56,7 +56,10 @@ public final class CounterReader {
     }
     List<Strip> others =
         lines(View.of(footage, true, given)).stream()
-            .filter(strip -> byLight.stream().noneMatch(one -> one.window().covers(strip.window())))
+            .filter(
+                strip ->
+                    byLight.stream()
+                        .noneMatch(one -> one.changes() && one.window().covers(strip.window())))
             .toList();
     return others.isEmpty() || !(read(others) instanceof Found.Counter counter) ? found : counter;
   }
@@ -79,6 +82,7 @@ public final class CounterReader {
             .map(strip -> strip.narrowed(letters))
             .map(strip -> new Scroll(strip, footage.times().count()))
             .toList();
+    strips.forEach(strip -> strip.view().letGo());
     int count = footage.times().count();
     boolean whole =
         footage.glance(

@@ -97,6 +97,11 @@ final class Strip {
     return new Window(window.left(), window.top() + top, window.width(), bottom - top);
   }
 
+  /** How frames are looked at. */
+  View view() {
+    return view;
+  }
+
   Kinds kinds() {
     return kinds;
   }

@@ -40,6 +40,11 @@ record View(List<byte[]> frames, int width, List<Window> windows, @Nullable Tint
     return looked.view(given);
   }
 
+  /** Lets the frames go, which are large; only how frames are looked at stays known. */
+  void letGo() {
+    frames.clear();
+  }
+
   /** A frame as this view looks at it. */
   Picture of(Luma luma) {
     return Picture.of(luma, against);
