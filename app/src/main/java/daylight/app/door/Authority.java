@@ -218,7 +218,7 @@ public final class Authority {
     sign.initSign(key);
     sign.update(asked);
     byte[] signed = sign.sign();
-    sign.initVerify(certificate);
+    sign.initVerify(certificate.getPublicKey());
     sign.update(asked);
     return sign.verify(signed);
   }

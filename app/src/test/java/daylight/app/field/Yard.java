@@ -55,6 +55,11 @@ final class Yard implements AutoCloseable {
     }
   }
 
+  /** The address at which the phone reaches this machine. */
+  String machineText() {
+    return machine;
+  }
+
   /** Whether the phone has a network of its own, whose link can be cut. */
   boolean isApart() {
     return apart;
