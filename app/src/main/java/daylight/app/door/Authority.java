@@ -38,7 +38,7 @@ public final class Authority {
   static final String DOOR_KEY = "door.key";
   static final String DOOR = "door.crt";
 
-  /** How long, days. Browsers take none for a server that is good for longer than 398. */
+  /** How long, days; a server's is no longer than {@code certificate-398-days} allows. */
   static final int AUTHORITY_DAYS = 3652;
 
   static final int DOOR_DAYS = 396;

@@ -12,8 +12,7 @@
  * <p>Start at {@link daylight.app.door.Doorkeeper}. Secrets lie beside the archive in files that
  * only their owner can read.
  *
- * <p>Sources: {@code rfc-1918}, {@code rfc-5280}, {@code qr-code}; RFC 6125 for names in
- * certificates.
+ * <p>Sources: {@code rfc-1918}, {@code rfc-5280}, {@code certificate-398-days}, {@code qr-code}.
  */
 @NullMarked
 package daylight.app.door;

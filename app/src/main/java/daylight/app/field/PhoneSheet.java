@@ -52,6 +52,7 @@ final class PhoneSheet {
     contents.add(open.map(this::opened).orElseGet(this::shut));
     open.ifPresent(now -> contents.add(code(now)));
     contents.add(joined());
+    contents.add(cautions());
     contents.add(secure(open.orElse(null)));
     return contents;
   }
@@ -65,7 +66,7 @@ final class PhoneSheet {
     } else {
       section.add(opening(addresses));
     }
-    return section.add(cautions());
+    return section;
   }
 
   private Tag opening(List<Address> addresses) {
@@ -118,9 +119,8 @@ final class PhoneSheet {
     if (open.moved()) {
       section.add(Parts.paragraph("care", phrases.say("phones.moved", open.port())));
     }
-    return section
-        .add(Forms.form(caller, "/phones/shut").add(Forms.submit(phrases.say("phones.shut.go"))))
-        .add(cautions());
+    return section.add(
+        Forms.form(caller, "/phones/shut").add(Forms.submit(phrases.say("phones.shut.go"))));
   }
 
   private Tag cautions() {
@@ -128,10 +128,8 @@ final class PhoneSheet {
     for (int i = 1; i <= CAUTIONS; i++) {
       items.add(Tag.of("li", phrases.say("phones.care." + i)));
     }
-    return Tag.of("div")
-        .with("class", "care")
-        .add(Tag.of("h3", phrases.say("phones.care")))
-        .add(Tag.of("ul").addAll(items));
+    return Parts.section("care", phrases.say("phones.care"))
+        .add(Tag.of("div").with("class", "care").add(Tag.of("ul").addAll(items)));
   }
 
   private Tag code(Doorkeeper.Open open) {
@@ -197,10 +195,12 @@ final class PhoneSheet {
                 .add(
                     Tag.of(
                         "span",
-                        phrases.say(
-                            phone.secure() ? "phones.row.secure" : "phones.row.plain",
-                            at(phone.since(), DAY_AND_TIME),
-                            at(phone.seen(), DAY_AND_TIME)))))
+                        phrases.say(phone.secure() ? "phones.row.secure" : "phones.row.plain")))
+                .add(
+                    Tag.of(
+                        "span", phrases.say("phones.row.since", at(phone.since(), DAY_AND_TIME))))
+                .add(
+                    Tag.of("span", phrases.say("phones.row.seen", at(phone.seen(), DAY_AND_TIME)))))
         .add(
             Forms.form(caller, "/phones/revoke")
                 .add(Forms.hidden("number", phone.number()))

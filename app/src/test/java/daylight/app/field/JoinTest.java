@@ -7,6 +7,8 @@ import daylight.app.door.Ticking;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -275,9 +277,21 @@ class JoinTest {
     String code = served.code();
     Visitor stranger = visitor();
     for (int i = 0; i < 5; i++) {
-      assertThat(stranger.join("BCDFBCDF", "x").statusCode()).isEqualTo(422);
+      // What it says of where it comes from makes no difference.
+      String elsewhere = "10.9.9." + i;
+      assertThat(
+              stranger
+                  .join(
+                      "BCDFBCDF",
+                      "x",
+                      "X-Forwarded-For",
+                      elsewhere,
+                      "Forwarded",
+                      "for=" + elsewhere)
+                  .statusCode())
+          .isEqualTo(422);
     }
-    HttpResponse<String> reply = stranger.join(code, "x");
+    HttpResponse<String> reply = stranger.join(code, "x", "X-Forwarded-For", "10.9.9.99");
 
     assertThat(reply.statusCode()).isEqualTo(429);
     assertThat(reply.headers().firstValue("Retry-After")).contains("60");
@@ -434,6 +448,33 @@ class JoinTest {
       assertThat(reply.statusCode()).as(how).isEqualTo(415);
       assertThat(reply.headers().firstValue("Accept-Encoding")).contains("identity");
     }
+  }
+
+  /** No more than 128 at once; the machine itself is served whatever strangers do. */
+  @Test
+  void strangersWhoKeepTheDoorBusyDoNotKeepTheMachineBusy() throws IOException {
+    URI there = URI.create(origin);
+    List<Socket> idle = new ArrayList<>();
+    try {
+      for (int i = 0; i < 140; i++) {
+        idle.add(new Socket(there.getHost(), there.getPort()));
+      }
+      try (Socket late = new Socket(there.getHost(), there.getPort())) {
+        late.setSoTimeout(700);
+        late.getOutputStream()
+            .write(
+                ("GET /join HTTP/1.1\r\nHost: " + there.getAuthority() + "\r\n\r\n")
+                    .getBytes(StandardCharsets.US_ASCII));
+        assertThatThrownBy(() -> late.getInputStream().read())
+            .isInstanceOf(SocketTimeoutException.class);
+      }
+      assertThat(served.get("/sites").statusCode()).isEqualTo(200);
+    } finally {
+      for (Socket one : idle) {
+        one.close();
+      }
+    }
+    assertThat(visitor().get("/join").statusCode()).isEqualTo(200);
   }
 
   @Test

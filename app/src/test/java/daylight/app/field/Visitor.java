@@ -114,11 +114,11 @@ final class Visitor implements AutoCloseable {
     return hidden;
   }
 
-  HttpResponse<String> join(String code, String name) {
+  HttpResponse<String> join(String code, String name, String... headers) {
     Map<String, String> form = hidden("/join");
     form.put("code", code);
     form.put("name", name);
-    return form("/join", form);
+    return form("/join", form, headers);
   }
 
   String token(String path) {
