@@ -1,6 +1,7 @@
 package daylight.app.door;
 
 import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -67,7 +68,8 @@ final class Register {
         throw new IllegalArgumentException("port " + port);
       }
     } catch (JacksonException | IllegalArgumentException | DateTimeException e) {
-      String found = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+      String found =
+          e instanceof JacksonException json ? told(json) : String.valueOf(e.getMessage());
       throw new IOException(
           FILE
               + " is not the list of phones that was written here ("
@@ -76,6 +78,14 @@ final class Register {
               + " phone joins anew",
           e);
     }
+  }
+
+  private static String told(JacksonException e) {
+    JsonLocation at = e.getLocation();
+    String what = String.valueOf(e.getOriginalMessage()).replaceFirst("(?s)[:(\\n].*", "").strip();
+    return at == null
+        ? what
+        : "line " + at.getLineNr() + ", column " + at.getColumnNr() + ": " + what;
   }
 
   private static Phone phone(JsonNode one) {

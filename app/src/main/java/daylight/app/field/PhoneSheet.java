@@ -51,8 +51,14 @@ final class PhoneSheet {
     }
     contents.add(open.map(this::opened).orElseGet(this::shut));
     open.ifPresent(now -> contents.add(code(now)));
+    if (open.isEmpty()) {
+      // Before it is opened this comes first; afterwards the code does.
+      contents.add(cautions());
+    }
     contents.add(joined());
-    contents.add(cautions());
+    if (open.isPresent()) {
+      contents.add(cautions());
+    }
     contents.add(secure(open.orElse(null)));
     return contents;
   }

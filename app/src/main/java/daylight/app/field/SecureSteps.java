@@ -32,10 +32,10 @@ final class SecureSteps {
                             phrases.say("secure.load.go", authority.name())))));
     contents.add(
         Parts.section("android", phrases.say("secure.android"))
-            .add(steps(phrases, "secure.android", ANDROID)));
+            .add(steps(phrases, "secure.android.", ANDROID)));
     contents.add(
         Parts.section("apple", phrases.say("secure.apple"))
-            .add(steps(phrases, "secure.apple", APPLE)));
+            .add(steps(phrases, "secure.apple.", APPLE)));
     contents.add(
         // The fingerprint itself stands at the machine alone: whoever is in between could put
         // another one here.
@@ -60,11 +60,14 @@ final class SecureSteps {
     return authority.until().atZone(ZoneId.systemDefault()).toLocalDate().toString();
   }
 
+  /**
+   * @param key how the keys of the steps begin
+   */
   private static Tag steps(Phrases phrases, String key, int count) {
     return Tag.of("ol")
         .addAll(
             IntStream.rangeClosed(1, count)
-                .mapToObj(i -> Tag.of("li", phrases.say(key + "." + i)))
+                .mapToObj(i -> Tag.of("li", phrases.say(key + i)))
                 .toList());
   }
 
