@@ -1,0 +1,169 @@
+package daylight.app.field;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.WaitForSelectorState;
+import daylight.app.Job;
+import daylight.app.web.Window;
+import daylight.line.answer.Answer;
+import daylight.line.answer.Question;
+import daylight.line.answer.State;
+import daylight.report.Handout;
+import daylight.report.words.Words;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * From a blank archive to an answered property by what is seen on the pages alone: pressed with a
+ * mouse in the office, by a thumb in basement and yard. The property is our own invention.
+ *
+ * <p>Its truth: a clay pipe goes straight out from the front wall, twelve feet along it, a quarter
+ * of an inch down to the foot. Roots stand in it at 24 ft, a piece of wall is missing at 33 ft.
+ */
+class WholeJobTest {
+  private static final Path PICTURES = Path.of("target/field-pages");
+  private static final int[] OUT = {6, 12, 18, 24, 30, 36, 42};
+
+  @TempDir private Path folder = Path.of("");
+  private Served served;
+  private Window window;
+
+  @BeforeEach
+  void open() throws IOException {
+    served = new Served(folder.resolve("archive"));
+    window = new Window();
+    Files.createDirectories(PICTURES);
+  }
+
+  @AfterEach
+  void close() {
+    window.close();
+    served.close();
+  }
+
+  private static void shot(Page page, String name) {
+    page.screenshot(
+        new Page.ScreenshotOptions()
+            .setFullPage(true)
+            .setPath(PICTURES.resolve("job-" + name + ".png")));
+  }
+
+  @Test
+  void fromABlankArchiveToAnAnsweredPropertyByPressesOnly() throws IOException {
+    Hand office = Hand.clicking(window.page(1366, 768));
+    Hand thumb = Hand.tapping(window.phone(390, 844));
+    office.page().navigate(served.address().toString());
+    begun(office);
+    thumb.page().navigate(served.address().toString());
+    pushed(thumb);
+    walked(thumb);
+
+    office.press("nav a", "Sites").press("ul.sites a").press("a", "Answers and drawings");
+    office.arrived("/property/site-[^/]+/");
+    office.page().locator("#answers").waitFor();
+    shot(office.page(), "answers-1366");
+    UUID book = served.archive().sites("").getFirst().book();
+    asFromAFile(office.page().locator("main"), book);
+    System.out.println(
+        "presses: office "
+            + office.presses()
+            + " with "
+            + office.letters()
+            + " letters, phone "
+            + thumb.presses()
+            + " with "
+            + thumb.letters()
+            + " letters");
+    assertThat(window.complained()).isEmpty();
+  }
+
+  /** Address and complaint, then what to know before one goes. */
+  private void begun(Hand office) {
+    office.press("a", "New site");
+    office.type("#address", "8 Larch Bend, Springmouth (invented)");
+    office.type("#complaint", "The basement floor drain backs up when it rains.");
+    office.type("#person", "Kim").press("main button[type=submit]");
+    office.arrived("/site/[^/]+");
+    office.press("ul.sites a").arrived("/visit/[^/]+");
+    office.press("#tickets summary").type("#number", "INVENTED-1127");
+    // A field for a day takes its figures one after the other, as its browser writes days.
+    office.press("#expires");
+    office.page().keyboard().type("12312026");
+    office.press("#tickets button[type=submit]");
+    office.page().locator("#tickets >> text=INVENTED-1127").waitFor();
+    office.press("#consents summary").type("#who", "The owner (invented)");
+    office.press("#consents button[type=submit]");
+    office.page().locator("#consents li >> text=The owner (invented)").waitFor();
+    office.press("label[for=kit-gas]");
+    shot(office.page(), "visit-1366");
+  }
+
+  private void pushed(Hand thumb) {
+    Page page = thumb.page();
+    thumb.press("ul.sites a").press("#visits a").press("a", "The push");
+    thumb.type("#what", "cleanout at the front wall").type("#bore", "4 in");
+    thumb.press("main button[type=submit]");
+    // Nobody said on this phone yet who writes; what was typed comes along.
+    thumb.type("#person", "Lou").press("main button[type=submit]").arrived("/pass/[^/]+");
+    page.waitForSelector("[data-ready]");
+    thumb.type("#distance", "0").press("[data-sight=clear]");
+    thumb.type("#distance", "24").press("[data-kind=roots]").hour(12);
+    thumb.press("[data-focus='part-share-50 %']");
+    thumb.type("#distance", "33").press("[data-kind=break]");
+    thumb.type("#distance", "46").press("[data-act=ended]").press("[data-why=enough]");
+    page.waitForSelector("#told.kept");
+    shot(page, "push-390");
+  }
+
+  private void walked(Hand thumb) {
+    Page page = thumb.page();
+    thumb.press("nav li:last-child a").arrived("/visit/[^/]+");
+    thumb.press("a", "The walk").arrived("/walk");
+    page.locator("#over").waitFor();
+    thumb.press("#house summary").type("#w-house-front", "40").type("#w-house-side", "25");
+    thumb.press("#house-form button");
+    page.locator("#points li").nth(3).waitFor();
+    for (int out : OUT) {
+      thumb.press("#over").type("#w-cable", Integer.toString(out + 1));
+      thumb.type("#w-along", "12").type("#w-out", Integer.toString(out));
+      thumb.type("#w-depth", "3").type("#w-depth-inches", Integer.toString(out / 4));
+      thumb.press("#keep");
+      page.locator("#locate")
+          .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
+    }
+    page.locator("#reach.kept").waitFor();
+    shot(page, "walk-390");
+  }
+
+  /** What stands on the page is what the same book says that was handed on as a file. */
+  private void asFromAFile(Locator shown, UUID book) throws IOException {
+    Path file = folder.resolve("handed-on/field-book.yaml");
+    Files.createDirectories(file.resolveSibling("."));
+    Files.writeString(file, served.archive().written(book).orElseThrow());
+    System.out.println(Files.readString(file));
+    if (!(Job.answer(file, Job.Settings.USUAL) instanceof Job.Outcome.Answered answered)) {
+      throw new AssertionError("the book that was handed on is refused");
+    }
+    Handout handout = answered.handout();
+    Words words = Words.of(handout.language(), handout.shown());
+    String page = shown.textContent();
+    for (Answer answer : handout.answers().lines().getFirst().answers()) {
+      System.out.println(
+          answer.question() + " " + answer.state() + " " + words.say(answer.headline()));
+      assertThat(page).contains(words.say(answer.headline()));
+    }
+    assertThat(handout.answers().digs()).isNotEmpty();
+    assertThat(handout.answers().lines().getFirst().to(Question.WHERE).state())
+        .isEqualTo(State.ANSWERED);
+    assertThat(URI.create(shown.page().url()).getPath()).contains(book.toString());
+  }
+}
