@@ -56,8 +56,7 @@ final class LookPages implements Pages {
     String back =
         wrong == null ? reply.queryParam("back") : Objects.requireNonNull(given(reply, "back"));
     office.show(
-        reply,
-        WhoForm.sheet(caller, "/who", List.of(Forms.hidden("back", back(back))), wrong));
+        reply, WhoForm.sheet(caller, "/who", List.of(Forms.hidden("back", back(back))), wrong));
   }
 
   private void who(Context reply) {

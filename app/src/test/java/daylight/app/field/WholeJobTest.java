@@ -6,16 +6,20 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import daylight.app.Job;
+import daylight.app.web.Opened;
 import daylight.app.web.Window;
+import daylight.app.web.Workspace;
 import daylight.line.answer.Answer;
+import daylight.line.answer.DigPlace;
 import daylight.line.answer.Question;
 import daylight.line.answer.State;
+import daylight.line.dig.DigTarget;
 import daylight.report.Handout;
 import daylight.report.words.Words;
 import java.io.IOException;
-import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,6 +35,12 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class WholeJobTest {
   private static final Path PICTURES = Path.of("target/field-pages");
+  private static final double FOOT = 0.3048;
+
+  /** Everything on a page but its address and the names of files to be taken home. */
+  private static final String ALL =
+      "main => main.innerHTML.replaceAll(/ download=\"[^\"]*\"|\\/property\\/[^/]*/g, '')";
+
   private static final int[] OUT = {6, 12, 18, 24, 30, 36, 42};
 
   @TempDir private Path folder = Path.of("");
@@ -71,6 +81,8 @@ class WholeJobTest {
     office.arrived("/property/site-[^/]+/");
     office.page().locator("#answers").waitFor();
     shot(office.page(), "answers-1366");
+    office.press("nav a", "Site and visits").arrived("/site/[^/]+");
+    office.press("a", "Answers and drawings").arrived("/property/site-[^/]+/");
     UUID book = served.archive().sites("").getFirst().book();
     asFromAFile(office.page().locator("main"), book);
     System.out.println(
@@ -141,6 +153,8 @@ class WholeJobTest {
           .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
     }
     page.locator("#reach.kept").waitFor();
+    page.locator("#answer-state >> text=Computed from everything").waitFor();
+    assertThat(page.locator("#spots .off").count()).as("a straight line fits its spots").isZero();
     shot(page, "walk-390");
   }
 
@@ -149,21 +163,46 @@ class WholeJobTest {
     Path file = folder.resolve("handed-on/field-book.yaml");
     Files.createDirectories(file.resolveSibling("."));
     Files.writeString(file, served.archive().written(book).orElseThrow());
-    System.out.println(Files.readString(file));
     if (!(Job.answer(file, Job.Settings.USUAL) instanceof Job.Outcome.Answered answered)) {
       throw new AssertionError("the book that was handed on is refused");
     }
     Handout handout = answered.handout();
     Words words = Words.of(handout.language(), handout.shown());
     String page = shown.textContent();
-    for (Answer answer : handout.answers().lines().getFirst().answers()) {
-      System.out.println(
-          answer.question() + " " + answer.state() + " " + words.say(answer.headline()));
-      assertThat(page).contains(words.say(answer.headline()));
-    }
-    assertThat(handout.answers().digs()).isNotEmpty();
+    List<Answer> answers = handout.answers().lines().getFirst().answers();
+    assertThat(answers).hasSize(Question.values().length);
+    assertThat(answers).allSatisfy(one -> assertThat(page).contains(words.say(one.headline())));
+    assertThat(shown.evaluate(ALL).equals(alone(file)))
+        .as("the page of the archive and that of the file are the same")
+        .isTrue();
+    assertThat(handout.line().doubts())
+        .allSatisfy(doubt -> assertThat(page).contains(words.say(doubt)));
     assertThat(handout.answers().lines().getFirst().to(Question.WHERE).state())
         .isEqualTo(State.ANSWERED);
-    assertThat(URI.create(shown.page().url()).getPath()).contains(book.toString());
+    liesWhereItWasWalked(handout);
+  }
+
+  /** The page of a book that was named. */
+  private Object alone(Path file) {
+    Opened named = new Opened(file, Job.Settings.USUAL);
+    try (Workspace.Running running = Workspace.serve(List.of(named), 0, false);
+        Page page = window.page(1366, 768)) {
+      page.navigate(running.address().toString());
+      return page.locator("main").evaluate(ALL);
+    }
+  }
+
+  /** Metres on the site grid: north along the wall, west out from it. */
+  private static void liesWhereItWasWalked(Handout handout) {
+    assertThat(handout.answers().digs()).hasSize(2);
+    for (DigPlace place : handout.answers().digs()) {
+      if (!(place.dig() instanceof DigTarget target)) {
+        throw new AssertionError(place.toString());
+      }
+      double out = place.finding().finding().kind().equals("roots") ? 24 : 33;
+      double off = Math.hypot(target.spot().y() - 12 * FOOT, target.spot().x() + out * FOOT);
+      assertThat(off).isLessThan(1.5 * FOOT);
+      assertThat(target.ticket().toString()).contains("INVENTED-1127");
+    }
   }
 }
