@@ -62,20 +62,9 @@ public final class StartBench {
     double[] quick = new double[pairs];
     for (int i = -1; i < pairs; i++) {
       int at = Math.max(i, 0);
-      int port = free();
-      ours[at] =
-          first(
-              List.of(
-                  LAUNCHER,
-                  "open",
-                  "--archive",
-                  archive.toString(),
-                  "--port",
-                  String.valueOf(port)),
-              port,
-              "/sites");
-      bare[at] = first(on(bare(), port = free()), port, "/");
-      quick[at] = first(on(bare("-XX:AOTCache=" + learnt), port = free()), port, "/");
+      ours[at] = first(ours(archive), "/sites");
+      bare[at] = first(bare(), "/");
+      quick[at] = first(bare("-XX:AOTCache=" + learnt), "/");
     }
     System.out.printf(
         Locale.ROOT,
@@ -102,9 +91,8 @@ public final class StartBench {
     return command;
   }
 
-  private static List<String> on(List<String> command, int port) {
-    command.add(String.valueOf(port));
-    return command;
+  private static List<String> ours(Path archive) {
+    return new ArrayList<>(List.of(LAUNCHER, "open", "--archive", archive.toString(), "--port"));
   }
 
   private static void finish(ProcessBuilder builder) throws Exception {
@@ -121,8 +109,14 @@ public final class StartBench {
     }
   }
 
-  /** Seconds until the first byte of a page came; the process is ended then. */
-  private static double first(List<String> command, int port, String path) throws Exception {
+  /**
+   * Seconds until the first byte of a page came; the process is ended then.
+   *
+   * @param command to which the port is added
+   */
+  private static double first(List<String> command, String path) throws Exception {
+    int port = free();
+    command.add(String.valueOf(port));
     ProcessBuilder builder = new ProcessBuilder(command);
     builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
     builder.redirectError(ProcessBuilder.Redirect.DISCARD);

@@ -19,7 +19,11 @@ import daylight.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,10 +36,14 @@ import org.junit.jupiter.api.io.TempDir;
  *
  * <p>Its truth: a clay pipe goes straight out from the front wall, twelve feet along it, a quarter
  * of an inch down to the foot. Roots stand in it at 24 ft, a piece of wall is missing at 33 ft.
+ *
+ * <p>It leaves pictures of the pages; with {@code -Ddaylight.pictures=../docs/pages} those of the
+ * documents are made anew.
  */
 class WholeJobTest {
   private static final Path PICTURES = Path.of("target/field-pages");
   private static final double FOOT = 0.3048;
+  private static final long HEAVIEST = 300_000;
 
   /** Everything on a page but its address and the names of files to be taken home. */
   private static final String ALL =
@@ -85,17 +93,69 @@ class WholeJobTest {
     office.press("a", "Answers and drawings").arrived("/property/site-[^/]+/");
     UUID book = served.archive().sites("").getFirst().book();
     asFromAFile(office.page().locator("main"), book);
-    System.out.println(
-        "presses: office "
-            + office.presses()
-            + " with "
-            + office.letters()
-            + " letters, phone "
-            + thumb.presses()
-            + " with "
-            + thumb.letters()
-            + " letters");
+    looked(book);
+    // What it costs; more is a step back.
+    assertThat(List.of(office.presses(), office.letters())).isEqualTo(List.of(19, 120));
+    assertThat(List.of(thumb.presses(), thumb.letters())).isEqualTo(List.of(74, 99));
     assertThat(window.complained()).isEmpty();
+  }
+
+  /** Every page of it as it is seen, large and small, in the dark and in French, and its weight. */
+  private void looked(UUID book) throws IOException {
+    BookNow now = BookNow.of(served.archive(), book).orElseThrow();
+    String visit = VisitPages.address(book, now.visits().getFirst().entry());
+    Map<String, String> pages = new LinkedHashMap<>();
+    pages.put("sites", "/sites");
+    pages.put("new", "/sites/new");
+    pages.put("site", "/site/" + book);
+    pages.put("visit", visit);
+    pages.put(
+        "push", "/site/" + book + "/pass/" + now.in("passes").findFirst().orElseThrow().entry());
+    pages.put("walk", visit + "/walk");
+    pages.put("answers", "/site/" + book + "/answers");
+    for (int width : new int[] {1366, 390}) {
+      try (Page page = window.page(width, width == 390 ? 844 : 768)) {
+        page.navigate(served.address().resolve("/who").toString());
+        page.locator("#person").fill("Kim");
+        page.locator("main button[type=submit]").click();
+        for (Map.Entry<String, String> one : pages.entrySet()) {
+          seen(page, one.getKey(), one.getValue());
+          picture(page, one.getKey() + "-" + width);
+        }
+        if (width == 390) {
+          seen(page, "push", pages.getOrDefault("push", ""));
+          page.locator("button[value=basement]").click();
+          seen(page, "push", pages.getOrDefault("push", ""));
+          picture(page, "push-390-dark");
+          page.locator("button[value=paper]").click();
+          page.locator("button[value=fr]").click();
+          seen(page, "walk", pages.getOrDefault("walk", ""));
+          picture(page, "walk-390-french");
+        }
+      }
+    }
+  }
+
+  private void seen(Page page, String name, String path) {
+    page.navigate(served.address().resolve(path).toString());
+    switch (name) {
+      case "push" -> page.waitForSelector("[data-ready]");
+      case "walk" -> page.waitForSelector("#spots .off, #answer-told > *");
+      case "answers" -> page.waitForSelector("#answers");
+      default -> {}
+    }
+    Object parts = page.evaluate("performance.getEntriesByType('resource').map((one) => one.name)");
+    Set<String> all = new TreeSet<>();
+    ((List<?>) parts).forEach(one -> all.add(one.toString()));
+    all.add(page.url());
+    long weight = all.stream().mapToLong(served::weight).sum();
+    assertThat(weight).as(name + ": all of it, without media").isBetween(20_000L, HEAVIEST);
+  }
+
+  private static void picture(Page page, String name) throws IOException {
+    page.evaluate("window.scrollTo(0, 0)");
+    String kept = System.getProperty("daylight.pictures", PICTURES.resolve("docs").toString());
+    Paletted.write(page.screenshot(), Path.of(kept).resolve(name + ".png"));
   }
 
   /** Address and complaint, then what to know before one goes. */
