@@ -36,7 +36,7 @@ final class SiteListPages implements Pages {
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(phrases.say("sites")));
     contents.add(Tag.of("p").add(Parts.button("/sites/new", phrases.say("sites.new"))));
-    if (!shelf.isEmpty()) {
+    if (shelf.hasNamed()) {
       contents.add(
           Tag.of("p").add(Tag.of("a", phrases.say("sites.books")).with("href", "/property/")));
     }

@@ -32,9 +32,9 @@ public final class Shelf {
     return properties.stream().filter(one -> one.name().equals(name)).findFirst();
   }
 
-  /** Whether there is no book on it. */
-  public boolean isEmpty() {
-    return properties.isEmpty();
+  /** Whether there is a book on it that was named, beside those that an archive put there. */
+  public boolean hasNamed() {
+    return properties.stream().anyMatch(one -> one.home() == null);
   }
 
   /**
