@@ -87,6 +87,8 @@ class ArchitectureTest {
           Tenancy.of("org.bytedeco..", "daylight.footage.."),
           Tenancy.of("com.drew..", "daylight.footage.photo.."),
           Tenancy.of("java.awt..", "daylight.footage..", "daylight.app.."),
+          Tenancy.of("org.bouncycastle..", "daylight.app.door.."),
+          Tenancy.of("com.google.zxing..", "daylight.app.door.."),
           Tenancy.of("picocli..", "daylight.app..", "daylight.bench.."),
           Tenancy.of("io.javalin..", "daylight.app..", "daylight.bench.."),
           Tenancy.of("jakarta.servlet..", "daylight.app..", "daylight.bench.."),

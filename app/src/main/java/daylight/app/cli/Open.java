@@ -3,7 +3,6 @@ package daylight.app.cli;
 import daylight.app.Job;
 import daylight.app.field.FieldPages;
 import daylight.app.web.Opened;
-import daylight.app.web.Shelf;
 import daylight.app.web.Workspace;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
@@ -11,14 +10,12 @@ import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
-import io.javalin.config.RoutesConfig;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,8 +37,9 @@ import picocli.CommandLine.Spec;
       "is measured are written down there. An archive is begun where there is none.",
       "",
       "Prints the address and goes on until Ctrl-C. No book that is named, recording or result is",
-      "altered, and no other machine can look in. Of recordings that browsers cannot play, copies are",
-      "made in the folder BOOK-proxies beside the book, which may be thrown away."
+      "altered, and no other machine can look in, unless you open the door for phones on the page",
+      "Phones of the archive. Of recordings that browsers cannot play, copies are made in the folder",
+      "BOOK-proxies beside the book, which may be thrown away."
     })
 final class Open implements Callable<Integer> {
   private static final int HIGHEST_PORT = 65535;
@@ -138,7 +136,7 @@ final class Open implements Callable<Integer> {
       int port,
       boolean browser,
       boolean proxies,
-      @Nullable BiConsumer<RoutesConfig, Shelf> sites)
+      Workspace.@Nullable Beside sites)
       throws InterruptedException {
     try (Workspace.Running running = Workspace.serve(opened, port, proxies, sites)) {
       Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(running::close));

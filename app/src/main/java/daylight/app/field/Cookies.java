@@ -20,8 +20,25 @@ final class Cookies {
   private Cookies() {}
 
   static void set(Context reply, String name, String value) {
-    boolean secure = "https".equals(reply.scheme());
-    reply.cookie(new Cookie(name, value, "/", TEN_YEARS, secure, true, null, SameSite.STRICT));
+    boolean secure = isSecure(reply);
+    reply.cookie(
+        new Cookie(name(secure, name), value, "/", TEN_YEARS, secure, true, null, SameSite.STRICT));
+  }
+
+  static @Nullable String get(Context request, String name) {
+    return request.cookie(name(isSecure(request), name));
+  }
+
+  static boolean isSecure(Context request) {
+    return "https".equals(request.scheme());
+  }
+
+  /**
+   * Over a secure connection by a name that browsers take over no other (RFC 6265bis, 4.1.3.2), so
+   * that no plain page of the same address can put its own in place.
+   */
+  private static String name(boolean secure, String name) {
+    return secure ? "__Host-" + name : name;
   }
 
   /** Person and device as a cookie's text. */
@@ -37,7 +54,7 @@ final class Cookies {
 
   /** The person, or with 1 the device, that a cookie names; null where it names none. */
   static @Nullable String who(Context request, int which) {
-    String[] parts = Objects.requireNonNullElse(request.cookie(WHO), "").split("\\.", -1);
+    String[] parts = Objects.requireNonNullElse(get(request, WHO), "").split("\\.", -1);
     if (parts.length != 2) {
       return null;
     }

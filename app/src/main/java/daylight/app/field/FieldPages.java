@@ -1,5 +1,7 @@
 package daylight.app.field;
 
+import daylight.app.door.Door;
+import daylight.app.door.Doorkeeper;
 import daylight.app.web.Sent;
 import daylight.app.web.Shelf;
 import daylight.app.web.Types;
@@ -9,6 +11,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,19 +19,28 @@ import java.util.List;
 public final class FieldPages {
   private final Archive archive;
   private final DeviceKeys keys;
+  private final Doorkeeper keeper;
 
-  private FieldPages(Archive archive, DeviceKeys keys) {
+  private FieldPages(Archive archive, DeviceKeys keys, Doorkeeper keeper) {
     this.archive = archive;
     this.keys = keys;
+    this.keeper = keeper;
   }
 
   /**
    * The pages of an archive.
    *
-   * @throws IOException where the secret of its pages can neither be read nor be written
+   * @throws IOException where the secret of its pages can neither be read nor be written, or where
+   *     the list of its phones or its certificate authority cannot be read
    */
   public static FieldPages of(Archive archive) throws IOException {
-    return new FieldPages(archive, DeviceKeys.of(archive.folder()));
+    return of(archive, InstantSource.system());
+  }
+
+  /** The same, by another clock. */
+  static FieldPages of(Archive archive, InstantSource clock) throws IOException {
+    return new FieldPages(
+        archive, DeviceKeys.of(archive.folder()), Doorkeeper.of(archive.folder(), clock));
   }
 
   /** Every maker of pages; a new one is a line here. */
@@ -52,9 +64,14 @@ public final class FieldPages {
   }
 
   /** Adds all addresses of these pages. */
-  public void addTo(RoutesConfig routes, Shelf shelf) {
+  public void addTo(RoutesConfig routes, Shelf shelf, Door door) {
     Office office = new Office(archive);
-    routes.before(new Gate(keys)::check);
+    Gate gate = new Gate(keys);
+    keeper.at(door);
+    routes.before(new Threshold(keeper, gate, office)::check);
+    routes.before(gate::check);
+    new PhonePages(office, keeper).addTo(routes);
+    new JoinPages(office, gate, keeper).addTo(routes);
     routes.get("/field/{name}", FieldPages::asset);
     makers(office, shelf).forEach(pages -> pages.addTo(routes));
     routes.exception(

@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.app.door.Phone;
 import daylight.app.web.Guard;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -23,7 +24,10 @@ final class Gate {
   static final int LARGEST = 1 << 20;
 
   private static final String CALLER = "daylight.caller";
-  private static final Pattern OURS = Pattern.compile("/(?:sites?|look|who|field|join)(?:/.*)?");
+  private static final String STANDING = "daylight.standing";
+  private static final String PHONE = "daylight.phone";
+  private static final Pattern OURS =
+      Pattern.compile("/(?:sites?|look|who|field|join|phones)(?:/.*)?");
   private static final String FORM = "application/x-www-form-urlencoded";
 
   private final DeviceKeys keys;
@@ -45,22 +49,51 @@ final class Gate {
     if (!isOurs(request.path())) {
       return;
     }
-    request.header("Content-Security-Policy", Guard.FORMS);
-    // Without it a browser keeps to itself where a form comes from, and the form is turned away.
-    request.header("Referrer-Policy", "same-origin");
     boolean order = request.method().equals(HandlerType.POST);
-    Optional<String> known = keys.number(request.cookie(Cookies.DEVICE));
-    if (order && known.isEmpty()) {
+    if (order && number(request).isEmpty()) {
       refuse(request, 403, "gate.unknown_device");
       return;
     }
-    String number = known.orElseGet(() -> begin(request));
-    request.attribute(CALLER, caller(request, number));
+    String number = introduce(request);
     if (order && isForm(request) && request.contentLength() > LARGEST) {
       refuse(request, 413, "gate.too_large");
+    } else if (order && isForm(request) && request.contentLength() < 0) {
+      // No browser sends a form without its length, and what has none could go on for ever.
+      refuse(request, 411, "gate.length");
     } else if (order && !keys.isToken(number, token(request))) {
       refuse(request, 403, "gate.token");
     }
+  }
+
+  /** Says how whoever asks stands to the archive; whoever is not spoken of is at the machine. */
+  static void stand(Context request, Standing standing, @Nullable Phone phone) {
+    request.attribute(STANDING, standing);
+    request.attribute(PHONE, phone);
+  }
+
+  /** The number of the key that a browser shows; empty where it shows none of ours. */
+  Optional<String> number(Context request) {
+    return keys.number(Cookies.get(request, Cookies.DEVICE));
+  }
+
+  /** Gives whoever asks a key where there is none, and tells the pages who it is. */
+  String introduce(Context request) {
+    request.header("Content-Security-Policy", Guard.FORMS);
+    // Without it a browser keeps to itself where a form comes from, and the form is turned away.
+    request.header("Referrer-Policy", "same-origin");
+    String number = number(request).orElseGet(() -> begin(request));
+    request.attribute(CALLER, caller(request, number));
+    return number;
+  }
+
+  /** A new key, for a phone that joins. */
+  String fresh() {
+    return keys.fresh();
+  }
+
+  /** The number of a key that was just made. */
+  String numberOf(String fresh) {
+    return keys.number(fresh).orElseThrow();
   }
 
   private String begin(Context request) {
@@ -79,8 +112,11 @@ final class Gate {
   }
 
   private Caller caller(Context request, String number) {
-    String device = Cookies.who(request, 1);
+    Phone phone = request.attribute(PHONE);
+    String device = phone == null ? Cookies.who(request, 1) : phone.name();
+    Standing standing = request.attribute(STANDING);
     return new Caller(
+        standing == null ? Standing.HERE : standing,
         number,
         keys.token(number),
         look(request),
@@ -88,8 +124,8 @@ final class Gate {
         device == null ? "browser " + number.substring(0, 4) : device);
   }
 
-  private static Look look(Context request) {
-    return Look.read(request.cookie(Cookies.LOOK))
+  static Look look(Context request) {
+    return Look.read(Cookies.get(request, Cookies.LOOK))
         .orElseGet(() -> Look.ofHeader(request.header("Accept-Language")));
   }
 

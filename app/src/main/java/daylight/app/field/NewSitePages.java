@@ -86,13 +86,7 @@ final class NewSitePages implements Pages {
 
   private Optional<By> by(Context reply, Typed typed) {
     Caller caller = office.caller(reply);
-    return new Caller(
-            caller.number(),
-            caller.token(),
-            caller.look(),
-            Cookies.name(typed.person()),
-            caller.device())
-        .by();
+    return caller.by(Cookies.name(typed.person())).by();
   }
 
   private Typed typed(Context request) {

@@ -119,9 +119,11 @@ final class Office {
       return Optional.empty();
     }
     String named = Cookies.name(reply.formParam(WhoForm.DEVICE));
-    String device = named == null ? caller.device() : named;
+    String device = named == null || caller.standing() != Standing.HERE ? caller.device() : named;
     Cookies.set(reply, Cookies.WHO, Cookies.who(person, device));
-    return new Caller(caller.number(), caller.token(), caller.look(), person, device).by();
+    return new Caller(
+            caller.standing(), caller.number(), caller.token(), caller.look(), person, device)
+        .by();
   }
 
   /** Who writes, for a script, which is told where nobody said so yet; empty then. */

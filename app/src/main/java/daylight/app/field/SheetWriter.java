@@ -68,8 +68,16 @@ final class SheetWriter {
   }
 
   private Tag top(Sheet sheet) {
-    Tag steps = Tag.of("ol").add(step("/sites", phrases.say("frame.sites")));
+    Tag steps = Tag.of("ol");
+    if (caller.standing() == Standing.STRANGER) {
+      return top(steps.add(step("/join", phrases.say("join"))));
+    }
+    steps.add(step("/sites", phrases.say("frame.sites")));
     sheet.way().forEach(step -> steps.add(step(step.href(), step.says())));
+    return top(steps);
+  }
+
+  private Tag top(Tag steps) {
     return Tag.of("header")
         .with("class", "top")
         .add(
@@ -90,6 +98,9 @@ final class SheetWriter {
 
   private Tag foot() {
     Tag foot = Tag.of("footer").add(switches());
+    if (caller.standing() == Standing.STRANGER) {
+      return foot;
+    }
     Tag who = Tag.of("p").with("class", "who");
     if (caller.person() != null) {
       who.text(phrases.say("frame.who", caller.person(), caller.device()) + " ");

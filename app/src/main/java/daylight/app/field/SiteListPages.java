@@ -36,6 +36,12 @@ final class SiteListPages implements Pages {
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(phrases.say("sites")));
     contents.add(Tag.of("p").add(Parts.button("/sites/new", phrases.say("sites.new"))));
+    if (office.caller(reply).standing() == Standing.HERE) {
+      contents.add(
+          Tag.of("p")
+              .with("class", "turn")
+              .add(Tag.of("a", phrases.say("phones")).with("href", "/phones")));
+    }
     if (shelf.hasNamed()) {
       contents.add(
           Tag.of("p").add(Tag.of("a", phrases.say("sites.books")).with("href", "/property/")));

@@ -41,16 +41,19 @@ final class WhoForm {
                         Objects.requireNonNullElse(caller.person(), ""),
                         phrases.say("who.person.hint"),
                         wrong)
-                    .with("data-first", ""))
-            .add(
-                Forms.line(
-                    DEVICE,
-                    phrases.say("who.device"),
-                    "text",
-                    caller.device(),
-                    phrases.say("who.device.hint"),
-                    null))
-            .add(Forms.submit(phrases.say("who.keep")));
+                    .with("data-first", ""));
+    if (caller.standing() == Standing.HERE) {
+      // A phone is called what it was called when it joined.
+      form.add(
+          Forms.line(
+              DEVICE,
+              phrases.say("who.device"),
+              "text",
+              caller.device(),
+              phrases.say("who.device.hint"),
+              null));
+    }
+    form.add(Forms.submit(phrases.say("who.keep")));
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(title));
     contents.add(Parts.paragraph("lead", phrases.say("who.why")));

@@ -7,9 +7,10 @@
  * archive, each kept, or refused with the reader's own complaints. Nothing here knows what a book
  * is made of beyond the keys that a page writes: the reader of files decides. Units: those of each
  * book, as text; none are computed with. Refuses: what comes from another page than its own, by
- * Origin, Sec-Fetch-Site, the key of the device in a cookie and a token made from it (403); more
- * than a megabyte, five hundred entries, or twenty levels at once (413, 400); identities that are
- * none (404); pictures and sound that do not begin as files of their kind do (415).
+ * Origin, Sec-Fetch-Site, the key of the device in a cookie and a token made from it (403); whoever
+ * came in by the door and has not joined, all but the page for joining (403); more than a megabyte,
+ * five hundred entries, or twenty levels at once (413, 400); identities that are none (404);
+ * pictures and sound that do not begin as files of their kind do (415).
  *
  * <p>Start at {@link daylight.app.field.FieldPages}, which lists the makers of pages. A new page is
  * a class that is one of the {@link daylight.app.field.Pages} and a line in that list; its words go
@@ -19,8 +20,8 @@
  * spot of the walk lies and how it fits comes from the job that answers the whole book, in metres
  * on the site grid; the page itself checks by arithmetic only.
  *
- * <p>Sources: {@code mdn-accuracy} for fixes; RFC 6265 for cookies, RFC 6454 for origins, RFC 9110
- * for languages.
+ * <p>Sources: {@code mdn-accuracy} for fixes; {@code trust-on-phones}; {@code rfc-6265bis} for
+ * cookies, RFC 6454 for origins, RFC 9110 for languages.
  */
 @NullMarked
 package daylight.app.field;

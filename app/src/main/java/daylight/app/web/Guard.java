@@ -2,8 +2,10 @@ package daylight.app.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import java.net.InetAddress;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** What every request must keep to, and what every reply says to the browser. */
 public final class Guard {
@@ -26,7 +28,9 @@ public final class Guard {
    */
   private static final Pattern ORDERS =
       Pattern.compile(
-          "/property/[^/]+/(?:stop|read)|/(?:look|who|join|sites/[^/]+)|/site/[^/]+/.+");
+          "/property/[^/]+/(?:stop|read)|/(?:look|who|join|sites/[^/]+|phones/[^/]+)|/site/[^/]+/.+");
+
+  private static final String LOOPBACK = "127.0.0.1";
 
   private Guard() {}
 
@@ -42,10 +46,19 @@ public final class Guard {
     request.header("Cross-Origin-Resource-Policy", "same-origin");
     request.header("Cross-Origin-Opener-Policy", "same-origin");
     request.header("Cache-Control", "no-store");
-    int port = request.req().getLocalPort();
-    if (!Set.of("127.0.0.1:" + port, "localhost:" + port)
-        .contains(String.valueOf(request.host()))) {
-      refuse(request, 421, "This is Daylight on this machine, and it answers only to 127.0.0.1.");
+    String place = request.req().getLocalAddr();
+    Set<String> names = names(place, request.req().getLocalPort());
+    if (!names.contains(String.valueOf(request.host()))) {
+      refuse(
+          request,
+          421,
+          "This is Daylight on this machine, and it answers only to "
+              + (isThisMachine(place) ? LOOPBACK : names.iterator().next())
+              + ".");
+    } else if (!isPlain(request.header("Content-Encoding"))) {
+      // What swells when it is unpacked is not unpacked at all.
+      request.header("Accept-Encoding", "identity");
+      refuse(request, 415, "What is sent must not be packed.");
     } else if (request.method().equals(HandlerType.POST)
         && ORDERS.matcher(request.path()).matches()) {
       // Browsers name the page that an order comes from; a page from elsewhere gives none here.
@@ -59,6 +72,26 @@ public final class Guard {
       request.header("Allow", "GET, HEAD");
       refuse(request, 405, "Nothing can be changed here.");
     }
+  }
+
+  /**
+   * Whether a place at which this machine listens is reached by nobody but this machine itself.
+   *
+   * @param place an address of it
+   */
+  public static boolean isThisMachine(String place) {
+    return InetAddress.ofLiteral(place).isLoopbackAddress();
+  }
+
+  /** By which names it is reached there: where it listens for others, by that address alone. */
+  private static Set<String> names(String place, int port) {
+    return isThisMachine(place)
+        ? Set.of(LOOPBACK + ":" + port, "localhost:" + port)
+        : Set.of(place + ":" + port);
+  }
+
+  private static boolean isPlain(@Nullable String encoding) {
+    return encoding == null || encoding.isBlank() || encoding.strip().equalsIgnoreCase("identity");
   }
 
   private static void refuse(Context request, int status, String why) {

@@ -29,7 +29,8 @@ public final class Types {
           Map.entry("webm", "video/webm"),
           Map.entry("weba", "audio/webm"),
           Map.entry("m4a", "audio/mp4"),
-          Map.entry("ogg", "audio/ogg"));
+          Map.entry("ogg", "audio/ogg"),
+          Map.entry("crt", "application/x-x509-ca-cert"));
 
   private Types() {}
 

@@ -1,6 +1,7 @@
 package daylight.app.web;
 
 import daylight.app.Job;
+import daylight.app.door.Door;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -11,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Semaphore;
-import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** The door of the room: serves field books to a browser of this machine until it is closed. */
@@ -19,6 +19,17 @@ public final class Workspace {
   private static final String LOOPBACK = "127.0.0.1";
 
   private Workspace() {}
+
+  /** Pages that are served beside the books, and come first. */
+  @FunctionalInterface
+  public interface Beside {
+    /**
+     * Adds them.
+     *
+     * @param door by which other machines may come in; shut, until one of these pages opens it
+     */
+    void addTo(RoutesConfig routes, Shelf shelf, Door door);
+  }
 
   /** What is being served. */
   public static final class Running implements AutoCloseable {
@@ -67,10 +78,7 @@ public final class Workspace {
    * @param sites adds the pages of an archive, which then come first; null for none
    */
   public static Running serve(
-      List<Opened> books,
-      int port,
-      boolean copies,
-      @Nullable BiConsumer<RoutesConfig, Shelf> sites) {
+      List<Opened> books, int port, boolean copies, @Nullable Beside sites) {
     Proxies proxies = copies ? new Proxies() : null;
     Semaphore turns = new Semaphore(1, true);
     List<Property> properties = new ArrayList<>();
@@ -104,16 +112,12 @@ public final class Workspace {
   }
 
   private static Running start(
-      Shelf shelf,
-      int port,
-      @Nullable Proxies proxies,
-      @Nullable BiConsumer<RoutesConfig, Shelf> sites) {
+      Shelf shelf, int port, @Nullable Proxies proxies, @Nullable Beside sites) {
     Javalin server = Javalin.create(config -> configure(config, shelf, sites));
     return new Running(server.start(LOOPBACK, port), shelf, proxies);
   }
 
-  private static void configure(
-      JavalinConfig config, Shelf shelf, @Nullable BiConsumer<RoutesConfig, Shelf> sites) {
+  private static void configure(JavalinConfig config, Shelf shelf, @Nullable Beside sites) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
@@ -121,7 +125,9 @@ public final class Workspace {
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
     new Routes(shelf, sites != null).addTo(config.routes);
     if (sites != null) {
-      sites.accept(config.routes, shelf);
+      Door door = new Door();
+      config.jetty.modifyServer(door::attach);
+      sites.addTo(config.routes, shelf, door);
     }
   }
 }

@@ -15,12 +15,16 @@ export function uuid() {
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
 }
 
-/** What was not sent, and whether trying again later can help. */
+/**
+ * What was not sent, and whether trying again later can help. At the door means that this device is
+ * refused, whatever it sends.
+ */
 export class NotSent extends Error {
-  constructor(why, again) {
+  constructor(why, again, atDoor = false) {
     super(why);
     this.name = 'NotSent';
     this.again = again;
+    this.atDoor = atDoor;
   }
 }
 
@@ -35,12 +39,24 @@ export async function post(path, body, type) {
   } catch (unreached) {
     throw new NotSent(String(unreached.message ?? unreached), true);
   }
-  const text = await reply.text().catch(() => '');
-  const json = (reply.headers.get('Content-Type') ?? '').includes('json') ? JSON.parse(text) : null;
   if (reply.ok || reply.status === 507) {
-    return json;
+    return isJson(reply) ? reply.json() : null;
   }
-  throw new NotSent(json?.error ?? (text.trim().slice(0, 300) || String(reply.status)), reply.status >= 500);
+  throw await refusal(reply);
+}
+
+const isJson = (reply) => (reply.headers.get('Content-Type') ?? '').includes('json');
+
+/** Why the archive refused. */
+async function refusal(reply) {
+  const text = await reply.text().catch(() => '');
+  let said = text.trim().slice(0, 300);
+  try {
+    said = isJson(reply) ? JSON.parse(text).error ?? said : said;
+  } catch {
+    // Cut off on the way.
+  }
+  return new NotSent(said || String(reply.status), reply.status >= 500, reply.status === 403);
 }
 
 /**
@@ -58,7 +74,7 @@ export async function entries(of, section) {
   const which = section === undefined ? '' : `?section=${encodeURIComponent(section)}`;
   const reply = await fetch(`/site/${of}/entries${which}`);
   if (!reply.ok) {
-    throw new NotSent(String(reply.status), reply.status >= 500);
+    throw await refusal(reply);
   }
   return (await reply.json()).entries;
 }

@@ -127,7 +127,7 @@ export async function openQueue(changed) {
     try {
       told = await upload(book(), item);
     } catch (failed) {
-      if (failed.again) {
+      if (failed.again || failed.atDoor) {
         throw failed;
       }
       told = failed.message;

@@ -12,6 +12,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,11 +35,15 @@ final class Served implements AutoCloseable {
           .build();
 
   Served(Path folder) throws IOException {
+    this(folder, InstantSource.system());
+  }
+
+  Served(Path folder, InstantSource clock) throws IOException {
     if (!(Archive.open(folder) instanceof ArchiveOpening.Opened(Archive opened))) {
       throw new IOException("not opened: " + folder);
     }
     archive = opened;
-    running = Workspace.serve(List.of(), 0, false, FieldPages.of(archive)::addTo);
+    running = Workspace.serve(List.of(), 0, false, FieldPages.of(archive, clock)::addTo);
   }
 
   Archive archive() {
@@ -116,6 +121,40 @@ final class Served implements AutoCloseable {
         .forEach(found -> hidden.putIfAbsent(found.group(1), found.group(2)));
     hidden.remove("back");
     return hidden;
+  }
+
+  /** Opens the door for phones as the page does; returns where it is open. */
+  String open(String address, boolean secure) {
+    Map<String, String> form = hidden("/phones");
+    form.put("address", address);
+    form.put("how", secure ? "secure" : "plain");
+    HttpResponse<String> reply = form("/phones/open", form);
+    if (reply.statusCode() != 200) {
+      throw new IllegalStateException(reply.statusCode() + " " + reply.body());
+    }
+    return reply.body().replaceFirst("(?s).*<strong>(https?://[^<]+)</strong>.*", "$1");
+  }
+
+  void shut() {
+    form("/phones/shut", hidden("/phones"));
+  }
+
+  /** A code for a phone, as the page shows it. */
+  String code() {
+    return form("/phones/code", hidden("/phones"))
+        .body()
+        .replaceFirst("(?s).*<p class=\"code\">([^<]+)</p>.*", "$1");
+  }
+
+  /** Takes the phone of that name off the list, as the page does. */
+  void revoke(String name) {
+    String row =
+        get("/phones")
+            .body()
+            .replaceFirst("(?s).*<strong>" + Pattern.quote(name) + "</strong>(.*)", "$1");
+    Map<String, String> form = hidden("/phones");
+    form.put("number", row.replaceFirst("(?s).*?name=\"number\" value=\"(\\w+)\".*", "$1"));
+    form("/phones/revoke", form);
   }
 
   String token() {

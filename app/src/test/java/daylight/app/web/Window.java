@@ -35,18 +35,28 @@ public final class Window implements AutoCloseable {
   private final List<String> complained = new ArrayList<>();
 
   public Window() {
-    Path chromium = chromium();
+    this(chromium(), List.of());
+  }
+
+  /**
+   * A browser that is begun by a program of its own.
+   *
+   * @param more that it is told beside what every browser here is told
+   */
+  public Window(Path chromium, List<String> more) {
+    List<String> told = new ArrayList<>(QUIET);
+    told.addAll(more);
     playwright =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     browser =
         playwright
             .chromium()
-            .launch(new BrowserType.LaunchOptions().setExecutablePath(chromium).setArgs(QUIET));
+            .launch(new BrowserType.LaunchOptions().setExecutablePath(chromium).setArgs(told));
   }
 
   /** A missing browser is a missing proof, never a test to be passed over. */
-  private static Path chromium() {
+  public static Path chromium() {
     return Stream.of("chromium", "chromium-browser")
         .flatMap(
             name ->

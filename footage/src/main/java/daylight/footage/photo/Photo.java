@@ -15,6 +15,7 @@ import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.Optional;
 import javax.imageio.ImageIO;
@@ -32,6 +33,10 @@ public record Photo(Raster picture, @Nullable LocalDateTime taken) {
   private static final int LARGEST_SIDE = 16_384;
   private static final long MOST_PIXELS = 120_000_000;
   private static final int UPRIGHT = 1;
+
+  /** How a PNG begins (ISO/IEC 15948, 5.2). */
+  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
+
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuu:MM:dd HH:mm:ss").withResolverStyle(ResolverStyle.STRICT);
 
@@ -74,12 +79,23 @@ public record Photo(Raster picture, @Nullable LocalDateTime taken) {
     }
   }
 
+  /**
+   * What the camera wrote beside the picture. A PNG is not asked: its texts are packed, and may
+   * swell beyond any memory when they are unpacked.
+   */
   private static @Nullable Metadata said(byte[] bytes) {
+    if (isPng(bytes)) {
+      return null;
+    }
     try {
       return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes));
     } catch (ImageProcessingException | IOException damaged) {
       return null;
     }
+  }
+
+  private static boolean isPng(byte[] bytes) {
+    return bytes.length > PNG.length && Arrays.equals(bytes, 0, PNG.length, PNG, 0, PNG.length);
   }
 
   private static @Nullable LocalDateTime taken(Metadata said) {
