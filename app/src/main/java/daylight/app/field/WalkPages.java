@@ -25,14 +25,18 @@ final class WalkPages implements Pages {
           "walk-names.js",
           "walk-fields.js",
           "walk-ground.js",
+          "walk-lines.js",
           "walk-landmarks.js",
           "walk-sketch.js",
           "walk-told.js",
           "walk-ways.js",
+          "levels.js",
+          "level-sums.js",
           "disk.js",
           "enter.js",
           "field.css",
-          "walk.css");
+          "walk.css",
+          "levels.css");
 
   private final Office office;
   private final WalkFit fit;
