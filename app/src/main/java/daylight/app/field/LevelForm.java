@@ -96,8 +96,7 @@ final class LevelForm {
   private Tag heights() {
     Tag head = Tag.of("tr");
     for (String column : List.of("mark", "rod", "instrument", "height", "change")) {
-      head.add(
-          Tag.of("th", phrases.say("levels.js.levels.column." + column)).with("scope", "col"));
+      head.add(Tag.of("th", phrases.say("levels.js.levels.column." + column)).with("scope", "col"));
     }
     return Parts.section("heights", say("heights"))
         .add(Parts.paragraph("empty", say("nothing")).with("id", "nothing"))

@@ -69,8 +69,7 @@ final class LevelPages implements Pages {
   }
 
   /** What the module must know: where to write, in which unit, and what it may say. */
-  private static ObjectNode told(
-      Caller caller, BookNow book, BookNow.Row visit, WalkUnits units) {
+  private static ObjectNode told(Caller caller, BookNow book, BookNow.Row visit, WalkUnits units) {
     Phrases phrases = caller.phrases();
     ObjectNode told =
         EntryJson.object()

@@ -230,7 +230,9 @@ final class WalkForm {
         .add(lines());
   }
 
-  /** Other services by whose mark they are, then walls and boundaries; each by name, not by colour. */
+  /**
+   * Other services by whose mark they are, then walls and boundaries; each by name, not by colour.
+   */
   private Tag lines() {
     Tag kinds = Tag.of("select").with("id", "w-line-kind");
     for (Papers.Service one : Papers.Service.values()) {
