@@ -28,6 +28,7 @@ final class WalkForm {
         locate(),
         listed(),
         sketch(),
+        new WalkUnder(phrases).told(),
         answer(),
         landmarks(),
         Parts.paragraph("quiet", say("rules")));

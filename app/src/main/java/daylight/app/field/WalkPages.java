@@ -29,6 +29,8 @@ final class WalkPages implements Pages {
           "walk-landmarks.js",
           "walk-sketch.js",
           "walk-told.js",
+          "walk-under.js",
+          "push-media.js",
           "walk-ways.js",
           "levels.js",
           "level-sums.js",

@@ -13,9 +13,9 @@ function element(name, attributes, text) {
 
 /**
  * Draws points {label, kind, x, y, within}, lines of [x, y], and what is marked on the ground {style,
- * says, path}; returns how a touch is understood.
+ * says, path} over a picture {href, width, height, ar, ai, br, bi}; returns how a touch is understood.
  */
-export function draw(box, { points, lines, marked = [], base, feet }) {
+export function draw(box, { points, lines, marked = [], under = null, base, feet }) {
   // Along is to the right and out is up, whatever north is.
   const flat = (x, y) => [y, -x];
   const all = [...points.map((one) => flat(one.x, one.y)), ...lines.flat().map(([x, y]) => flat(x, y))];
@@ -35,6 +35,12 @@ export function draw(box, { points, lines, marked = [], base, feet }) {
   };
   const svg = element('svg', { viewBox: `0 0 ${WIDTH} ${height.toFixed(1)}`, 'aria-hidden': 'true' });
   const path = (line) => line.map(([x, y]) => at(x, y).map((n) => n.toFixed(1)).join(',')).join(' ');
+  if (under !== null) {
+    const { ar, ai, br, bi } = under;
+    const laid = [ai, ar, -ar, ai, bi - left + spare, br + high].map((n) => (n * scale).toFixed(6));
+    svg.append(element('image', {
+      href: under.href, width: under.width, height: under.height, transform: `matrix(${laid.join(' ')})`, opacity: 0.6 }));
+  }
   const wall = base.map((label) => points.find((one) => one.label === label));
   if (wall[0] && wall[1]) {
     const [[x1, y1], [x2, y2]] = wall.map((one) => at(one.x, one.y));
