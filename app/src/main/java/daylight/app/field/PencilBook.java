@@ -5,7 +5,6 @@ import daylight.archive.store.Entered;
 import daylight.line.book.Catalogue;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,39 +12,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The entries of a book that a pencil sheet makes: those that the pages of the push and the walk
  * would have written with a thumb. What cannot be is told cell by cell, and its row is left out.
  */
-final class PencilBook {
+final class PencilBook extends PencilCells {
   /** Which cell a key of a finding is typed into, where their names differ. */
   private static final Map<String, String> FINDING =
       Map.of("kind", "kind", "cable", "at", "from", "at", "to", "until", "clock", "clock");
 
-  private final BookNow book;
-  private final BookNow.Row visit;
   private final UUID site;
-  private final Pencil pencil;
   private final PushForm push;
-  private final Trouble trouble;
-  private final Phrases phrases;
-  private final PencilWords words;
   private final Labels labels;
   private final List<Step> steps = new ArrayList<>();
   private final Map<String, @Nullable String> later = new LinkedHashMap<>();
-
-  /**
-   * One entry.
-   *
-   * @param row of the paper; null where it is of the head of the push
-   * @param cells which cell each key is typed into
-   * @param otherwise the cell for what belongs to none of them
-   */
-  record Step(
-      Entered entered, Pencil.@Nullable Row row, Map<String, String> cells, String otherwise) {}
 
   PencilBook(
       Caller caller,
@@ -55,14 +37,9 @@ final class PencilBook {
       Pencil pencil,
       PushForm push,
       Trouble trouble) {
-    this.book = book;
-    this.visit = visit;
+    super(caller, book, visit, pencil, trouble);
     this.site = site;
-    this.pencil = pencil;
     this.push = push;
-    this.trouble = trouble;
-    this.phrases = caller.phrases();
-    this.words = new PencilWords(phrases, pencil.text("unit").equals("m") ? "m" : "ft");
     this.labels = new Labels(book);
   }
 
@@ -277,29 +254,7 @@ final class PencilBook {
           .filter(remark -> remark.contains("(" + row.text("id") + ")"))
           .ifPresent(remark -> later.put(row.text("id"), null));
     }
-    if (row.base() == 0 || row.section().isEmpty()) {
-      return List.of();
-    }
-    UUID parent = book.find(row.id()).map(BookNow.Row::parent).orElse(visit.entry());
-    Entered gone = new Entered(row.id(), parent, row.section(), row.base(), null);
-    return List.of(new Step(gone, row, Map.of(), row.name(row.columns().getFirst())));
-  }
-
-  private Step entered(
-      Pencil.Row row,
-      UUID entry,
-      UUID parent,
-      String section,
-      ObjectNode keys,
-      Map<String, String> columns,
-      String otherwise) {
-    Map<String, String> cells = new HashMap<>();
-    columns.forEach((key, column) -> cells.put(key, row.name(column)));
-    return new Step(
-        EntryJson.changed(entry, parent, section, row.base(), keys),
-        row,
-        cells,
-        row.name(otherwise));
+    return withdrawn(row);
   }
 
   // The walk.
@@ -319,18 +274,6 @@ final class PencilBook {
     keys.put("what", row.text("what").isEmpty() ? null : row.text("what"));
     Map<String, String> columns = Map.of("label", "label", "what", "what", "kind", "kind");
     steps.add(entered(row, row.id(), site, "landmarks", keys, columns, "label"));
-  }
-
-  /** Labels that a tape may be held to, the book's and the sheet's. */
-  private Set<String> known() {
-    Set<String> known = new HashSet<>();
-    for (String section : List.of("landmarks", "nodes", "locates", "exposures")) {
-      book.in(section).map(BookNow.Row::label).forEach(known::add);
-    }
-    pencil.marks().forEach(row -> known.add(row.text("label")));
-    pencil.walk().forEach(row -> known.add(row.text("label")));
-    known.remove("");
-    return known;
   }
 
   /**
@@ -433,37 +376,5 @@ final class PencilBook {
         tape.ifPresent(length -> keys.withObject("/ties").put(to, length));
       }
     }
-  }
-
-  // Cells.
-
-  private Optional<String> length(String name) {
-    Optional<String> length = words.length(pencil.text(name));
-    if (length.isEmpty() && !pencil.text(name).isEmpty()) {
-      trouble.at(name, phrases.say("pencil.length", pencil.text(name)));
-    }
-    return length;
-  }
-
-  private Optional<String> length(Pencil.Row row, String column) {
-    return length(row.name(column));
-  }
-
-  private Optional<String> checked(
-      Pencil.Row row, String column, String why, Function<String, Optional<String>> read) {
-    String text = row.text(column);
-    Optional<String> said = text.isEmpty() ? Optional.empty() : read.apply(text);
-    if (said.isEmpty() && !text.isEmpty()) {
-      tell(row, column, why, text);
-    }
-    return said;
-  }
-
-  private void tell(Pencil.Row row, String column, String why, Object... told) {
-    trouble.at(row.name(column), phrases.say(why, told));
-  }
-
-  private boolean isTroubled(Pencil.Row row) {
-    return row.columns().stream().anyMatch(column -> trouble.of(row.name(column)) != null);
   }
 }

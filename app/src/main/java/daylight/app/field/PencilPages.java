@@ -148,12 +148,12 @@ final class PencilPages implements Pages {
     }
     Caller caller = office.caller(reply);
     Trouble trouble = new Trouble();
-    List<PencilBook.Step> steps =
+    List<PencilCells.Step> steps =
         new PencilBook(
                 caller, book, visit, site.get().entry(), typed.pencil(), typed.push(), trouble)
             .steps();
     if (!steps.isEmpty()) {
-      List<Entered> entries = steps.stream().map(PencilBook.Step::entered).toList();
+      List<Entered> entries = steps.stream().map(PencilCells.Step::entered).toList();
       List<Entering> outcomes = office.archive().enter(book.book(), entries, by.get());
       for (int i = 0; i < steps.size(); i++) {
         note(steps.get(i), outcomes.get(i), trouble, caller);
@@ -168,7 +168,8 @@ final class PencilPages implements Pages {
     }
   }
 
-  private static void note(PencilBook.Step step, Entering outcome, Trouble trouble, Caller caller) {
+  private static void note(
+      PencilCells.Step step, Entering outcome, Trouble trouble, Caller caller) {
     Pencil.Row row = step.row();
     switch (outcome) {
       case Entering.Kept(int number) -> noted(step, number);
@@ -193,7 +194,7 @@ final class PencilPages implements Pages {
     }
   }
 
-  private static void noted(PencilBook.Step step, int number) {
+  private static void noted(PencilCells.Step step, int number) {
     Pencil.Row row = step.row();
     if (row != null && step.entered().content() == null) {
       row.gone();
@@ -212,7 +213,7 @@ final class PencilPages implements Pages {
   }
 
   private static void wrong(
-      PencilBook.Step step, Complaint complaint, Trouble trouble, Caller caller) {
+      PencilCells.Step step, Complaint complaint, Trouble trouble, Caller caller) {
     if (complaint.code() == EntryTrouble.NO_PARENT) {
       trouble.at(step.otherwise(), caller.say("pencil.waits"));
       return;

@@ -158,8 +158,11 @@ function checks({ from, closures, way }) {
   for (const one of closures) said.push(say('levels.closes', named(one.mark), one.setUp, figure(one.by)));
   if (way !== null) {
     said.push(say('levels.way', figure(way.backs), figure(way.fores), figure(way.backs - way.fores)));
-    said.push(say('levels.between', named(way.began), named(way.ended), figure(way.between),
-      figure(way.backs - way.fores - way.between)));
+    // An end that nothing else tells the height of closes by itself, and that says nothing.
+    if (closures.some((one) => one.mark === way.ended)) {
+      said.push(say('levels.between', named(way.began), named(way.ended), figure(way.between),
+        figure(way.backs - way.fores - way.between)));
+    }
   }
   if (said.length > 0 && closures.length === 0) said.push(say('levels.open'));
   return said;

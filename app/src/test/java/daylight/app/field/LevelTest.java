@@ -90,7 +90,9 @@ class LevelTest {
   void aRoundIsReducedAtOnceAndSaysByHowMuchItDoesNotClose() {
     try (Page page = levels(window.page(1366, 900), "en")) {
       rod(page, "C1", "4.56");
-      assertThat(page.locator("#checks").textContent()).contains("Nothing checks this yet");
+      assertThat(page.locator("#checks").textContent())
+          .contains("Nothing checks this yet")
+          .doesNotContain("misclosure");
       page.locator("#point").click();
       page.locator("#w-of option[value=TP1]")
           .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
