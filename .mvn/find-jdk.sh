@@ -3,31 +3,36 @@
 
 needed_jdk=25
 
-# Prints the feature release of the JDK in folder $1 (17, 25 ...); nothing where there is no compiler.
+# Sets "release" to the feature release of the JDK in folder $1 (17, 25 ...), or to nothing where there is
+# no compiler. Starts no other program where the folder says it: this runs before every command.
 jdk_release() {
+  release=''
   [ -x "$1/bin/javac" ] || return 0
-  local release=''
+  local line told='JAVA_VERSION="?([0-9]+)'
   if [ -r "$1/release" ]; then
-    release=$(sed -n 's/^JAVA_VERSION="\{0,1\}\([0-9]*\).*/\1/p' "$1/release")
+    while IFS= read -r line || [ -n "$line" ]; do
+      if [[ $line =~ ^$told ]]; then release=${BASH_REMATCH[1]}; fi
+    done <"$1/release"
   fi
   if [ -z "$release" ]; then
     release=$("$1/bin/javac" -version 2>&1 | sed -n 's/^javac \([0-9]*\).*/\1/p')
   fi
-  echo "$release"
 }
 
-# Prints the one of the folders given whose release is the lowest that will do: nearest to what is tested.
+# Sets "found" to the one of the folders given whose release is the lowest that will do: nearest to what is
+# tested; fails where none will.
 nearest_jdk() {
-  local folder release best='' best_release=0
+  local folder release best_release=0
+  found=''
   for folder in "$@"; do
-    release=$(jdk_release "$folder")
+    jdk_release "$folder"
     if [ -n "$release" ] && [ "$release" -ge "$needed_jdk" ]; then
-      if [ -z "$best" ] || [ "$release" -lt "$best_release" ]; then
-        best=$folder best_release=$release
+      if [ -z "$found" ] || [ "$release" -lt "$best_release" ]; then
+        found=$folder best_release=$release
       fi
     fi
   done
-  [ -n "$best" ] && echo "$best"
+  [ -n "$found" ]
 }
 
 # Prints the folder of the JDK that the java command of the PATH belongs to.
@@ -41,10 +46,10 @@ jdk_of_path() {
 # Exports JAVA_HOME, or returns non-zero.
 find_jdk() {
   local found
-  found=$(nearest_jdk "${JAVA_HOME:-/nowhere}") ||
-    found=$(nearest_jdk /usr/lib/jvm/* /Library/Java/JavaVirtualMachines/*/Contents/Home \
-      /opt/homebrew/opt/openjdk*/libexec/openjdk.jdk/Contents/Home) ||
-    found=$(nearest_jdk "$(jdk_of_path)") || return 1
+  nearest_jdk "${JAVA_HOME:-/nowhere}" ||
+    nearest_jdk /usr/lib/jvm/* /Library/Java/JavaVirtualMachines/*/Contents/Home \
+      /opt/homebrew/opt/openjdk*/libexec/openjdk.jdk/Contents/Home ||
+    nearest_jdk "$(jdk_of_path)" || return 1
   export JAVA_HOME=$found
 }
 

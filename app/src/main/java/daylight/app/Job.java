@@ -5,6 +5,7 @@ import daylight.app.track.BookTracks;
 import daylight.app.track.CounterCache;
 import daylight.app.track.FilmCounter;
 import daylight.app.track.Tracked;
+import daylight.archive.Bundled;
 import daylight.archive.FieldBookReader;
 import daylight.archive.ReadBook;
 import daylight.archive.store.Archive;
@@ -126,6 +127,21 @@ public final class Job {
   /** The same without looking at the footage: quick, and without pictures. */
   public static Outcome answerWithoutFootage(Archive archive, UUID book, Settings settings) {
     return new Job(settings, null).answer(archive, book);
+  }
+
+  /**
+   * What the recordings of a site show of their counters, and nothing else; empty where the book
+   * cannot be read.
+   *
+   * @param progress told how the reading goes; null takes only what was read before
+   */
+  public static Optional<Tracked> tracks(Archive archive, UUID book, @Nullable Progress progress) {
+    SiteOfArchive site = SiteOfArchive.of(archive, book, Bundled.catalogue());
+    FieldBook whole = site.read().book();
+    return whole == null
+        ? Optional.empty()
+        : Optional.of(
+            BookTracks.of(site.read(), whole, site.files(), progress, CounterCache.usual()));
   }
 
   private Outcome answer(Archive archive, UUID book) {

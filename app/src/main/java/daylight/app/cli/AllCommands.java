@@ -30,6 +30,15 @@ final class AllCommands {
           Figure.class,
           CommandLine.HelpCommand.class);
 
+  private static final List<Class<?>> OF_FOOTAGE =
+      List.of(
+          Still.class,
+          ReadCounter.class,
+          Chapters.class,
+          MakeProxy.class,
+          MakeCopy.class,
+          Sheet.class);
+
   private static final List<Class<?>> FIGURES =
       List.of(
           FigureDepth.class,
@@ -64,6 +73,11 @@ final class AllCommands {
       add(figure, FIGURES, words.length > 1 && words[0].equals(FIGURE) ? words[1] : "");
     }
     return line;
+  }
+
+  /** Whether the words ask for something that looks at a recording. */
+  static boolean lookAtFootage(String... words) {
+    return words.length > 1 && OF_FOOTAGE.stream().anyMatch(one -> name(one).equals(words[0]));
   }
 
   private static void add(CommandLine to, List<Class<?>> commands, String word) {

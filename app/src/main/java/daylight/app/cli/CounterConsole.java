@@ -12,11 +12,15 @@ import daylight.line.measure.Shown;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.Locale;
 
 /** What {@code counter} says: sentences, one row a frame, or one JSON object. */
 final class CounterConsole {
+  private static final String NEXT = System.lineSeparator();
+
   private final PrintWriter out;
   private final Words words;
   private final ReadCounter.Form form;
@@ -44,17 +48,21 @@ final class CounterConsole {
   }
 
   private void rows(Found.Counter counter) {
-    out.println("time_s,distance_m,shown,state");
+    StringBuilder rows = new StringBuilder("time_s,distance_m,shown,state").append(NEXT);
     for (Reading one : counter.readings()) {
-      out.println(
-          String.format(
-              Locale.ROOT,
-              "%.6f,%s,%s,%s",
-              one.seconds(),
-              one.state() == State.UNKNOWN ? "" : String.format(Locale.ROOT, "%.4f", one.metres()),
-              quoted(one.shown()),
-              state(one)));
+      rows.append(fixed(one.seconds(), 6)).append(',');
+      if (one.state() != State.UNKNOWN) {
+        rows.append(fixed(one.metres(), 4));
+      }
+      rows.append(',').append(quoted(one.shown())).append(',').append(state(one)).append(NEXT);
     }
+    out.print(rows);
+    out.flush();
+  }
+
+  /** A long recording has a row for each of many thousand frames: without patterns to read anew. */
+  private static String fixed(double value, int places) {
+    return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static String quoted(String text) {

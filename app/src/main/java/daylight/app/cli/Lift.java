@@ -37,23 +37,47 @@ final class Lift {
    * @param words the folder
    */
   public static void main(String[] words) throws IOException {
+    List<Path> jars;
     try (Stream<Path> files = Files.list(Path.of(words[0]))) {
-      for (Path jar : files.filter(file -> file.toString().endsWith(".jar")).toList()) {
-        lift(jar);
+      jars = files.filter(file -> file.toString().endsWith(".jar")).toList();
+    }
+    URL[] all = new URL[jars.size()];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = jars.get(i).toUri().toURL();
+    }
+    try (URLClassLoader classes = new URLClassLoader(all)) {
+      for (Path jar : jars) {
+        lift(jar, classes);
       }
     }
   }
 
   /**
-   * Lifts a jar; one that is signed, or has no old classes, stays as it is.
+   * Lifts a jar; one that is signed, has no old classes, or stands on a class that is not there,
+   * stays as it is.
    *
+   * @param classes its own and those it stands on
    * @return how many classes were rewritten
    */
-  static int lift(Path jar) throws IOException {
+  static int lift(Path jar, ClassLoader classes) throws IOException {
     Path whole = jar.resolveSibling(jar.getFileName() + ".lifted");
+    try {
+      int lifted = lift(jar, whole, classes);
+      if (lifted > 0) {
+        Files.move(whole, jar, StandardCopyOption.REPLACE_EXISTING);
+      }
+      return lifted;
+    } catch (IllegalArgumentException standsOnAnother) {
+      // What two classes have in common is not known where one is missing. The jar works as it was.
+      return 0;
+    } finally {
+      Files.deleteIfExists(whole);
+    }
+  }
+
+  private static int lift(Path jar, Path whole, ClassLoader classes) throws IOException {
     int lifted = 0;
-    try (JarFile from = new JarFile(jar.toFile());
-        URLClassLoader classes = new URLClassLoader(new URL[] {jar.toUri().toURL()})) {
+    try (JarFile from = new JarFile(jar.toFile())) {
       List<JarEntry> entries = Collections.list(from.entries());
       if (signed(entries) || !old(from, entries)) {
         return 0;
@@ -81,7 +105,6 @@ final class Lift {
         }
       }
     }
-    Files.move(whole, jar, StandardCopyOption.REPLACE_EXISTING);
     return lifted;
   }
 

@@ -1,5 +1,6 @@
 package daylight.app.cli;
 
+import daylight.footage.codec.Footage;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +40,9 @@ public final class Main implements Runnable {
 
   /** Runs the command that the words name and leaves with its exit code. */
   public static void main(String[] words) {
+    if (AllCommands.lookAtFootage(words)) {
+      Footage.ahead();
+    }
     System.exit(
         run(
             new PrintWriter(System.out, true, StandardCharsets.UTF_8),

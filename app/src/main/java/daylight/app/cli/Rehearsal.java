@@ -1,5 +1,9 @@
 package daylight.app.cli;
 
+import daylight.app.field.FieldPages;
+import daylight.app.web.Workspace;
+import daylight.archive.store.Archive;
+import daylight.archive.store.ArchiveOpening;
 import daylight.footage.Make;
 import daylight.footage.Raster;
 import daylight.footage.Rate;
@@ -9,10 +13,13 @@ import daylight.footage.scene.CounterFormat;
 import daylight.footage.scene.Lettering;
 import daylight.footage.scene.Typeface;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A run of what users run, on next to nothing: the launcher does it once after building and lets
@@ -44,7 +51,22 @@ final class Rehearsal {
         }) {
       worst = Math.max(worst, Main.run(nowhere, nowhere, run));
     }
+    serve(folder.resolve("archive"));
     System.exit(worst > ExitCode.SOMETHING_OPEN ? worst : ExitCode.DONE);
+  }
+
+  /** The pages of an archive are served, and the first of them is asked for. */
+  private static void serve(Path folder) throws IOException {
+    if (!(Archive.open(folder) instanceof ArchiveOpening.Opened(Archive archive))) {
+      return;
+    }
+    try (Workspace.Running running =
+            Workspace.serve(List.of(), 0, false, FieldPages.of(archive)::addTo);
+        InputStream page = running.address().toURL().openStream()) {
+      page.transferTo(OutputStream.nullOutputStream());
+    } finally {
+      archive.close();
+    }
   }
 
   /** A counter that turns before a grey that gets lighter. */

@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.app.web.Home;
 import daylight.app.web.Shelf;
 import daylight.archive.ReadBook;
 import daylight.archive.Sha256;
@@ -56,8 +57,14 @@ final class AnswerPages implements Pages {
     }
     try {
       Path folder = laidOut(office.archive(), book.get(), written.get());
+      FieldBook read = office.archive().book(book.get()).map(ReadBook::book).orElse(null);
       reply.redirect(
-          shelf.address("site-" + book.get(), folder, measured(book.get())), HttpStatus.SEE_OTHER);
+          shelf.address(
+              "site-" + book.get(),
+              folder,
+              measured(read),
+              new Home("/site/" + book.get(), read == null ? "" : read.site().name())),
+          HttpStatus.SEE_OTHER);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -67,8 +74,7 @@ final class AnswerPages implements Pages {
    * The label of the last visit in which anything was measured, for one that is to come says
    * nothing; null where there is none.
    */
-  private @Nullable String measured(UUID book) {
-    FieldBook read = office.archive().book(book).map(ReadBook::book).orElse(null);
+  private static @Nullable String measured(@Nullable FieldBook read) {
     return read == null
         ? null
         : read.visits().reversed().stream()

@@ -6,12 +6,7 @@ import daylight.archive.store.KeptSite;
 import daylight.report.markup.Tag;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * What is due: only what books say by a day. A visit in which nothing was measured yet, from a week
@@ -44,16 +39,14 @@ final class Due {
     if (due.isEmpty()) {
       return Optional.empty();
     }
-    Map<UUID, KeptSite> sites =
-        archive.sites("").stream().collect(Collectors.toMap(KeptSite::book, Function.identity()));
     Tag section = Parts.section("due", phrases.say("due"));
     section.add(
         Parts.list(
             "due",
             due.stream()
                 .limit(MOST)
-                .filter(one -> sites.containsKey(one.book()))
-                .map(one -> row(one, Objects.requireNonNull(sites.get(one.book())), today))
+                .flatMap(
+                    one -> archive.site(one.book()).map(site -> row(one, site, today)).stream())
                 .toList()));
     return Optional.of(
         due.size() > MOST

@@ -43,6 +43,7 @@ public final class FieldPages {
     makers.add(new PushMedia(office));
     makers.add(new LevelPages(office));
     makers.add(new PencilPages(office));
+    makers.add(new PushFilms(office));
     makers.add(new AnswerPages(office, shelf));
     List<Pages> linked = List.copyOf(makers);
     makers.add(new SitePages(office, linked));

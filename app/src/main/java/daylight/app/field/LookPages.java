@@ -1,11 +1,9 @@
 package daylight.app.field;
 
 import daylight.line.measure.Shown;
-import daylight.report.markup.Tag;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
@@ -55,41 +53,15 @@ final class LookPages implements Pages {
 
   private void ask(Context reply, @Nullable String wrong) {
     Caller caller = office.caller(reply);
-    Phrases phrases = caller.phrases();
     String back =
         wrong == null ? reply.queryParam("back") : Objects.requireNonNull(given(reply, "back"));
-    String title = phrases.say("who");
-    Tag form =
-        Forms.form(caller, "/who")
-            .add(Forms.hidden("back", back(back)))
-            .add(
-                Forms.line(
-                        "person",
-                        phrases.say("who.person"),
-                        "text",
-                        Objects.requireNonNullElse(caller.person(), ""),
-                        phrases.say("who.person.hint"),
-                        wrong)
-                    .with("data-first", ""))
-            .add(
-                Forms.line(
-                    "device",
-                    phrases.say("who.device"),
-                    "text",
-                    caller.device(),
-                    phrases.say("who.device.hint"),
-                    null))
-            .add(Forms.submit(phrases.say("who.keep")));
-    List<Tag> contents = new ArrayList<>();
-    contents.add(Parts.heading(title));
-    contents.add(Parts.paragraph("lead", phrases.say("who.why")));
-    contents.add(form);
-    office.show(reply, Sheet.of(title, contents));
+    office.show(
+        reply, WhoForm.sheet(caller, "/who", List.of(Forms.hidden("back", back(back))), wrong));
   }
 
   private void who(Context reply) {
-    String person = Cookies.name(reply.formParam("person"));
-    String device = Cookies.name(reply.formParam("device"));
+    String person = Cookies.name(reply.formParam(WhoForm.PERSON));
+    String device = Cookies.name(reply.formParam(WhoForm.DEVICE));
     Caller caller = office.caller(reply);
     if (person == null) {
       reply.status(422);

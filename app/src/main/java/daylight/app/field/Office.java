@@ -10,6 +10,7 @@ import daylight.line.measure.Statement;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
@@ -50,10 +51,18 @@ final class Office {
 
   /** The whole page, in the caller's language and light. */
   void show(Context reply, Sheet sheet) {
-    String asked = reply.queryString();
-    String path = asked == null ? reply.path() : reply.path() + "?" + asked;
-    String html = new SheetWriter(caller(reply), path).write(sheet);
+    String html = new SheetWriter(caller(reply), address(reply)).write(sheet);
     reply.contentType(Types.HTML).result(html.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Where one comes back to it: of what a form brought up, the page that the form stands on. */
+  private static String address(Context reply) {
+    String from = reply.header("Referer");
+    if (reply.method().equals(HandlerType.POST) && from != null) {
+      return from.replaceFirst("^https?://[^/]*", "");
+    }
+    String asked = reply.queryString();
+    return asked == null ? reply.path() : reply.path() + "?" + asked;
   }
 
   /** An identity in an address, written as identities are; empty for anything else. */
@@ -89,15 +98,30 @@ final class Office {
   }
 
   /**
-   * Who writes. Where nobody said so yet, the page that asks is shown first and leads back; empty
-   * then.
+   * Who writes. Where nobody said so yet, the page that asks is shown first and leads back; what a
+   * form sent goes along and comes again with the name. Empty then.
    */
   Optional<By> writer(Context reply) {
-    Optional<By> by = caller(reply).by();
-    if (by.isEmpty()) {
-      reply.redirect("/who?back=" + Forms.encoded(reply.path()), HttpStatus.SEE_OTHER);
+    Caller caller = caller(reply);
+    if (caller.person() != null) {
+      return caller.by();
     }
-    return by;
+    if (!reply.method().equals(HandlerType.POST)) {
+      reply.redirect("/who?back=" + Forms.encoded(reply.path()), HttpStatus.SEE_OTHER);
+      return Optional.empty();
+    }
+    String given = reply.formParam(WhoForm.PERSON);
+    String person = Cookies.name(given);
+    if (person == null) {
+      String wrong = given == null ? null : caller.say("who.person.wanted");
+      reply.status(wrong == null ? 200 : 422);
+      show(reply, WhoForm.sheet(caller, reply.path(), WhoForm.typed(reply), wrong));
+      return Optional.empty();
+    }
+    String named = Cookies.name(reply.formParam(WhoForm.DEVICE));
+    String device = named == null ? caller.device() : named;
+    Cookies.set(reply, Cookies.WHO, Cookies.who(person, device));
+    return new Caller(caller.number(), caller.token(), caller.look(), person, device).by();
   }
 
   /** Who writes, for a script, which is told where nobody said so yet; empty then. */

@@ -39,7 +39,7 @@ final class PushBoard {
     }
     Tag board = Tag.of("div").with("id", "push").with("data-board", about.toString());
     board.add(stop()).add(distance()).add(sight()).add(keys()).add(last()).add(orders());
-    board.add(rest()).add(ended()).add(card()).add(entered());
+    board.add(rest()).add(ended()).add(PushFilmPart.told(phrases)).add(card()).add(entered());
     return List.of(
         Tag.of("link").with("rel", "stylesheet").with("href", "/field/push.css"),
         Parts.heading(title).with("class", "small"),

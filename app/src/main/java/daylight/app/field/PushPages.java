@@ -126,6 +126,7 @@ final class PushPages implements Pages {
             .put("visit", visit.get().entry().toString())
             .put("site", book.site().map(site -> site.entry().toString()).orElse(""))
             .put("unit", caller.look().shown() == Shown.METRES ? "m" : "ft");
+    reply.header("Content-Security-Policy", PushFilmPart.POLICY);
     office.show(
         reply,
         Sheet.of(title, new PushBoard(phrases).told(title, about))

@@ -2,6 +2,7 @@ package daylight.app.field;
 
 import daylight.app.web.Shelf;
 import daylight.archive.store.KeptSite;
+import daylight.archive.store.SitesFound;
 import daylight.report.markup.Tag;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -31,50 +32,58 @@ final class SiteListPages implements Pages {
   private void sites(Context reply) {
     Phrases phrases = office.caller(reply).phrases();
     String wanted = Objects.requireNonNullElse(reply.queryParam("q"), "").strip();
-    List<KeptSite> found = office.archive().sites(wanted);
+    SitesFound found = found(wanted, from(reply));
     List<Tag> contents = new ArrayList<>();
     contents.add(Parts.heading(phrases.say("sites")));
     contents.add(Tag.of("p").add(Parts.button("/sites/new", phrases.say("sites.new"))));
-    if (!shelf.isEmpty()) {
+    if (shelf.hasNamed()) {
       contents.add(
           Tag.of("p").add(Tag.of("a", phrases.say("sites.books")).with("href", "/property/")));
     }
-    if (found.isEmpty() && wanted.isEmpty()) {
+    if (found.of() == 0 && wanted.isEmpty()) {
       contents.add(Parts.paragraph("empty", phrases.say("sites.none")));
     } else {
       new Due(office.archive(), phrases).told(Office.today()).ifPresent(contents::add);
-      contents.add(list(phrases, wanted, found, from(reply, found.size())));
+      contents.add(list(phrases, wanted, found));
     }
     office.show(reply, Sheet.of(phrases.say("sites"), contents));
   }
 
-  /** The first one shown: a whole page further each time. */
-  private static int from(Context request, int of) {
+  /** The first one that is asked for: a whole page further each time. */
+  private static int from(Context request) {
     String asked = Objects.requireNonNullElse(request.queryParam("from"), "");
     int from = asked.matches("\\d{1,7}") ? Integer.parseInt(asked) : 0;
-    return from < of ? from - from % ON_A_PAGE : 0;
+    return from - from % ON_A_PAGE;
   }
 
-  private static Tag list(Phrases phrases, String wanted, List<KeptSite> found, int from) {
+  /** A page of the list; the first one where there is none so far on. */
+  private SitesFound found(String wanted, int from) {
+    SitesFound found = office.archive().sites(wanted, from, ON_A_PAGE);
+    return from > 0 && found.sites().isEmpty()
+        ? office.archive().sites(wanted, 0, ON_A_PAGE)
+        : found;
+  }
+
+  private static Tag list(Phrases phrases, String wanted, SitesFound found) {
     Tag section = Parts.section("all", phrases.say("sites.all")).add(search(phrases, wanted));
-    int to = Math.min(found.size(), from + ON_A_PAGE);
+    int from = found.from();
+    int to = from + found.sites().size();
     section.add(
         Parts.paragraph(
             "quiet",
-            found.size() > ON_A_PAGE
-                ? phrases.say("sites.some", from + 1, to, found.size())
-                : phrases.count("sites.found", found.size())));
-    if (found.isEmpty()) {
+            found.of() > ON_A_PAGE
+                ? phrases.say("sites.some", from + 1, to, found.of())
+                : phrases.count("sites.found", found.of())));
+    if (found.of() == 0) {
       return section.add(Parts.paragraph("empty", phrases.say("sites.not_found", wanted)));
     }
     section.add(
-        Parts.list(
-            "sites", found.subList(from, to).stream().map(site -> row(phrases, site)).toList()));
+        Parts.list("sites", found.sites().stream().map(site -> row(phrases, site)).toList()));
     Tag turn = Tag.of("p").with("class", "turn");
     if (from > 0) {
       turn.add(page(phrases.say("sites.before"), wanted, from - ON_A_PAGE));
     }
-    if (to < found.size()) {
+    if (to < found.of()) {
       turn.add(page(phrases.say("sites.after"), wanted, to));
     }
     return turn.isEmpty() ? section : section.add(turn);

@@ -57,7 +57,7 @@ final class WalkUnder {
     return Tag.of("div")
         .with("id", "under-chosen")
         .with("hidden", "hidden")
-        .add(Tag.of("img").with("id", "under-picture").with("alt", say("alt")))
+        .add(Tag.of("div").with("id", "under-place"))
         .add(form)
         .add(Tag.of("ul").with("id", "under-pins").with("class", "plain"))
         .add(Tag.of("p").with("id", "under-told").with("role", "status"));

@@ -6,15 +6,27 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What all pages share: their head, the way back to the others, and the foot. */
 final class Frame {
   private final Words words;
   private final int properties;
+  private final @Nullable Home home;
 
   Frame(Words words, int properties) {
+    this(words, properties, null);
+  }
+
+  private Frame(Words words, int properties, @Nullable Home home) {
     this.words = words;
     this.properties = properties;
+    this.home = home;
+  }
+
+  /** The same with a way back to the page that a property was opened from, where there is one. */
+  Frame under(@Nullable Home page) {
+    return new Frame(words, properties, page);
   }
 
   /** For pages that show no quantities. */
@@ -76,6 +88,10 @@ final class Frame {
                     .with("width", "28")
                     .with("height", "28"))
             .add(Tag.of("span", words.word("web.name"))));
+    if (home != null) {
+      return top.add(
+          Tag.of("a", words.word("web.site")).with("href", home.address()).with("class", "all"));
+    }
     return properties > 1
         ? top.add(Tag.of("a", words.word("web.all")).with("href", "/").with("class", "all"))
         : top;

@@ -27,7 +27,7 @@ final class HandOver {
               .add(
                   Tag.of("a")
                       .with("href", property.address(file))
-                      .with("download", property.name() + "-" + file)
+                      .with("download", property.fileWord() + "-" + file)
                       .add(Tag.of("strong", file))
                       .add(Tag.of("span", words.word("web.file." + file)))));
     }

@@ -32,4 +32,11 @@ final class Pieces {
     long whole = (long) StrictMath.floor(seconds);
     return whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60;
   }
+
+  /** Where the file of a book lies, for those who named it. */
+  static List<Tag> place(Property property) {
+    return property.home() == null
+        ? List.of(paragraph("quiet", property.file().toString()))
+        : List.of();
+  }
 }

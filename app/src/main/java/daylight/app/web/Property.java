@@ -16,6 +16,7 @@ final class Property {
   private final Answerer job;
   private final @Nullable Proxies proxies;
   private final Semaphore turns;
+  private final @Nullable Home home;
   private @Nullable Answering current;
 
   /** Answers a book. */
@@ -35,6 +36,22 @@ final class Property {
    * @param turns of those who look at footage
    */
   Property(String name, Opened opened, Answerer job, @Nullable Proxies proxies, Semaphore turns) {
+    this(name, opened, job, proxies, turns, null);
+  }
+
+  /**
+   * The same.
+   *
+   * @param home where it is opened from; null for a book that was named
+   */
+  Property(
+      String name,
+      Opened opened,
+      Answerer job,
+      @Nullable Proxies proxies,
+      Semaphore turns,
+      @Nullable Home home) {
+    this.home = home;
     this.proxies = proxies;
     this.turns = turns;
     this.name = name;
@@ -49,6 +66,10 @@ final class Property {
     String own = withoutEnding(file);
     Path folder = file.getParent();
     String called = own.equals("field-book") && folder != null ? lastOf(folder) : own;
+    return word(called);
+  }
+
+  private static String word(String called) {
     String plain =
         Normalizer.normalize(called, Normalizer.Form.NFD)
             .toLowerCase(Locale.ROOT)
@@ -82,6 +103,21 @@ final class Property {
   /** Whether it answers this book in this way. */
   boolean isOf(Opened other) {
     return opened.equals(other);
+  }
+
+  /** The page it is opened from; null where it is not opened from one. */
+  @Nullable Home home() {
+    return home;
+  }
+
+  /** The word that names of files begin with that are taken home. */
+  String fileWord() {
+    return home == null ? name : word(home.name());
+  }
+
+  /** What it is called where what its book says is not known. */
+  String title() {
+    return home == null ? name : home.name();
   }
 
   /** The file of its book. */

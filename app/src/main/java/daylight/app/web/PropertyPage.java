@@ -30,7 +30,7 @@ final class PropertyPage {
     this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
-    this.frame = new Frame(words, properties);
+    this.frame = new Frame(words, properties).under(property.home());
   }
 
   String write() {

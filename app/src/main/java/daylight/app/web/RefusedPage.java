@@ -17,7 +17,7 @@ final class RefusedPage {
 
   RefusedPage(int properties, Property property, Reading.Refused refused) {
     this.words = Words.of(Language.EN, refused.outcome().shown());
-    this.frame = new Frame(words, properties);
+    this.frame = new Frame(words, properties).under(property.home());
     this.property = property;
     this.complaints = refused.outcome().complaints();
   }
@@ -25,15 +25,15 @@ final class RefusedPage {
   String write() {
     Tag header =
         Tag.of("header")
-            .add(Tag.of("h1", property.name()))
-            .add(Pieces.paragraph("quiet", property.file().toString()))
+            .add(Tag.of("h1", property.title()))
+            .addAll(Pieces.place(property))
             .add(
                 Pieces.paragraph(
                     "lead", words.say("web.refused", new Argument.Count(count(Gravity.STOPS)))));
     Tag stops = Pieces.section("mend", words.word("web.refused.mend"));
     stops.add(Pieces.list(said(true)));
     return frame.write(
-        property.name(),
+        property.title(),
         count(Gravity.STOPS) == complaints.size()
             ? List.of(header, stops)
             : List.of(

@@ -32,9 +32,9 @@ public final class Shelf {
     return properties.stream().filter(one -> one.name().equals(name)).findFirst();
   }
 
-  /** Whether there is no book on it. */
-  public boolean isEmpty() {
-    return properties.isEmpty();
+  /** Whether there is a book on it that was named, beside those that an archive put there. */
+  public boolean hasNamed() {
+    return properties.stream().anyMatch(one -> one.home() == null);
   }
 
   /**
@@ -43,16 +43,17 @@ public final class Shelf {
    *
    * @param name its word in addresses; letters, digits and hyphens
    * @param visit label of the visit to judge; null takes the last
+   * @param home where its page leads back to
    */
-  public synchronized String address(String name, Path book, @Nullable String visit) {
+  public synchronized String address(String name, Path book, @Nullable String visit, Home home) {
     Job.Settings usual = Job.Settings.USUAL;
     Opened opened =
         new Opened(book, new Job.Settings(usual.shown(), usual.paper(), usual.rules(), visit));
     Optional<Property> known = find(name);
-    if (known.isEmpty() || !known.get().isOf(opened)) {
+    if (known.isEmpty() || !known.get().isOf(opened) || !home.equals(known.get().home())) {
       known.ifPresent(Property::end);
       known.ifPresent(properties::remove);
-      properties.add(new Property(name, opened, Job::answer, proxies, turns));
+      properties.add(new Property(name, opened, Job::answer, proxies, turns, home));
     }
     return find(name).orElseThrow().address("");
   }

@@ -24,22 +24,20 @@ final class UnderwayPage {
   private final Property property;
 
   UnderwayPage(int properties, Property property) {
-    this.frame = Frame.plain(properties);
+    this.frame = Frame.plain(properties).under(property.home());
     this.property = property;
   }
 
   String write() {
     Words words = frame.words();
     Tag header =
-        Tag.of("header")
-            .add(Tag.of("h1", property.name()))
-            .add(Pieces.paragraph("quiet", property.file().toString()));
+        Tag.of("header").add(Tag.of("h1", property.title())).addAll(Pieces.place(property));
     Tag section =
         Pieces.section("reading", words.word("web.reading"))
             .addAll(told(property, words))
             .add(Tag.of("p", words.word("web.reading.why")))
             .add(order(property, "stop", words.word("web.reading.stop")));
-    return frame.write(property.name(), List.of(header, section));
+    return frame.write(property.title(), List.of(header, section));
   }
 
   /** What is being done and how far it is, as of now; the page asks on. */

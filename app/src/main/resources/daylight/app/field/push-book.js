@@ -43,8 +43,8 @@ export async function openPush(about, changed) {
 
   /** The next free label of a letter in sections that share their labels. */
   function label(letter, sections, beyond = 0) {
-    const taken = all()
-      .filter((one) => sections.includes(one.section))
+    // What is left for later has its label already.
+    const taken = [...all().filter((one) => sections.includes(one.section)), ...(sections.includes('findings') ? later() : [])]
       .map((one) => new RegExp(`^${letter}(\\d{1,6})$`).exec(one.keys.label ?? '')?.[1] ?? 0);
     return letter + (Math.max(0, ...taken) + 1 + beyond);
   }
@@ -109,6 +109,12 @@ export async function openPush(about, changed) {
       [...all().filter((one) => one.parent === about.pass && ['findings', 'bends'].includes(one.section)), ...later()].reverse(),
     found(keys, section = 'findings') {
       return { entry: uuid(), parent: about.pass, section, keys };
+    },
+    /** What was left for later as a finding, under another label where somebody took its own. */
+    fromLater(row, keys) {
+      const taken = all().some((one) => one.section === 'findings' && one.entry !== row.entry && one.keys.label === keys.label);
+      const own = taken ? { ...keys, label: label('F', ['findings']) } : keys;
+      return { entry: row.entry, parent: about.pass, section: 'findings', keys: own };
     },
     /** The change that notes a finding without a distance, or (time null) takes it out again. */
     noteLater: (entry, time, keys) =>

@@ -4,13 +4,18 @@ import { h, ring, steps, values } from './push-parts.js';
 
 export const RUNS = 'runs on from here';
 
-const far = (keys) => keys.cable ?? (keys.from === undefined ? null : `${keys.from} – ${keys.to}`);
+const far = ({ cable, from, to, moment }, about) => {
+  if (moment !== undefined) {
+    return about.moment(moment);
+  }
+  return cable ?? (from === undefined ? null : `${from} – ${to}`);
+};
 
 /** What a row says in one line. */
 export function told(row, about) {
   const { keys } = row;
   const words = about.words;
-  const where = row.section === 'later' ? `${words.nodistance} (${row.time})` : far(keys);
+  const where = row.section === 'later' ? `${words.nodistance} (${row.time})` : far(keys, about);
   const name = row.section === 'bends' ? about.kinds.bend.says : about.kinds[keys.kind]?.says ?? keys.kind;
   const more = Object.entries(keys)
     .filter(([key, value]) => typeof value === 'string' && !['label', 'kind', 'cable', 'from', 'to', 'remark'].includes(key))
@@ -92,7 +97,7 @@ export function card(row, about, act) {
   const { name, where, running } = told(row, about);
   const button = (what, says, style = 'small') =>
     says && h('button', { type: 'button', class: style, 'data-act': `card-${what}`, 'data-focus': `card-${what}`, click: act[what] }, says);
-  const stretch = row.section === 'findings' && row.keys.cable !== undefined && about.kinds[row.keys.kind]?.stretch;
+  const stretch = row.section === 'findings' && about.far(row.keys) !== undefined && about.kinds[row.keys.kind]?.stretch;
   const body = h('div', { class: 'sizes' }, ...quantities(row, about, act.set));
   const rest = h(
     'details',

@@ -7,6 +7,7 @@ import { h } from './push-parts.js';
 import { clock } from './push-later.js';
 import { legs } from './push-legs.js';
 import { ending, listen, sha256 } from './push-media.js';
+import { minutes, openFilms, secondsOf } from './push-film.js';
 
 const board = document.querySelector('#push');
 const about = JSON.parse(board.dataset.board);
@@ -21,6 +22,15 @@ let chosen = null;
 let said = '';
 let sight = null;
 let shown;
+let films = null;
+
+/** What a moment of a recording says: its distance where that is known, and where it is shown. */
+about.moment = (moment) => {
+  const at = words['film.at'].replace('{0}', moment.media).replace('{1}', minutes(secondsOf(moment.at)));
+  const far = films?.far(moment) ?? null;
+  return far === null ? at : `${far} (${at})`;
+};
+about.far = (keys) => keys.cable ?? (keys.moment === undefined ? undefined : films?.far(keys.moment) ?? undefined);
 
 document.querySelector('#unit').textContent = `(${unit})`;
 
@@ -78,7 +88,7 @@ function show() {
   list();
   const row = chosen === null ? undefined : push.row(chosen);
   find('#card').hidden = row === undefined;
-  const signs = row && JSON.stringify([row.entry, row.section, row.keys, row.state === 'kept' ? 'waiting' : row.state, row.complaints, row.now]);
+  const signs = row && JSON.stringify([row.entry, row.section, row.keys, row.state === 'kept' ? 'waiting' : row.state, row.complaints, row.now, row.keys.moment && about.moment(row.keys.moment)]);
   // What is the same is left alone, so that nothing goes away under a finger.
   if (row !== undefined && signs !== shown) {
     find('#card').replaceChildren(...card(row, about, acts(row)).filter((one) => one !== null && one !== undefined));
@@ -88,6 +98,7 @@ function show() {
   if (focused !== undefined && document.activeElement?.dataset?.focus !== focused) {
     board.querySelector(`[data-focus="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
   }
+  films?.show();
   const end = push.pass().keys.end;
   find('[data-act=ended]').classList.toggle('done', end !== undefined);
   for (const button of board.querySelectorAll('[data-sight]')) {
@@ -136,6 +147,7 @@ async function tell(what, changes, remember = true) {
 // What is touched -----------------------------------------------------------------------------
 
 async function touch(kind) {
+  const moment = films?.moment() ?? null;
   const cable = here();
   const keys = { label: push.label('F', ['findings']), kind };
   panels();
@@ -145,7 +157,10 @@ async function touch(kind) {
   const one = push.found(keys);
   chosen = one.entry;
   const name = kinds[kind].says;
-  if (cable === null) {
+  if (moment !== null) {
+    keys.moment = moment;
+    await tell(`${name}, ${about.moment(moment)}.`, [one]);
+  } else if (cable === null) {
     await tell(`${name}: ${words.nodistance}.`, [push.noteLater(one.entry, clock(), keys)]);
   } else {
     keys.cable = cable;
@@ -164,7 +179,7 @@ async function set(touched, key, value) {
   }
   if (row.section === 'later') {
     await push.change([push.noteLater(row.entry, row.time, keys)]);
-  } else if (keys.kind === 'bend' && keys.angle !== undefined && keys.cable !== undefined) {
+  } else if (keys.kind === 'bend' && keys.angle !== undefined && about.far(keys) !== undefined) {
     await turn(row, keys);
   } else {
     await push.change([change(row, keys)]);
@@ -173,7 +188,7 @@ async function set(touched, key, value) {
 
 /** A bend with an angle is a bend of the pass: by that the course of the pipe is drawn. */
 async function turn(row, keys) {
-  const bend = push.found({ label: push.label('bend-', ['bends']), cable: keys.cable, angle: keys.angle }, 'bends');
+  const bend = push.found({ label: push.label('bend-', ['bends']), cable: about.far(keys), angle: keys.angle }, 'bends');
   if (['left', 'right', 'up', 'down'].includes(keys.sense)) {
     bend.keys.sense = keys.sense;
   }
@@ -187,15 +202,26 @@ async function placed(row, key, text) {
     return;
   }
   if (row.section === 'later') {
-    const found = { entry: row.entry, parent: about.pass, section: 'findings', keys: { ...row.keys, [key]: value } };
+    const found = push.fromLater(row, { ...row.keys, [key]: value });
     await tell(`${told(row, about).name}, ${value}.`, [push.noteLater(row.entry, null, {}), found]);
   } else {
-    await push.change([change(row, { ...row.keys, [key]: value })]);
+    const { moment, ...keys } = row.keys;
+    await push.change([change(row, { ...keys, [key]: value })]);
   }
 }
 
+/** What was left for later is at that moment of a recording; a person looked, and said so. */
+async function filmed(row, moment) {
+  const found = push.fromLater(row, { ...row.keys, moment });
+  chosen = row.entry;
+  await tell(`${told(row, about).name}, ${about.moment(moment)}.`, [push.noteLater(row.entry, null, {}), found]);
+}
+
 /** From here on: the book knows no open stretch, so it stands at its beginning and says so. */
-const run = (row) => push.change([change(row, { ...row.keys, remark: `${RUNS} ${row.keys.remark ?? ''}`.trim() })]);
+const run = (row) => {
+  const { moment, ...keys } = row.keys;
+  return push.change([change(row, { ...keys, cable: about.far(row.keys), remark: `${RUNS} ${keys.remark ?? ''}`.trim() })]);
+};
 
 async function stop(row) {
   const { cable, remark, ...keys } = row.keys;
@@ -385,6 +411,17 @@ try {
   push = await openPush(about, () => push && show());
   distance.value = (await push.queue.state(`distance:${about.pass}`)) ?? '';
   sight = (await push.queue.state(`sight:${about.pass}`)) ?? null;
+  films = openFilms({
+    book: book(),
+    about,
+    push,
+    arrived: (far) => {
+      distance.value = far;
+      press(find('[data-act=later]'), false);
+    },
+    take: filmed,
+    changed: () => push && show(),
+  });
   show();
   push.queue.send();
   import('./push-letters.js');

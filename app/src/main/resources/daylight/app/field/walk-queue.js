@@ -32,6 +32,10 @@ export class Queue {
     /** Entries of the book as the archive last told them. */
     this.rows = [];
     this.answer = null;
+    /** Whether something was written after what the answer is of. */
+    this.answerIsOld = true;
+    /** Counts what is seen to wait, for an answer that was asked for before it. */
+    this.writes = 0;
     /** Whether the last attempt reached the archive; null before the first. */
     this.reach = null;
     this.refused = '';
@@ -73,6 +77,10 @@ export class Queue {
   async load() {
     const all = await asked(this.#store('queue', 'readonly').getAll());
     this.items = all.filter((one) => one.book === this.#book).sort((a, b) => a.seq - b.seq);
+    if (this.items.length > 0) {
+      this.writes += 1;
+      this.answerIsOld = true;
+    }
     this.onchange();
   }
 
@@ -233,8 +241,10 @@ export class Queue {
     });
   }
 
-  async answered(answer) {
+  /** Takes the answer of the whole book; `asked` is what `writes` was when it was asked for. */
+  async answered(answer, asked) {
     this.answer = answer;
+    this.answerIsOld = this.items.length > 0 || asked !== this.writes;
     await this.#remember();
     this.onchange();
   }

@@ -39,8 +39,8 @@ export function list(box, queue, visit, say, open) {
   const all = queue.all('locates').filter((one) => one.parent === visit).reverse();
   box.replaceChildren(...all.map((one) => {
     const waits = one.version !== undefined;
-    const fit = waits ? undefined : fits.get(one.entry);
-    const doubts = waits ? [] : about(queue.answer, one.keys.label);
+    const fit = waits || queue.answerIsOld ? undefined : fits.get(one.entry);
+    const doubts = waits || queue.answerIsOld ? [] : about(queue.answer, one.keys.label);
     const button = make('button', { type: 'button', 'data-entry': one.entry, onclick: () => open(one.entry) },
       make('strong', {}, `${one.keys.label ?? say('unnamed')} ${clock(one.keys)}`.trim()),
       make('span', {}, measured(one.keys, say) || say('nothing')));
@@ -61,7 +61,8 @@ const about = (answer, label) =>
 export function answer(box, line, queue, say) {
   const told = queue.answer;
   const waits = queue.items.length > 0;
-  line.textContent = queue.reach === false || waits ? say('answer.later') : told ? say('answer.now') : say('answer.none');
+  const now = queue.answerIsOld ? say('answer.coming') : say('answer.now');
+  line.textContent = queue.reach === false || waits ? say('answer.later') : told ? now : say('answer.none');
   const parts = [];
   if (told?.state === 'refused') {
     parts.push(make('p', { class: 'why' }, (told.complaints ?? []).join(' ')));

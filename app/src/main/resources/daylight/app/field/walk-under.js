@@ -41,7 +41,7 @@ export function similar(pins, at) {
 /** Wires the picture; returns {show, drawn}: what shows it anew, and what the sketch draws beneath. */
 export function under({ visit, queue, say, metric, ground, changed, again }) {
   const at = (id) => document.getElementById(id);
-  const picture = at('under-picture');
+  const picture = make('img', { id: 'under-picture', alt: say('under.alt') });
   const pictures = () => queue.all('media').filter((one) => one.keys.kind === 'photo' && /^photo-/.test(one.keys.file ?? ''));
   const chosen = () => pictures().find((one) => one.entry === at('w-under').value);
   const address = (one) => `/site/${ofPage()}/media/${one.keys.file}`;
@@ -62,6 +62,7 @@ export function under({ visit, queue, say, metric, ground, changed, again }) {
     const one = chosen();
     at('under-chosen').hidden = one === undefined;
     if (one === undefined) return;
+    if (!picture.isConnected) at('under-place').append(picture);
     if (picture.getAttribute('src') !== address(one)) picture.src = address(one);
     const pins = one.keys.pins ?? [];
     at('under-pins').replaceChildren(...pins.map((pin) => make('li', {}, say('under.pin', pin.of, pin.across, pin.down), ' ',

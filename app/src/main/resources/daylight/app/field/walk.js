@@ -359,8 +359,9 @@ async function ask() {
   if (asking || queue.reach !== true) return;
   asking = true;
   try {
+    const { writes } = queue;
     const reply = await fetch(`/site/${book}/visit/${visit}/walk/fit`);
-    if (reply.ok) await queue.answered(await reply.json());
+    if (reply.ok) await queue.answered(await reply.json(), writes);
   } catch (away) {
     queue.reach = false;
     show();

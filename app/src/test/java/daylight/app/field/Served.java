@@ -26,9 +26,10 @@ final class Served implements AutoCloseable {
 
   private final Archive archive;
   private final Workspace.Running running;
+  private final CookieManager jar = new CookieManager();
   private final HttpClient client =
       HttpClient.newBuilder()
-          .cookieHandler(new CookieManager())
+          .cookieHandler(jar)
           .followRedirects(HttpClient.Redirect.NORMAL)
           .build();
 
@@ -121,6 +122,13 @@ final class Served implements AutoCloseable {
     return get("/sites")
         .body()
         .replaceFirst("(?s).*name=\"daylight-token\" content=\"(\\w+)\".*", "$1");
+  }
+
+  /** What the browser's part remembers, as it is sent. */
+  String cookies() {
+    return jar.getCookieStore().getCookies().stream()
+        .map(one -> one.getName() + "=" + one.getValue())
+        .collect(Collectors.joining("; "));
   }
 
   /** Begins a site as the form does; returns its book. */

@@ -234,6 +234,16 @@ public final class Archive {
     return Database.reading(jdbi, handle -> Entries.sites(handle, text));
   }
 
+  /** The same, so many of them from one on. */
+  public SitesFound sites(String text, int from, int most) {
+    return Database.reading(jdbi, handle -> Entries.sites(handle, text, from, most));
+  }
+
+  /** One site; empty where no book of that identity is kept. */
+  public Optional<KeptSite> site(UUID book) {
+    return Database.reading(jdbi, handle -> Entries.site(handle, book));
+  }
+
   /**
    * A book as it is now; empty where none of that identity is kept. Its files are not looked for.
    */

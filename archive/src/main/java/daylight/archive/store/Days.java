@@ -13,44 +13,39 @@ import org.jdbi.v3.core.Handle;
 
 /** Finds entries by a day that stands in them. */
 final class Days {
-  /**
-   * The ten characters behind a key at the beginning of a line. Texts never hold a bare new line
-   * where they are written, so that none of them can pass for a key.
-   */
-  private static final String DAY =
-      "substr(e.content, instr(char(10) || e.content, char(10) || :key) + length(:key), 10)";
-
-  private static final String BETWEEN =
-      "SELECT e.book, e.entry, COALESCE(%s) AS visit, e.content, "
-          + DAY
-          + " AS day FROM entry_now e WHERE e.section = :section"
-          + " AND instr(char(10) || e.content, char(10) || :key) > 0 AND "
-          + DAY
-          + " BETWEEN :from AND :to";
-
   private static final String NOTHING_DONE =
       " AND NOT EXISTS (SELECT 1 FROM entry_now c WHERE c.book = e.book AND c.parent = e.entry"
           + " AND c.section NOT IN ('media', 'consents', 'tickets'))";
 
   private Days() {}
 
+  /**
+   * The entries of a section by the ten characters behind a key at the beginning of a line. Texts
+   * never hold a bare new line where they are written, so that none of them can pass for a key. An
+   * index has these very expressions.
+   */
+  static String between(String section, String key, String visit) {
+    String at = "instr(char(10) || content, char(10) || '" + key + "')";
+    String day = "substr(content, " + at + " + " + key.length() + ", 10)";
+    return "SELECT book, entry, COALESCE(%s) AS visit, content, %s AS day FROM entry_now e"
+            .formatted(visit, day)
+        + " WHERE section = '%s' AND %s > 0 AND %s BETWEEN :from AND :to"
+            .formatted(section, at, day);
+  }
+
   static List<Dated> between(Handle handle, LocalDate from, LocalDate to) {
     List<Dated> found = new ArrayList<>();
     found.addAll(
         rows(
             handle,
-            BETWEEN.formatted("e.entry, e.entry") + NOTHING_DONE,
-            "visits",
-            "date: ",
+            between("visits", "date: ", "entry, entry") + NOTHING_DONE,
             Dated.What.VISIT_TO_COME,
             from,
             to));
     found.addAll(
         rows(
             handle,
-            BETWEEN.formatted("e.parent, e.entry"),
-            "tickets",
-            "expires: ",
+            between("tickets", "expires: ", "parent, entry"),
             Dated.What.TICKET_EXPIRES,
             from,
             to));
@@ -60,17 +55,9 @@ final class Days {
   }
 
   private static List<Dated> rows(
-      Handle handle,
-      String query,
-      String section,
-      String key,
-      Dated.What what,
-      LocalDate from,
-      LocalDate to) {
+      Handle handle, String query, Dated.What what, LocalDate from, LocalDate to) {
     return handle
         .createQuery(query)
-        .bind("section", section)
-        .bind("key", key)
         .bind("from", from.toString())
         .bind("to", to.toString())
         .map((row, c) -> dated(row, what))

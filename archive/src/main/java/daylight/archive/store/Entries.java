@@ -163,10 +163,48 @@ final class Entries {
         .createQuery(
             "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
                 + " ORDER BY name, address, book")
-        .map((row, c) -> site(row))
-        .filter(
-            site -> (site.name() + "\n" + site.address()).toLowerCase(Locale.ROOT).contains(wanted))
-        .list();
+        .map((row, _) -> holds(row, wanted) ? Optional.of(site(row)) : Optional.<KeptSite>empty())
+        .stream()
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static boolean holds(ResultSet row, String wanted) throws SQLException {
+    return wanted.isEmpty()
+        || (row.getString("name") + "\n" + row.getString("address"))
+            .toLowerCase(Locale.ROOT)
+            .contains(wanted);
+  }
+
+  /** So many of the sites that hold some text, from one on; for an empty text of all. */
+  static SitesFound sites(Handle handle, String text, int from, int most) {
+    if (!text.isBlank()) {
+      List<KeptSite> found = sites(handle, text);
+      int begin = Math.min(from, found.size());
+      int end = Math.min(begin + most, found.size());
+      return new SitesFound(begin, found.subList(begin, end), found.size());
+    }
+    int of = handle.createQuery("SELECT COUNT(*) FROM site_now").mapTo(Integer.class).one();
+    List<KeptSite> shown =
+        handle
+            .createQuery(
+                "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
+                    + " ORDER BY name, address, book LIMIT :most OFFSET :from")
+            .bind("most", most)
+            .bind("from", from)
+            .map((row, _) -> site(row))
+            .list();
+    return new SitesFound(Math.min(from, of), shown, of);
+  }
+
+  static Optional<KeptSite> site(Handle handle, UUID book) {
+    return handle
+        .createQuery(
+            "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
+                + " WHERE book = :book")
+        .bind("book", text(book))
+        .map((row, _) -> site(row))
+        .findOne();
   }
 
   private static KeptSite site(ResultSet row) throws SQLException {

@@ -83,4 +83,24 @@ class DaysTest {
     assertThat(archive.dated(LocalDate.parse("2020-01-01"), LocalDate.parse("2020-12-31")))
         .isEmpty();
   }
+
+  @Test
+  void daysAreFoundByTheirIndexAndNotByReadingWhatEveryBookHolds() {
+    assertThat(plan("visits", "date: ", "entry, entry")).contains("INDEX visit_of_day");
+    assertThat(plan("tickets", "expires: ", "parent, entry")).contains("INDEX ticket_of_day");
+  }
+
+  /** How the database goes about it, in its own words. */
+  private String plan(String section, String key, String visit) {
+    return Database.connect(Database.file(folder.resolve("archive")))
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("EXPLAIN QUERY PLAN " + Days.between(section, key, visit))
+                    .bind("from", "2026-11-01")
+                    .bind("to", "2026-11-30")
+                    .map((row, _) -> row.getString("detail"))
+                    .list()
+                    .toString());
+  }
 }

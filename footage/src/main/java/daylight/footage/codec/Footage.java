@@ -43,6 +43,22 @@ public final class Footage implements AutoCloseable {
     this.notes = List.copyOf(notes);
   }
 
+  /**
+   * Has the library that decodes brought on a thread of its own, for whoever will open a recording
+   * but has other things to do first. Nothing depends on it.
+   */
+  public static void ahead() {
+    Thread.ofPlatform().daemon().name("library").start(Footage::bring);
+  }
+
+  private static void bring() {
+    try {
+      Native.ready();
+    } catch (LinkageError missing) {
+      // Whoever opens a recording meets it again and says so.
+    }
+  }
+
   /** Opens a recording by its content and lists its frames, which reads the file once. */
   public static Opening open(Path file, Watch watch) {
     Native.ready();

@@ -17,6 +17,9 @@ final class Survey {
   /** How much of an edge's steepness must be left in the mean. */
   private static final float STEADY = 0.33f;
 
+  /** Sums of so many frames' steepness, at most 510 each, are below 32 768. */
+  static final int MOST_FRAMES = 64;
+
   /** In taller pictures every second row is enough. */
   private static final int TALL = 800;
 
@@ -31,40 +34,46 @@ final class Survey {
 
   private final int width;
   private final int height;
-  private final int[] across;
-  private final int[] down;
-  private final int[] any;
   private final int step;
+
+  // Sums over frames, of the rows that are looked at one after the other. So few frames fit a
+  // short,
+  // and memory touched for the first time is what looking at them costs most.
+  private final short[] across;
+  private final short[] down;
+  private final short[] any;
   private int frames;
 
   Survey(int width, int height) {
     this.width = width;
     this.height = height;
-    across = new int[width * height];
-    down = new int[width * height];
-    any = new int[width * height];
     step = height > TALL ? 2 : 1;
+    int size = width * ((height + step - 1) / step);
+    across = new short[size];
+    down = new short[size];
+    any = new short[size];
   }
 
-  /** Takes a frame, row by row; refuses one of another size. */
+  /** Takes a frame, row by row; refuses one of another size, and one too many. */
   boolean take(byte[] frame, int wide) {
-    if (wide != width || frame.length != width * height) {
+    if (frames == MOST_FRAMES || wide != width || frame.length != width * height) {
       return false;
     }
     frames++;
     for (int y = 1; y < height - 1; y += step) {
-      row(frame, y * width);
+      row(frame, y * width, y / step * width);
     }
     return true;
   }
 
-  private void row(byte[] pixels, int row) {
-    for (int i = row + 1; i < row + width - 1; i++) {
+  private void row(byte[] pixels, int row, int kept) {
+    for (int x = 1; x < width - 1; x++) {
+      int i = row + x;
       int gx = (pixels[i + 1] & 255) - (pixels[i - 1] & 255);
       int gy = (pixels[i + width] & 255) - (pixels[i - width] & 255);
-      across[i] += gx;
-      down[i] += gy;
-      any[i] += Math.abs(gx) + Math.abs(gy);
+      across[kept + x] += (short) gx;
+      down[kept + x] += (short) gy;
+      any[kept + x] += (short) (Math.abs(gx) + Math.abs(gy));
     }
   }
 
@@ -75,7 +84,7 @@ final class Survey {
     int[] count = new int[columns * rows];
     for (int y = 1; y < height - 1; y += step) {
       for (int x = 1; x < width - 1; x++) {
-        int i = y * width + x;
+        int i = y / step * width + x;
         int steady = Math.abs(across[i]) + Math.abs(down[i]);
         if (steady >= 2 * STEEP * frames && steady >= STEADY * any[i]) {
           count[y / BLOCK * columns + x / BLOCK]++;
