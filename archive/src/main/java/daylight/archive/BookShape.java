@@ -273,12 +273,18 @@ public final class BookShape {
           .amount("to", Dimension.LENGTH, Bare.DISTANCE)
           .words("what")
           .plain("altered", Shape.Kind.YES_NO);
+  static final Section PIN =
+      Section.named("pin")
+          .words("of")
+          .plain("across", Shape.Kind.NUMBER)
+          .plain("down", Shape.Kind.NUMBER);
   static final Section MEDIA =
       entry("media")
           .oneOf("kind", Papers.Media.Kind.class)
           .plain("file", Shape.Kind.FILE)
           .plain("sha256", Shape.Kind.SHA256)
-          .words("pass");
+          .words("pass")
+          .rows("pins", PIN);
   static final Section CONSENT =
       entry("consent").words("who", "what").plain("when", Shape.Kind.TIME).words("signature");
   static final Section TICKET =

@@ -1,8 +1,10 @@
 package daylight.archive;
 
 import daylight.archive.form.Fields;
+import daylight.archive.form.FormTrouble;
 import daylight.line.book.Entry;
 import daylight.line.book.Papers;
+import daylight.line.measure.Argument;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what belongs to a visit beside its measurements. */
 final class PaperReader {
+  /** No picture is wider or higher, pixels. */
+  private static final double MOST_PIXELS = 100_000;
+
   private final Clerk clerk;
   private final Moments moments;
   private final MediaFiles files;
@@ -37,15 +42,37 @@ final class PaperReader {
   }
 
   private Papers.Media media(Fields row) {
+    List<Papers.Pin> pins = new ArrayList<>();
+    row.rows("pins").forEach(pin -> pin(row, pin, pins));
     Papers.Media media =
         new Papers.Media(
             clerk.name(row, "media", "M"),
             row.choice("kind", Papers.Media.Kind.class, Papers.Media.Kind.DOCUMENT),
             row.wantedWords("file"),
             row.words("sha256"),
-            row.words("pass"));
+            row.words("pass"),
+            pins);
     files.check(row, media);
     return media;
+  }
+
+  private static void pin(Fields media, Fields row, List<Papers.Pin> pins) {
+    String point = row.wantedWords("of");
+    double across = pixels(row, "across");
+    double down = pixels(row, "down");
+    if (row.sound()) {
+      pins.add(new Papers.Pin(point, across, down));
+    } else {
+      media.spoil();
+    }
+  }
+
+  private static double pixels(Fields row, String key) {
+    Double pixels = row.number(key, 0, MOST_PIXELS);
+    if (!row.has(key)) {
+      row.complain(FormTrouble.MISSING, key, new Argument.Text(key));
+    }
+    return pixels == null ? 0 : pixels;
   }
 
   private Papers.Consent consent(Fields row) {

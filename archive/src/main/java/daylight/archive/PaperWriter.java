@@ -59,6 +59,14 @@ final class PaperWriter {
         .choice("kind", media.kind())
         .words("file", media.file())
         .words("sha256", media.sha256())
-        .words("pass", media.pass());
+        .words("pass", media.pass())
+        .rows("pins", media.pins(), this::pin);
+  }
+
+  private Sheet pin(Papers.Pin pin) {
+    return new Sheet(BookShape.PIN, units)
+        .words("of", pin.point())
+        .words("across", Amount.plain(pin.across()))
+        .words("down", Amount.plain(pin.down()));
   }
 }

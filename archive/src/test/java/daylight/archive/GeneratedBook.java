@@ -436,7 +436,8 @@ public final class GeneratedBook {
                     any(Papers.Media.Kind.class),
                     "media/" + labels,
                     perhaps(() -> "0123456789abcdef".repeat(4)),
-                    perhaps(this::words))),
+                    perhaps(this::words),
+                    some(() -> new Papers.Pin(words(), number(), number())))),
         some(
             () ->
                 new Papers.Consent(

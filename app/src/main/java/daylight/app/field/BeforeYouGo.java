@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** What to know before one goes to a site; only what the book holds, and what follows from it. */
 final class BeforeYouGo {
   /** What can hurt somebody on any visit. */
-  private static final List<Caution> CAUTIONS =
+  static final List<Caution> CAUTIONS =
       List.of(
           Caution.SEWAGE,
           Caution.GAS,

@@ -184,6 +184,11 @@ final class EntryJson {
         .set("keys", own(row.keys()));
   }
 
+  /** The keys of an entry without its identity, to be changed and entered again. */
+  static ObjectNode keys(BookNow.Row row) {
+    return own(row.keys());
+  }
+
   private static ObjectNode own(Tree.Keys keys) {
     ObjectNode out = (ObjectNode) json(keys);
     out.remove("id");
@@ -236,7 +241,7 @@ final class EntryJson {
   }
 
   /** The key that a complaint is about, for the field of a page that it belongs to. */
-  private static String lastKey(String path) {
+  static String lastKey(String path) {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 }

@@ -53,6 +53,8 @@ public final class FieldPages {
     makers.add(new WalkPages(office));
     makers.add(new PushPages(office));
     makers.add(new PushMedia(office));
+    makers.add(new LevelPages(office));
+    makers.add(new PencilPages(office));
     makers.add(new PushFilms(office));
     makers.add(new AnswerPages(office, shelf));
     List<Pages> linked = List.copyOf(makers);

@@ -44,6 +44,11 @@ record PushForm(
         given(request, "zero"));
   }
 
+  /** The same with another reading of the counter at the mouth. */
+  PushForm with(String reads) {
+    return new PushForm(ids, entry, what, reach, bore, head, reads);
+  }
+
   private static UUID id(Context request, String name) {
     return Office.id(given(request, name)).orElseGet(UUID::randomUUID);
   }
@@ -57,13 +62,16 @@ record PushForm(
   }
 
   Tag form(Caller caller, String action, BookNow book, Trouble trouble) {
-    Phrases phrases = caller.phrases();
-    Tag form =
-        Forms.form(caller, action)
-            .add(Forms.hidden("pass", ids.pass().toString()))
-            .add(Forms.hidden("node", ids.node().toString()))
-            .add(Forms.hidden("newreach", ids.reach().toString()))
-            .add(Forms.hidden("end", ids.end().toString()));
+    return fill(Forms.form(caller, action), caller.phrases(), book, trouble)
+        .add(Forms.submit(caller.say("push.begin.go")));
+  }
+
+  /** Puts its fields into a form; returns that. */
+  Tag fill(Tag form, Phrases phrases, BookNow book, Trouble trouble) {
+    form.add(Forms.hidden("pass", ids.pass().toString()))
+        .add(Forms.hidden("node", ids.node().toString()))
+        .add(Forms.hidden("newreach", ids.reach().toString()))
+        .add(Forms.hidden("end", ids.end().toString()));
     Tag ways = Forms.choice("entry", options(phrases, book, "nodes", "entry"), chosenEntry(book));
     form.add(Forms.labelled("entry", phrases.say("push.entry"), ways, null, trouble.of("entry")));
     form.add(
@@ -95,7 +103,7 @@ record PushForm(
             Forms.choice("head", heads, head),
             null,
             trouble.of("head")));
-    form.add(
+    return form.add(
         Forms.line(
             "zero",
             phrases.say("push.zero"),
@@ -103,7 +111,6 @@ record PushForm(
             zero,
             phrases.say("push.zero.hint"),
             trouble.of("zero")));
-    return form.add(Forms.submit(phrases.say("push.begin.go")));
   }
 
   private static List<Forms.Option> options(
@@ -148,6 +155,16 @@ record PushForm(
 
   /** Everything that begins, in the order in which each names the one before. */
   List<Entered> entries(BookNow book, UUID site, UUID visit) {
+    return entries(book, site, visit, 0, EntryJson.object());
+  }
+
+  /**
+   * The same, where the pass may be there already.
+   *
+   * @param base the revision that the pass is written upon; 0 for a new one
+   * @param more keys that the pass has besides; those without a value go
+   */
+  List<Entered> entries(BookNow book, UUID site, UUID visit, int base, ObjectNode more) {
     List<Entered> entries = new ArrayList<>();
     String way = entry;
     if (isNew(entry)) {
@@ -163,9 +180,13 @@ record PushForm(
       keys.put("bore", bore.isEmpty() ? null : bore);
       begin(entries, book, ids.reach(), site, "reaches", keys);
     }
-    ObjectNode pass = EntryJson.object().put("label", label(book, ids.pass(), "P"));
+    ObjectNode pass = book.find(ids.pass()).map(EntryJson::keys).orElseGet(EntryJson::object);
+    pass.put("label", label(book, ids.pass(), "P"));
     pass.put("entry", way);
-    pass.putArray("walk").add(along);
+    if (!pass.has("walk")) {
+      // Legs that were taken since are not forgotten.
+      pass.putArray("walk").add(along);
+    }
     ObjectNode reads = pass.putObject("zero");
     if (zero.isEmpty()) {
       reads.put("unknown", "not read");
@@ -173,7 +194,8 @@ record PushForm(
       reads.put("reads", zero);
     }
     pass.put("head", head.isEmpty() ? "unknown" : head);
-    entries.add(EntryJson.fresh(ids.pass(), visit, "passes", pass));
+    pass.setAll(more);
+    entries.add(EntryJson.changed(ids.pass(), visit, "passes", base, pass));
     return entries;
   }
 

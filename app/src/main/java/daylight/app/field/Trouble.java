@@ -10,21 +10,40 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What is wrong with a form: all of it at once, each beside its line and once more above. */
 final class Trouble {
   private final Map<String, String> byLine = new LinkedHashMap<>();
+  private final Set<String> english = new HashSet<>();
   private final List<String> foreign = new ArrayList<>();
   private final Map<String, String> typed = new HashMap<>();
   private boolean clash;
 
   void at(String line, String why) {
     byLine.putIfAbsent(line, why);
+  }
+
+  /** What the reader of files says of a line, in its English. */
+  void foreignAt(String line, String why) {
+    byLine.merge(line, why, (one, more) -> one + " " + more);
+    english.add(line);
+  }
+
+  /** Whether what is wrong with a line is said in English whatever the language of the page. */
+  boolean isEnglish(String line) {
+    return english.contains(line);
+  }
+
+  /** What belongs to no line, in the reader's English. */
+  void foreign(List<String> why) {
+    foreign.addAll(why);
   }
 
   /** What the archive would not keep, in the reader's English. */
@@ -64,7 +83,10 @@ final class Trouble {
     }
     List<Tag> items = new ArrayList<>();
     byLine.forEach(
-        (line, why) -> items.add(Tag.of("li").add(Tag.of("a", why).with("href", "#" + line))));
+        (line, why) -> {
+          Tag link = Tag.of("a", why).with("href", "#" + line);
+          items.add(Tag.of("li").add(isEnglish(line) ? link.with("lang", "en") : link));
+        });
     foreign.forEach(why -> items.add(Tag.of("li", why).with("lang", "en")));
     if (clash) {
       items.add(Tag.of("li", phrases.say("form.clash")));

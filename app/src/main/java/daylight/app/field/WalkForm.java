@@ -1,7 +1,10 @@
 package daylight.app.field;
 
+import daylight.line.book.Boundary;
+import daylight.line.book.Papers;
 import daylight.report.markup.Tag;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The shapes of the page for the walk; what stands in them comes from {@code walk.js}. Whatever is
@@ -25,6 +28,7 @@ final class WalkForm {
         locate(),
         listed(),
         sketch(),
+        new WalkUnder(phrases).told(),
         answer(),
         landmarks(),
         Parts.paragraph("quiet", say("rules")));
@@ -106,8 +110,13 @@ final class WalkForm {
   }
 
   /** A length: feet with inches beside them, or one figure; the numbers' keypad comes up. */
-  private Tag length(String key, String kind, boolean signed) {
-    String unit = kind.equals("depth") ? units.depth() : units.distance();
+  Tag length(String key, String kind, boolean signed) {
+    String unit =
+        switch (kind) {
+          case "depth" -> units.depth();
+          case "level" -> units.level();
+          default -> units.distance();
+        };
     boolean two = unit.equals("ft") && !key.equals("cable");
     Tag fields =
         Tag.of("div")
@@ -217,7 +226,44 @@ final class WalkForm {
         .add(Tag.of("ul").with("id", "points").with("class", "plain"))
         .add(house())
         .add(between())
-        .add(placed());
+        .add(placed())
+        .add(Tag.of("ul").with("id", "lines-list").with("class", "plain"))
+        .add(lines());
+  }
+
+  /**
+   * Other services by whose mark they are, then walls and boundaries; each by name, not by colour.
+   */
+  private Tag lines() {
+    Tag kinds = Tag.of("select").with("id", "w-line-kind");
+    for (Papers.Service one : Papers.Service.values()) {
+      kinds.add(kind("service." + code(one)));
+    }
+    for (Boundary.Kind one : Boundary.Kind.values()) {
+      kinds.add(kind("boundary." + code(one)));
+    }
+    Tag inside = Tag.of("div").with("class", "pair");
+    for (String one : List.of("1", "2", "3", "4")) {
+      inside.add(choice("line-" + one, one.equals("1") ? "line.from" : "line.then"));
+    }
+    return form(
+        "lines",
+        Parts.paragraph("hint", say("lines.why")),
+        Tag.of("div")
+            .with("class", "line")
+            .add(Tag.of("label", say("line.kind")).with("for", "w-line-kind"))
+            .add(kinds),
+        inside,
+        line("line-left", "line.left"),
+        line("line-right", "line.right"));
+  }
+
+  private Tag kind(String code) {
+    return Tag.of("option", say("js." + code)).with("value", code);
+  }
+
+  private static String code(Enum<?> one) {
+    return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Tag form(String id, Tag... contents) {

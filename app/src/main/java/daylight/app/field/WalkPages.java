@@ -25,14 +25,20 @@ final class WalkPages implements Pages {
           "walk-names.js",
           "walk-fields.js",
           "walk-ground.js",
+          "walk-lines.js",
           "walk-landmarks.js",
           "walk-sketch.js",
           "walk-told.js",
+          "walk-under.js",
+          "push-media.js",
           "walk-ways.js",
+          "levels.js",
+          "level-sums.js",
           "disk.js",
           "enter.js",
           "field.css",
-          "walk.css");
+          "walk.css",
+          "levels.css");
 
   private final Office office;
   private final WalkFit fit;

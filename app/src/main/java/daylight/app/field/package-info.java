@@ -20,8 +20,12 @@
  * spot of the walk lies and how it fits comes from the job that answers the whole book, in metres
  * on the site grid; the page itself checks by arithmetic only.
  *
- * <p>Sources: {@code mdn-accuracy} for fixes; {@code trust-on-phones}; {@code rfc-6265bis} for
- * cookies, RFC 6454 for origins, RFC 9110 for languages.
+ * <p>Pencil sheets are printed and typed by one list of columns, and make the entries that the push
+ * and the walk would have made. Heights of rods are sums in metres, above the first known point.
+ *
+ * <p>Sources: {@code apwa-colours} for marks of other services; {@code mdn-accuracy} for fixes;
+ * {@code trust-on-phones}; {@code rfc-6265bis} for cookies, RFC 6454 for origins, RFC 9110 for
+ * languages.
  */
 @NullMarked
 package daylight.app.field;

@@ -11,8 +11,11 @@ function element(name, attributes, text) {
   return made;
 }
 
-/** Draws points {label, kind, x, y, within} and lines of [x, y]; returns how a touch is understood. */
-export function draw(box, { points, lines, base, feet }) {
+/**
+ * Draws points {label, kind, x, y, within}, lines of [x, y], and what is marked on the ground {style,
+ * says, path} over a picture {href, width, height, ar, ai, br, bi}; returns how a touch is understood.
+ */
+export function draw(box, { points, lines, marked = [], under = null, base, feet }) {
   // Along is to the right and out is up, whatever north is.
   const flat = (x, y) => [y, -x];
   const all = [...points.map((one) => flat(one.x, one.y)), ...lines.flat().map(([x, y]) => flat(x, y))];
@@ -32,10 +35,21 @@ export function draw(box, { points, lines, base, feet }) {
   };
   const svg = element('svg', { viewBox: `0 0 ${WIDTH} ${height.toFixed(1)}`, 'aria-hidden': 'true' });
   const path = (line) => line.map(([x, y]) => at(x, y).map((n) => n.toFixed(1)).join(',')).join(' ');
+  if (under !== null) {
+    const { ar, ai, br, bi } = under;
+    const laid = [ai, ar, -ar, ai, bi - left + spare, br + high].map((n) => (n * scale).toFixed(6));
+    svg.append(element('image', {
+      href: under.href, width: under.width, height: under.height, transform: `matrix(${laid.join(' ')})`, opacity: 0.6 }));
+  }
   const wall = base.map((label) => points.find((one) => one.label === label));
   if (wall[0] && wall[1]) {
     const [[x1, y1], [x2, y2]] = wall.map((one) => at(one.x, one.y));
     svg.append(element('line', { class: 'wall', x1, y1, x2, y2, 'stroke-width': 4 }));
+  }
+  for (const { style, path: through } of marked) {
+    // Edged, so that yellow shows in any light.
+    svg.append(element('polyline', { class: 'edge', points: path(through), 'stroke-width': 5 }),
+      element('polyline', { class: `ink ${style}`, points: path(through), 'stroke-width': 3 }));
   }
   for (const line of lines) {
     svg.append(element('polyline', { class: 'pipe', points: path(line), 'stroke-width': 3 }));
@@ -67,6 +81,12 @@ export function draw(box, { points, lines, base, feet }) {
       boxes.push(spot);
       svg.append(element('text', { x: spot.x, y: spot.y + 12, 'font-size': 14 }, label));
     }
+  }
+  for (const { says, path: through } of marked) {
+    const [[x1, y1], [x2, y2]] = through.slice(0, 2).map(([x, y]) => at(x, y));
+    const width = 7 * says.length;
+    const x = Math.min(Math.max((x1 + x2 - width) / 2, 2), WIDTH - width - 2);
+    svg.append(element('text', { x, y: Math.max((y1 + y2) / 2 - 5, 12), 'font-size': 12 }, says));
   }
   const unit = feet ? 0.3048 : 1;
   const bar = [1, 2, 5, 10, 20, 50, 100, 200].filter((n) => n * unit * scale < WIDTH / 2).at(-1) ?? 1;

@@ -1,12 +1,12 @@
-// Lets the page of the walk be loaded again out of reach. What comes from the archive comes first;
-// only where it cannot be reached is the page shown as it was. Nothing that is written passes here.
+// Lets the pages of the walk and of the levels be loaded again out of reach. What comes from the archive comes first;
+// only where it cannot be reached is a page shown as it was. Nothing that is written passes here.
 
 const OURS = `walk-${new URL(self.registration.scope).pathname}-`;
 const CACHE = OURS + VERSION;
 const MARKS = [
   '/assets/mark.svg', '/assets/DaylightSans-Regular.woff2', '/assets/DaylightSans-Bold.woff2',
 ];
-const isWalk = (url) => /^\/site\/[^/]+\/visit\/[^/]+\/walk$/.test(url.pathname);
+const isWalk = (url) => /^\/site\/[^/]+\/visit\/[^/]+\/(?:walk|levels)$/.test(url.pathname);
 const isShell = (url) => FILES.includes(url.pathname) || MARKS.includes(url.pathname);
 
 self.addEventListener('install', (event) => {

@@ -7,9 +7,11 @@ import { Queue } from './walk-queue.js';
 import { Lengths, moment, free, letter } from './walk-fields.js';
 import { base, checks, placed, METRES } from './walk-ground.js';
 import { landmarkForms } from './walk-landmarks.js';
+import { drawn, lineForm, lines } from './walk-lines.js';
 import { renamed } from './walk-names.js';
 import { draw } from './walk-sketch.js';
 import { answer, list, make, sayer, troubles } from './walk-told.js';
+import { under } from './walk-under.js';
 import { otherWays } from './walk-ways.js';
 
 const page = document.querySelector('#walk');
@@ -28,6 +30,8 @@ let queue;
 let current = null;
 let touched = null;
 let stopDropping = () => {};
+let showLines = () => {};
+let beneath = { show: () => {}, drawn: () => null };
 
 const landmarks = () => queue.all('landmarks');
 const ties = () => queue.all('ties');
@@ -69,6 +73,11 @@ function points() {
   for (const id of ['wall', 'placed-wall']) options(at(`w-${id}`), walls().map((wall) => [wall.join('|'), wall.join('–')]));
   at('wall-line').hidden = walls().length < 2;
   at('house').hidden = rows.length > 0;
+  const named = queue.all('locates').map((one) => one.keys.label).filter((one) => one !== undefined);
+  for (const one of ['1', '2', '3', '4']) options(at(`w-line-${one}`), [['', '–'], ...[...labels, ...named].map((label) => [label, label])]);
+  options(at('w-pin'), [['', '–'], ...[...labels, ...named].map((label) => [label, label])]);
+  showLines(lines(queue, say));
+  beneath.show();
   options(at('w-side'), [['', say('side.unknown')], ...sides(labels)]);
 }
 
@@ -106,7 +115,8 @@ function sketch() {
     kind: waiting.has(label) ? 'waits' : kinds.get(label)?.kind ?? (marks.has(label) ? 'landmark' : 'waits'),
   }));
   touched = draw(at('drawing'), {
-    points: all, lines: queue.answer?.lines ?? [], base: base(landmarks()), feet: told.shown !== 'metres' });
+    points: all, lines: queue.answer?.lines ?? [], marked: drawn(lines(queue, say), ground()),
+    under: beneath.drawn(), base: base(landmarks()), feet: told.shown !== 'metres' });
 }
 
 /* The spot that is being written. */
@@ -395,6 +405,8 @@ async function begin() {
   });
   at('withdraw').addEventListener('click', withdraw);
   landmarkForms({ page, visit, queue, lengths, say, landmark, again });
+  beneath = under({ visit, queue, say, metric: told.shown === 'metres', ground, changed: show, again });
+  showLines = lineForm({ visit, site, queue, say, again });
   stopDropping = otherWays({
     form,
     queue,

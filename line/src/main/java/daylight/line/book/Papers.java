@@ -38,9 +38,16 @@ public record Papers(
    * @param file its name relative to the book, inside the book's folder
    * @param sha256 its digest in lower-case hexadecimal; null when not recorded
    * @param pass the label of the pass it shows; null for none
+   * @param pins where points of the site are seen on it, for a plan or a picture from above that is
+   *     drawn beneath a sketch; nothing is ever computed from it
    */
-  public record Media(Id id, Kind kind, String file, @Nullable String sha256, @Nullable String pass)
+  public record Media(
+      Id id, Kind kind, String file, @Nullable String sha256, @Nullable String pass, List<Pin> pins)
       implements Entry {
+    public Media {
+      pins = List.copyOf(pins);
+    }
+
     /** What a file holds. */
     public enum Kind {
       FOOTAGE,
@@ -49,6 +56,15 @@ public record Papers(
       DOCUMENT
     }
   }
+
+  /**
+   * A point of the site on a picture.
+   *
+   * @param point its label
+   * @param across pixels from the left edge of the picture as it is shown
+   * @param down pixels from its upper edge
+   */
+  public record Pin(String point, double across, double down) {}
 
   /**
    * Somebody agreed to something.

@@ -45,6 +45,10 @@ final class VisitCheck {
     Set<String> passes = Names.labels(visit.passes());
     for (Papers.Media media : visit.papers().media()) {
       faults.known(BookFault.UNKNOWN_PASS, media, "pass", media.pass(), passes);
+      for (int i = 0; i < media.pins().size(); i++) {
+        String point = media.pins().get(i).point();
+        faults.known(BookFault.UNKNOWN_POINT, media, "pins[" + i + "].of", point, names.points());
+      }
     }
     for (Papers.Consent consent : visit.papers().consents()) {
       faults.known(
