@@ -112,6 +112,9 @@ class WholeJobTest {
     pages.put(
         "push", "/site/" + book + "/pass/" + now.in("passes").findFirst().orElseThrow().entry());
     pages.put("walk", visit + "/walk");
+    pages.put("levels", visit + "/levels");
+    pages.put("sheets", visit + "/sheets");
+    pages.put("typed", visit + "/sheets/typed");
     pages.put("answers", "/site/" + book + "/answers");
     for (int width : new int[] {1366, 390}) {
       try (Page page = window.page(width, width == 390 ? 844 : 768)) {

@@ -28,6 +28,8 @@ final class Yard implements AutoCloseable {
     this.folder = folder;
     long self = ProcessHandle.current().pid();
     name = "dl" + self % 1_000_000;
+    // Also where the test is ended from outside, nothing of it is left.
+    Runtime.getRuntime().addShutdownHook(Thread.ofPlatform().unstarted(this::close));
     String net = "10.77." + (1 + self % 250) + ".";
     apart =
         done("ip", "netns", "add", name)

@@ -46,7 +46,7 @@ final class Database {
 
   /** A database whose every commit is on the disk when it returns. */
   static Jdbi connect(Path file) {
-    return Jdbi.create(source(file));
+    return Jdbi.create(source(file, config()));
   }
 
   /**
@@ -64,14 +64,24 @@ final class Database {
     }
   }
 
-  private static SQLiteDataSource source(Path file) {
+  private static SQLiteConfig config() {
     SQLiteConfig config = new SQLiteConfig();
     config.setJournalMode(SQLiteConfig.JournalMode.WAL);
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
     config.enforceForeignKeys(true);
     config.setBusyTimeout(PATIENCE);
     config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+    return config;
+  }
+
+  /** It puts our mark into the head of the file, for which it writes: only where a file begins. */
+  private static SQLiteConfig marking() {
+    SQLiteConfig config = config();
     config.setApplicationId(MARK);
+    return config;
+  }
+
+  private static SQLiteDataSource source(Path file, SQLiteConfig config) {
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
     return source;
@@ -132,20 +142,20 @@ final class Database {
   static Optional<Statement> migrate(Path folder) {
     Flyway flyway =
         Flyway.configure(Database.class.getClassLoader())
-            .dataSource(source(file(folder)))
+            .dataSource(source(file(folder), marking()))
             .locations("classpath:daylight/archive/store")
             .loggers("slf4j")
             .load();
-    boolean newer =
-        Arrays.stream(flyway.info().all())
-            .anyMatch(
-                m ->
-                    m.getState() == MigrationState.FUTURE_SUCCESS
-                        || m.getState() == MigrationState.FUTURE_FAILED);
-    if (newer) {
-      return Optional.of(trouble(ArchiveTrouble.NEWER, folder));
-    }
     try {
+      boolean newer =
+          Arrays.stream(flyway.info().all())
+              .anyMatch(
+                  m ->
+                      m.getState() == MigrationState.FUTURE_SUCCESS
+                          || m.getState() == MigrationState.FUTURE_FAILED);
+      if (newer) {
+        return Optional.of(trouble(ArchiveTrouble.NEWER, folder));
+      }
       flyway.migrate();
       return Optional.empty();
     } catch (FlywayException e) {
