@@ -82,6 +82,12 @@ class FieldSightTest {
     try (Page page = at(name, width)) {
       for (Light light : Light.values()) {
         page.locator("button[value=" + light.code() + "]").click();
+        // Not before the new page is there with its style: until then it is as wide as it likes.
+        Window.until(
+            page,
+            "document.readyState === 'complete' && document.documentElement.dataset.light === '"
+                + light.code()
+                + "'");
         page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true; })");
         assertThat(page.evaluate("document.documentElement.scrollWidth"))
             .as("no page scrolls sideways")

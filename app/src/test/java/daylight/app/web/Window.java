@@ -5,6 +5,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.PlaywrightException;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -129,13 +130,19 @@ public final class Window implements AutoCloseable {
    * whenever the first look finds it not to hold, which pages without inline script forbid.
    */
   public static void until(Page page, String holds) {
+    PlaywrightException last = null;
     for (int tries = 0; tries < TRIES; tries++) {
-      if (Boolean.TRUE.equals(page.evaluate(holds))) {
-        return;
+      try {
+        if (Boolean.TRUE.equals(page.evaluate(holds))) {
+          return;
+        }
+      } catch (PlaywrightException left) {
+        // A page that is being left for the next one answers nothing.
+        last = left;
       }
       page.waitForTimeout(PAUSE);
     }
-    throw new AssertionError("never came to hold: " + holds);
+    throw new AssertionError("never came to hold: " + holds, last);
   }
 
   /** What the browser had to say against the pages. */
