@@ -81,11 +81,7 @@ final class LevelPages implements Pages {
             .put("unit", units.level());
     ObjectNode words = told.putObject("words");
     for (String start : List.of("walk.js.", "levels.js.")) {
-      phrases.messages().stringPropertyNames().stream()
-          .filter(key -> key.startsWith(start))
-          .sorted()
-          .forEach(
-              key -> words.put(key.substring(start.length()), phrases.messages().getProperty(key)));
+      phrases.behind(start).forEach(words::put);
     }
     return told;
   }

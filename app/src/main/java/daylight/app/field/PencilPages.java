@@ -62,6 +62,20 @@ final class PencilPages implements Pages {
     return VisitPages.address(book, visit) + "/sheets";
   }
 
+  private void show(
+      Context reply, BookNow book, BookNow.Row visit, String title, List<Tag> contents) {
+    Phrases phrases = office.caller(reply).phrases();
+    office.show(
+        reply,
+        Sheet.of(phrases.say(title), contents)
+            .under(
+                SitePages.step(book),
+                VisitPages.step(phrases, book, visit),
+                step(phrases, book, visit))
+            .with("pencil.js")
+            .about(book.book()));
+  }
+
   private static Sheet.Step step(Phrases phrases, BookNow book, BookNow.Row visit) {
     return new Sheet.Step(address(book.book(), visit.entry()), phrases.say("pencil.link"));
   }
@@ -77,21 +91,12 @@ final class PencilPages implements Pages {
 
   private void print(Context reply, BookNow book, BookNow.Row visit) {
     Caller caller = office.caller(reply);
-    Phrases phrases = caller.phrases();
     List<Tag> contents = new ArrayList<>();
     contents.add(style());
     contents.addAll(
         new PencilSheets(caller, book, visit, sheet(reply))
             .told(address(book.book(), visit.entry())));
-    office.show(
-        reply,
-        Sheet.of(phrases.say("pencil.link"), contents)
-            .under(
-                SitePages.step(book),
-                VisitPages.step(phrases, book, visit),
-                step(phrases, book, visit))
-            .with("pencil.js")
-            .about(book.book()));
+    show(reply, book, visit, "pencil.link", contents);
   }
 
   /**
@@ -119,15 +124,7 @@ final class PencilPages implements Pages {
                 typed.pencil(),
                 typed.push(),
                 typed.fresh()));
-    office.show(
-        reply,
-        Sheet.of(phrases.say("pencil.typed"), contents)
-            .under(
-                SitePages.step(book),
-                VisitPages.step(phrases, book, visit),
-                step(phrases, book, visit))
-            .with("pencil.js")
-            .about(book.book()));
+    show(reply, book, visit, "pencil.typed", contents);
   }
 
   private void take(Context reply, BookNow book, BookNow.Row visit) {
@@ -242,14 +239,6 @@ final class PencilPages implements Pages {
             Parts.heading(phrases.say("pencil.typed")),
             PencilForm.kept(phrases, visit.entry(), VisitPages.counted(phrases, book, visit)),
             Parts.links(links));
-    office.show(
-        reply,
-        Sheet.of(phrases.say("pencil.typed"), contents)
-            .under(
-                SitePages.step(book),
-                VisitPages.step(phrases, book, visit),
-                step(phrases, book, visit))
-            .with("pencil.js")
-            .about(book.book()));
+    show(reply, book, visit, "pencil.typed", contents);
   }
 }

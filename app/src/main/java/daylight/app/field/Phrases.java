@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -69,6 +70,15 @@ final class Phrases {
     all[0] = count;
     System.arraycopy(told, 0, all, 1, told.length);
     return say(key + (tongue.isOne(count) ? ".one" : ".other"), all);
+  }
+
+  /** All messages whose keys begin so, by the rest of the key: what a script may say. */
+  Map<String, String> behind(String start) {
+    Map<String, String> behind = new TreeMap<>();
+    messages.stringPropertyNames().stream()
+        .filter(key -> key.startsWith(start))
+        .forEach(key -> behind.put(key.substring(start.length()), messages.getProperty(key)));
+    return behind;
   }
 
   /** A kind of finding; an identity that is not in the catalogue is shown as it is written. */

@@ -109,14 +109,7 @@ final class WalkPages implements Pages {
     WalkUnits units = WalkUnits.of(book, caller.look());
     told.putObject("units").put("distance", units.distance()).put("depth", units.depth());
     ObjectNode words = told.putObject("words");
-    String start = "walk.js.";
-    caller.phrases().messages().stringPropertyNames().stream()
-        .filter(key -> key.startsWith(start))
-        .sorted()
-        .forEach(
-            key ->
-                words.put(
-                    key.substring(start.length()), caller.phrases().messages().getProperty(key)));
+    caller.phrases().behind("walk.js.").forEach(words::put);
     return told;
   }
 

@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Entries, their revisions and what is derived from them, in rows. */
 final class Entries {
+  private static final String SITES =
+      "SELECT book, name, address, visits, last_visit, changed_at FROM site_now";
+
   private static final String NOW =
       "SELECT entry, parent, section, place, content FROM entry_now WHERE book = :book";
 
@@ -160,9 +163,7 @@ final class Entries {
   static List<KeptSite> sites(Handle handle, String text) {
     String wanted = text.strip().toLowerCase(Locale.ROOT);
     return handle
-        .createQuery(
-            "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
-                + " ORDER BY name, address, book")
+        .createQuery(SITES + " ORDER BY name, address, book")
         .map((row, _) -> holds(row, wanted) ? Optional.of(site(row)) : Optional.<KeptSite>empty())
         .stream()
         .flatMap(Optional::stream)
@@ -187,9 +188,7 @@ final class Entries {
     int of = handle.createQuery("SELECT COUNT(*) FROM site_now").mapTo(Integer.class).one();
     List<KeptSite> shown =
         handle
-            .createQuery(
-                "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
-                    + " ORDER BY name, address, book LIMIT :most OFFSET :from")
+            .createQuery(SITES + " ORDER BY name, address, book LIMIT :most OFFSET :from")
             .bind("most", most)
             .bind("from", from)
             .map((row, _) -> site(row))
@@ -199,9 +198,7 @@ final class Entries {
 
   static Optional<KeptSite> site(Handle handle, UUID book) {
     return handle
-        .createQuery(
-            "SELECT book, name, address, visits, last_visit, changed_at FROM site_now"
-                + " WHERE book = :book")
+        .createQuery(SITES + " WHERE book = :book")
         .bind("book", text(book))
         .map((row, _) -> site(row))
         .findOne();
