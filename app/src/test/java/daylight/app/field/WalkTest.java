@@ -327,7 +327,8 @@ class WalkTest {
       page.reload();
       page.locator("#insecure").waitFor();
       assertThat(page.locator("#insecure").textContent()).contains("do not load it again");
-      page.locator("#over").click();
+      tap(page, "#over");
+      page.locator("#locate").waitFor();
       assertThat(page.locator("#gnss").isDisabled()).isTrue();
     }
   }
