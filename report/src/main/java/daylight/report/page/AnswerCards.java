@@ -13,6 +13,7 @@ import daylight.line.measure.Dimension;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.EvidenceWords;
+import daylight.report.words.SourceWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,6 +29,7 @@ public final class AnswerCards {
 
   private final Subject subject;
   private final Words words;
+  private final SourceWords sources;
   private final @Nullable Exhibits exhibits;
 
   /** The cards of a page that numbers neither figures nor tables. */
@@ -38,6 +40,7 @@ public final class AnswerCards {
   AnswerCards(Subject subject, @Nullable Exhibits exhibits) {
     this.subject = subject;
     this.words = subject.words();
+    this.sources = new SourceWords(words);
     this.exhibits = exhibits;
   }
 
@@ -174,11 +177,6 @@ public final class AnswerCards {
     return words.say(
         contribution.assumed() ? "report.share.assumed" : "report.share.entry",
         new Argument.Quantity(Dimension.SHARE, contribution.share()),
-        new Argument.Text(source(contribution)));
-  }
-
-  private String source(Contribution contribution) {
-    String prior = "priors." + contribution.source().toLowerCase(Locale.ROOT).replace('-', '_');
-    return contribution.assumed() && words.has(prior) ? words.word(prior) : contribution.source();
+        new Argument.Text(sources.say(contribution.source())));
   }
 }
