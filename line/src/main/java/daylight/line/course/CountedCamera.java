@@ -38,8 +38,7 @@ final class CountedCamera implements Camera {
   @Override
   public Optional<Place> at(double reading, Finding.Moving moving) {
     double rest =
-        (counter.sinceEntry(reading) - zero)
-            / (moving == Finding.Moving.PUSHING ? pushed : pulled);
+        (counter.sinceEntry(reading) - zero) / (moving == Finding.Moving.PUSHING ? pushed : pulled);
     for (PlacedPass.Leg leg : legs) {
       double length = Math.abs(leg.to().distance() - leg.from().distance());
       if (rest <= length || leg.equals(legs.getLast())) {

@@ -29,8 +29,7 @@ final class Following {
       bends.add(new PlacedPass.PlacedBend(bend, placing.place(at), placing.sd(walk, at, cable)));
     }
     List<PlacedPass.Leg> legs = legs(pass);
-    return new PlacedPass(
-        visit.label(), pass.label(), legs, bends, placing.camera(walk, legs));
+    return new PlacedPass(visit.label(), pass.label(), legs, bends, placing.camera(walk, legs));
   }
 
   private List<PlacedPass.Leg> legs(Pass pass) {

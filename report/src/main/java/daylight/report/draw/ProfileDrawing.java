@@ -88,8 +88,7 @@ public final class ProfileDrawing {
   }
 
   private Spot spot(double x) {
-    double sd =
-        profile.known() == Profile.Known.NOTHING ? 0 : profile.at(x).bottom().sd();
+    double sd = profile.known() == Profile.Known.NOTHING ? 0 : profile.at(x).bottom().sd();
     double high = Measured.Z95 * sd * frame.scale().pointsPerMetre() * frame.exaggeration();
     return new Spot(frame.x(x), bottom(x), ground(x), plot.bottom(), 0, high, 0);
   }
