@@ -62,6 +62,7 @@ final class Frame {
         .add(link("stylesheet", "look.css"))
         .add(link("stylesheet", "digs.css"))
         .add(link("stylesheet", "line.css"))
+        .add(link("stylesheet", "why.css"))
         .add(module("places.js"))
         .add(module("moments.js"))
         .add(module("proxies.js"))

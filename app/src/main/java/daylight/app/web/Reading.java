@@ -4,6 +4,7 @@ import daylight.app.Job;
 import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
 import daylight.line.counter.Fitted;
+import daylight.line.measure.FilePlace;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
@@ -11,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** What came of reading a book. */
@@ -40,6 +42,11 @@ sealed interface Reading {
       return handout().book().visits().stream()
           .flatMap(visit -> visit.papers().media().stream())
           .toList();
+    }
+
+    /** Where an entry stands in the file of its book. */
+    Optional<FilePlace> place(UUID entry) {
+      return Optional.ofNullable(outcome.places().get(entry));
     }
 
     /** What the counter of a recording showed; empty where it was not read. */

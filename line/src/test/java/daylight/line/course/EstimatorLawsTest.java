@@ -185,8 +185,8 @@ class EstimatorLawsTest {
     Push checked = Flat.push().check(10, 10.05);
     Wanted length = new Wanted.Length("R1");
 
-    List<Contribution> plain = Flat.line(Flat.book(Flat.push(), 4)).why(length);
-    List<Contribution> with = Flat.line(Flat.book(checked, 4)).why(length);
+    List<Contribution> plain = Flat.line(Flat.book(Flat.push(), 4, 9)).why(length);
+    List<Contribution> with = Flat.line(Flat.book(checked, 4, 9)).why(length);
 
     assertThat(share(plain, Source.Sort.COUNTER_CHECK, "P1-K1")).isZero();
     assertThat(share(with, Source.Sort.COUNTER_CHECK, "P1-K1")).isPositive();
