@@ -19,7 +19,13 @@ final class Assets {
   Assets() {
     for (String name :
         new String[] {
-          "look.css", "places.js", "moments.js", "proxies.js", "reading.js", "mark.svg"
+          "look.css",
+          "switches.css",
+          "places.js",
+          "moments.js",
+          "proxies.js",
+          "reading.js",
+          "mark.svg"
         }) {
       byName.put(name, bytes(OURS + name));
     }

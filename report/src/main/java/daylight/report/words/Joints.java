@@ -25,18 +25,20 @@ final class Joints {
   static void join(Language language, StringBuilder sentence, String shown) {
     if (language != Language.FR || !WORD.matcher(shown).matches()) {
       sentence.append(shown);
-    } else if (shown.startsWith("le ") && drawn(sentence, "de ", "du ")
-        || shown.startsWith("le ") && drawn(sentence, "à ", "au ")) {
+    } else if (shown.startsWith("le ") && drawn(sentence, "du ", "au ")) {
       sentence.append(shown, 3, shown.length());
-    } else if (shown.startsWith("les ") && drawn(sentence, "de ", "des ")
-        || shown.startsWith("les ") && drawn(sentence, "à ", "aux ")) {
+    } else if (shown.startsWith("les ") && drawn(sentence, "des ", "aux ")) {
       sentence.append(shown, 4, shown.length());
     } else {
-      if (opensWithVowel(shown) && !drawn(sentence, "de ", "d’")) {
-        drawn(sentence, "que ", "qu’");
+      if (opensWithVowel(shown) && !put(sentence, "de ", "d’")) {
+        put(sentence, "que ", "qu’");
       }
       sentence.append(shown);
     }
+  }
+
+  private static boolean drawn(StringBuilder sentence, String of, String to) {
+    return put(sentence, "de ", of) || put(sentence, "à ", to);
   }
 
   private static boolean opensWithVowel(String shown) {
@@ -44,9 +46,9 @@ final class Joints {
   }
 
   /** Puts a drawn word in the place of the last one; false where another word stands there. */
-  private static boolean drawn(StringBuilder sentence, String last, String drawn) {
+  private static boolean put(StringBuilder sentence, String last, String drawn) {
     int at = sentence.length() - last.length();
-    boolean itself = at == 0 || at > 0 && !Character.isLetter(sentence.charAt(at - 1));
+    boolean itself = at == 0 || (at > 0 && !Character.isLetter(sentence.charAt(at - 1)));
     if (!itself || !sentence.substring(at).equalsIgnoreCase(last)) {
       return false;
     }

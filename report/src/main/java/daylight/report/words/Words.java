@@ -282,10 +282,14 @@ public final class Words {
   }
 
   private String template(String key, List<Argument> arguments) {
-    for (Argument argument : arguments) {
-      if (argument instanceof Argument.Count(long count)) {
-        String form = key + (language.isOne(count) ? ".one" : ".other");
-        return messages.find(form).orElseGet(() -> messages.get(key));
+    for (int i = 0; i < arguments.size(); i++) {
+      if (arguments.get(i) instanceof Argument.Count(long count)) {
+        String one = messages.find(key + ".one").orElse(null);
+        // Where one is told without its number, none of them cannot be told so.
+        boolean single =
+            one != null && language.isOne(count) && (count == 1 || one.contains("{" + i + "}"));
+        String form = single ? one : messages.find(key + ".other").orElse(null);
+        return form == null ? messages.get(key) : form;
       }
     }
     return messages.get(key);
