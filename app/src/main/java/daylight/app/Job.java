@@ -61,15 +61,30 @@ public final class Job {
   /**
    * What a person may choose.
    *
+   * @param language of what is said; null takes English
    * @param shown units of what is shown; null takes those of the book
    * @param paper for what is printed; null takes Letter where feet are shown and A4 elsewhere
    * @param rules by which data the book is judged and named
    * @param visit label of the visit to judge; null takes the last
    */
   public record Settings(
-      @Nullable Shown shown, @Nullable Paper paper, RuleChoice rules, @Nullable String visit) {
+      @Nullable Language language,
+      @Nullable Shown shown,
+      @Nullable Paper paper,
+      RuleChoice rules,
+      @Nullable String visit) {
     /** What is taken where nobody chooses. */
-    public static final Settings USUAL = new Settings(null, null, RuleChoice.USUAL, null);
+    public static final Settings USUAL = new Settings(null, null, null, RuleChoice.USUAL, null);
+
+    /** The same in a language; null takes English. */
+    public Settings in(@Nullable Language another) {
+      return new Settings(another, shown, paper, rules, visit);
+    }
+
+    /** The same of another visit; null takes the last. */
+    public Settings of(@Nullable String another) {
+      return new Settings(language, shown, paper, rules, another);
+    }
   }
 
   /** What became of the job. */
@@ -196,6 +211,7 @@ public final class Job {
     Line line = Estimator.estimate(book, tracked.tracks(), rules.priors());
     Answers answers = Judge.judge(book, line, rules, visit.get());
     Shots shots = shots(read, files, visit.get(), tracked);
+    Language language = settings.language();
     return new Outcome.Answered(
         new Handout(
             book,
@@ -205,7 +221,7 @@ public final class Job {
             gathered.codes(),
             shots,
             complaints,
-            Language.EN,
+            language == null ? Language.EN : language,
             shown(book),
             paper(book)),
         tracked.counters(),

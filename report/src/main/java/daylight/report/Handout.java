@@ -57,6 +57,11 @@ public record Handout(
     this(book, line, answers, rules, CodeTable.NONE, shots, complaints, language, shown, paper);
   }
 
+  /** The same for another reader: nothing is estimated or judged anew. */
+  public Handout in(Language readers, Shown units) {
+    return new Handout(book, line, answers, rules, codes, shots, complaints, readers, units, paper);
+  }
+
   /** What is drawn and told of it, in the reader's language and units. */
   public Subject subject() {
     return new Subject(

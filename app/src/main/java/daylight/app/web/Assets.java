@@ -22,6 +22,7 @@ final class Assets {
           "look.css",
           "line.css",
           "why.css",
+          "switches.css",
           "places.js",
           "moments.js",
           "proxies.js",

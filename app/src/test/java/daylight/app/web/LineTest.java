@@ -69,10 +69,10 @@ class LineTest {
             .replaceFirst(
                 " +counter-checks:",
                 """
-                        anchors:
-                          - {label: K1, media: M1, at: 0 s, counter: 0 ft}
-                          - {label: K2, media: M1, at: 7.9 s, counter: 84.9 ft}
-                        counter-checks:"""));
+                \\        anchors:
+                \\          - {label: K1, media: M1, at: 0 s, counter: 0 ft}
+                \\          - {label: K2, media: M1, at: 7.9 s, counter: 84.9 ft}
+                \\        counter-checks:"""));
     Path empty = folder.resolve("empty.yaml");
     Files.writeString(
         empty,
@@ -226,12 +226,12 @@ class LineTest {
   @Test
   void whatWasSeenTakesTheCursorToItsPlaceAndHoldsItThere() {
     try (Page page = page(LAPTOP)) {
-      page.locator("tr:has-text('Roots') td").last().click();
+      page.locator("#findings tr:has-text('Roots') td").last().click();
       Window.until(
           page, "document.querySelector('[data-cursor=there]').textContent.includes('Roots')");
       assertThat(told(page, "held")).contains("press again");
       String where = told(page, "where");
-      assertThat(page.locator("tr:has-text('Roots')").textContent()).contains(where);
+      assertThat(page.locator("#findings tr:has-text('Roots')").textContent()).contains(where);
 
       BoundingBox box = page.locator("#profile svg").boundingBox();
       page.mouse().move(box.x + box.width * 0.5, box.y + box.height * 0.5);

@@ -29,7 +29,7 @@ final class ProfileAxes {
     for (int i = 0; i <= last; i++) {
       double x = frame.x(i * step);
       sheet.add(Pen.line(new Stroke(x, plot.bottom(), x, plot.bottom() + 4), Ink.DARK, 1));
-      String text = AxisUnit.length(words.shown()).tick(i * step);
+      String text = AxisUnit.length(words.shown()).tick(i * step, words);
       double half = Typeface.width(text, SIZE, false) / 2;
       sheet.add(Pen.text(x - half, plot.bottom() + 13, text, SIZE, false, Ink.DARK));
     }
@@ -47,7 +47,7 @@ final class ProfileAxes {
       double y = frame.y(i * step);
       if (y > plot.y() + 20 && y < plot.bottom() - 6) {
         sheet.add(Pen.line(new Stroke(plot.x(), y, plot.right(), y), Ink.FAINT, 0.7));
-        String text = AxisUnit.length(shown).tick(i * step);
+        String text = AxisUnit.length(shown).tick(i * step, words);
         double width = Typeface.width(text, SIZE, false);
         sheet.add(Pen.text(plot.x() - 5 - width, y + 2.6, text, SIZE, false, Ink.DARK));
       }

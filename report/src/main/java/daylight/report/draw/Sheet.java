@@ -85,13 +85,13 @@ final class Sheet {
     Route route = subject.route();
     for (StopOrder stop : subject.answers().stops()) {
       String head =
-          words.word("report.stop")
-              + ": "
-              + words.say(
+          words.named(
+              words.word("report.stop"),
+              words.say(
                   "report.stop.what",
                   new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
                   new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-                  new Argument.Label(route.from()));
+                  new Argument.Label(route.from())));
       Box box = new Box(MARGIN, y, WIDTH - 2 * MARGIN, 36);
       svg.add(Pen.box(box, Ink.STOP, Ink.DARK).with("stroke-width", 2));
       double wide = box.width() - 20;
