@@ -47,7 +47,10 @@ sealed interface Reading {
               reader ->
                   new Answered(
                       new Job.Outcome.Answered(
-                          own.in(language, shown), outcome.counters(), outcome.tracks())));
+                          own.in(language, shown),
+                          outcome.counters(),
+                          outcome.tracks(),
+                          outcome.places())));
     }
 
     Handout handout() {
