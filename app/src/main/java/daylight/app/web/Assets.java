@@ -20,11 +20,16 @@ final class Assets {
     for (String name :
         new String[] {
           "look.css",
+          "line.css",
           "switches.css",
           "places.js",
           "moments.js",
           "proxies.js",
           "reading.js",
+          "line.js",
+          "line-film.js",
+          "line-table.js",
+          "line-view.js",
           "mark.svg"
         }) {
       byName.put(name, bytes(OURS + name));

@@ -3,6 +3,7 @@ package daylight.app.web;
 import daylight.app.Job;
 import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
+import daylight.line.counter.Fitted;
 import daylight.line.measure.Shown;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
@@ -43,7 +44,8 @@ sealed interface Reading {
               new Reader(language, shown),
               reader ->
                   new Answered(
-                      new Job.Outcome.Answered(own.in(language, shown), outcome.counters())));
+                      new Job.Outcome.Answered(
+                          own.in(language, shown), outcome.counters(), outcome.tracks())));
     }
 
     Handout handout() {
@@ -64,6 +66,11 @@ sealed interface Reading {
     /** What the counter of a recording showed; empty where it was not read. */
     Optional<FilmCounter> counter(Papers.Media media) {
       return Optional.ofNullable(outcome.counters().get(media.id()));
+    }
+
+    /** The track of each recording and pass of which anything is known. */
+    List<Fitted.OfPass> tracks() {
+      return outcome.tracks();
     }
 
     /** One of the result files; what people look at first does not wait for the others. */

@@ -62,7 +62,13 @@ public final class PlanDrawing {
 
   /** The line from above. */
   public static Tag draw(Subject subject) {
-    return new PlanDrawing(subject).draw();
+    return drawn(subject).sheet();
+  }
+
+  /** The line from above, and where a place lies on it. */
+  public static Drawn drawn(Subject subject) {
+    PlanDrawing plan = new PlanDrawing(subject);
+    return new Drawn(plan.draw(), plan.course::spot);
   }
 
   private Tag draw() {
@@ -164,8 +170,7 @@ public final class PlanDrawing {
   }
 
   private Tag ellipse(Point at, ErrorEllipse ellipse) {
-    double degrees = StrictMath.toDegrees(ellipse.azimuth()) - 90;
-    double turn = frame.turned() ? -degrees - 90 : degrees;
+    double turn = frame.turn(ellipse.azimuth());
     return Tag.of("ellipse")
         .with("rx", frame.length(ellipse.semiMajor()))
         .with("ry", frame.length(ellipse.semiMinor()))

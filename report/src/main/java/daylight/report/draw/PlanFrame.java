@@ -40,6 +40,12 @@ record PlanFrame(Scale scale, boolean turned, double originX, double originY) {
         : new Point(originX + k * p.x(), originY - k * p.y());
   }
 
+  /** How far a line of that bearing, radians, is turned on the sheet: degrees clockwise. */
+  double turn(double bearing) {
+    double degrees = StrictMath.toDegrees(bearing) - 90;
+    return turned ? -degrees - 90 : degrees;
+  }
+
   /** A length on the ground, in points. */
   double length(double metres) {
     return metres * scale.pointsPerMetre();

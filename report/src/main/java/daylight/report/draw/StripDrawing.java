@@ -1,11 +1,13 @@
 package daylight.report.draw;
 
+import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The door for the strip: the pipe straightened out and laid down, the water running to the right,
@@ -30,9 +32,18 @@ public final class StripDrawing {
   private final Legend legend;
   private final Labeller labeller;
   private final StripCanvas canvas;
+  private final List<Laid> bands = new ArrayList<>();
 
   /** One row of the drawing. */
   private record Row(StripRoute strip, StripScale.Cut cut) {}
+
+  /** Where a row came to lie, from its top to its bottom. */
+  private record Laid(StripRoute strip, StripFrame frame, double top, double bottom) {
+    Spot spot(Place place) {
+      double x = frame.x(strip.station(place));
+      return new Spot(x, (top + bottom) / 2, top, bottom, 0, 0, 0);
+    }
+  }
 
   private StripDrawing(String id, Subject subject, double height) {
     this.subject = subject;
@@ -49,6 +60,11 @@ public final class StripDrawing {
 
   /** The strip of every route that was looked into, as high as it takes. */
   public static Tag draw(Subject subject) {
+    return drawn(subject).sheet();
+  }
+
+  /** The same, and where a place lies on it. */
+  public static Drawn drawn(Subject subject) {
     return drawn(ID, subject, rows(subject));
   }
 
@@ -66,7 +82,7 @@ public final class StripDrawing {
     }
     List<Tag> drawn = new ArrayList<>();
     for (List<Row> rows : sheets) {
-      drawn.add(drawn(drawn.isEmpty() ? ID : ID + "-" + (drawn.size() + 1), subject, rows));
+      drawn.add(drawn(drawn.isEmpty() ? ID : ID + "-" + (drawn.size() + 1), subject, rows).sheet());
     }
     return drawn;
   }
@@ -88,10 +104,18 @@ public final class StripDrawing {
     return Math.max(LEAST, Math.ceil(probe.draw(rows) + around));
   }
 
-  private static Tag drawn(String id, Subject subject, List<Row> rows) {
+  private static Drawn drawn(String id, Subject subject, List<Row> rows) {
     StripDrawing drawing = new StripDrawing(id, subject, height(id, subject, rows));
     drawing.draw(rows);
-    return drawing.sheet.finished();
+    return new Drawn(drawing.sheet.finished(), drawing::spot);
+  }
+
+  private Optional<Spot> spot(Place place) {
+    return bands.stream()
+        .filter(band -> band.strip().holds(place))
+        .filter(band -> band.frame().holds(band.strip().station(place)))
+        .findFirst()
+        .map(band -> band.spot(place));
   }
 
   private StripScale scale() {
@@ -138,7 +162,9 @@ public final class StripDrawing {
     Box body = sheet.body();
     for (StripScale.Cut cut : cuts) {
       Box room = new Box(body.x() + LEFT, y, scale.width(), 0);
-      y = StripBand.draw(canvas, strip, pieces, items, scale, cut, room);
+      double bottom = StripBand.draw(canvas, strip, pieces, items, scale, cut, room);
+      bands.add(new Laid(strip, new StripFrame(scale, cut, room.x(), y), y, bottom));
+      y = bottom;
     }
     return foot(strip, scale, y) + 6;
   }
