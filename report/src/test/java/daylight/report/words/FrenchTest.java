@@ -142,7 +142,7 @@ class FrenchTest {
         .isEqualTo("27 novembre 2026");
     assertThat(words.figure(new Argument.Day(LocalDate.of(2026, 8, 1)))).isEqualTo("1er août 2026");
     assertThat(words.figure(new Argument.UncertainLength(new Measured(1.25, 0.01))))
-        .matches("1,25\u00a0m \\(à [\\d,]+\u00a0c?m près\\)");
+        .matches("1,250\u00a0m \\(à 0,020\u00a0m près\\)");
     assertThat(words.figure(new Argument.Probability(0.9)))
         .isEqualTo("probable (90" + NO_BREAK + "%)");
   }
@@ -170,8 +170,15 @@ class FrenchTest {
 
   @Test
   void oneAndNoneAreCountedAlike() {
-    assertThat(words.say("cli.refused", new Argument.Count(0))).startsWith("Une chose");
+    assertThat(readings(0)).startsWith("0 lecture de plus");
+    assertThat(readings(1)).startsWith("1 lecture de plus");
+    assertThat(readings(2)).startsWith("2 lectures de plus");
+    // What says "one" in a word cannot say "none".
     assertThat(words.say("cli.refused", new Argument.Count(1))).startsWith("Une chose");
-    assertThat(words.say("cli.refused", new Argument.Count(2))).startsWith("2 choses");
+    assertThat(words.say("cli.refused", new Argument.Count(0))).startsWith("0 choses");
+  }
+
+  private String readings(int count) {
+    return words.say("figure.ties.fit", new Argument.Count(count), new Argument.Number(1));
   }
 }
