@@ -4,8 +4,8 @@ import daylight.app.Job;
 import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
 import daylight.line.counter.Fitted;
-import daylight.line.measure.Shown;
 import daylight.line.measure.FilePlace;
+import daylight.line.measure.Shown;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** What came of reading a book. */

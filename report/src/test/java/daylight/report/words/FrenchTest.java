@@ -32,6 +32,13 @@ class FrenchTest {
       Set.of(
           "aspect.structure",
           "column.code",
+          "column.source",
+          "readings.node",
+          "readings.visit",
+          "source.sort.node",
+          "cope.origin",
+          "draw.depth",
+          "draw.held.by",
           "draw.legend.strip_joint",
           "friction.manning",
           "kind.joint",
@@ -110,8 +117,7 @@ class FrenchTest {
   @Test
   void itIsSetAsFrenchIs() {
     Pattern loose = Pattern.compile("[^\u00a0]»|«[^\u00a0]| [:;!?%]");
-    Pattern tight =
-        Pattern.compile("[\\p{L}\\d})»\\]][;!?%]|[\\p{L})»}]: |[“”]|\\p{L}'\\p{L}");
+    Pattern tight = Pattern.compile("[\\p{L}\\d})»\\]][;!?%]|[\\p{L})»}]: |[“”]|\\p{L}'\\p{L}");
 
     assertThat(thoseWith(loose)).isEmpty();
     // This one shows what stands in a file.
