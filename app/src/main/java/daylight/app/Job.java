@@ -22,6 +22,7 @@ import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
 import daylight.report.Handout;
 import daylight.report.Report;
+import daylight.report.draw.PlanTurn;
 import daylight.report.page.Paper;
 import daylight.report.shots.Shots;
 import daylight.report.words.Language;
@@ -60,9 +61,20 @@ public final class Job {
    * @param paper for what is printed; null takes Letter where feet are shown and A4 elsewhere
    * @param rules by which data the book is judged and named
    * @param visit label of the visit to judge; null takes the last
+   * @param plan which way up the plan lies
    */
   public record Settings(
-      @Nullable Shown shown, @Nullable Paper paper, RuleChoice rules, @Nullable String visit) {
+      @Nullable Shown shown,
+      @Nullable Paper paper,
+      RuleChoice rules,
+      @Nullable String visit,
+      PlanTurn plan) {
+    /** Where the plan lies as it fits. */
+    public Settings(
+        @Nullable Shown shown, @Nullable Paper paper, RuleChoice rules, @Nullable String visit) {
+      this(shown, paper, rules, visit, PlanTurn.AS_IT_FITS);
+    }
+
     /** What is taken where nobody chooses. */
     public static final Settings USUAL = new Settings(null, null, RuleChoice.USUAL, null);
   }
@@ -191,8 +203,9 @@ public final class Job {
             shots,
             complaints,
             Language.EN,
-            shown(book),
-            paper(book)),
+                shown(book),
+                paper(book))
+            .turned(settings.plan()),
         tracked.counters());
   }
 

@@ -4,6 +4,7 @@ import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
 import daylight.report.words.Words;
+import java.util.TreeMap;
 
 /** Distance along the foot of the profile, height on its left, and the scale in words. */
 final class ProfileAxes {
@@ -26,13 +27,40 @@ final class ProfileAxes {
     int last = (int) Math.floor(route.length() / step + 1e-9);
     sheet.add(
         Pen.line(new Stroke(plot.x(), plot.bottom(), plot.right(), plot.bottom()), Ink.DARK, 1));
+    TreeMap<Double, Double> written = atBreaks(sheet, plot, frame, words);
     for (int i = 0; i <= last; i++) {
-      double x = frame.x(i * step);
-      sheet.add(Pen.line(new Stroke(x, plot.bottom(), x, plot.bottom() + 4), Ink.DARK, 1));
-      String text = AxisUnit.length(words.shown()).tick(i * step);
-      double half = Typeface.width(text, SIZE, false) / 2;
-      sheet.add(Pen.text(x - half, plot.bottom() + 13, text, SIZE, false, Ink.DARK));
+      if (!frame.breaks().hides(i * step)) {
+        double x = frame.x(i * step);
+        sheet.add(Pen.line(new Stroke(x, plot.bottom(), x, plot.bottom() + 4), Ink.DARK, 1));
+        String text = AxisUnit.length(words.shown()).tick(i * step);
+        double half = Typeface.width(text, SIZE, false) / 2;
+        boolean free =
+            written.entrySet().stream()
+                .noneMatch(one -> one.getKey() < x + half + 3 && x - half - 3 < one.getValue());
+        if (free) {
+          written.put(x - half, x + half);
+          sheet.add(Pen.text(x - half, plot.bottom() + 13, text, SIZE, false, Ink.DARK));
+        }
+      }
     }
+  }
+
+  /** The distances at both sides of each break; from where to where they are written. */
+  private static TreeMap<Double, Double> atBreaks(
+      Sheet sheet, Box plot, ProfileFrame frame, Words words) {
+    TreeMap<Double, Double> written = new TreeMap<>();
+    for (ProfileBreaks.Gap gap : frame.breaks().gaps()) {
+      String before = words.length(gap.from());
+      String after = words.length(gap.to());
+      double width = Typeface.width(before, SIZE, false);
+      double left = frame.x(gap.from()) + 4 - width;
+      double right = frame.x(gap.to()) - 4;
+      written.put(left, left + width);
+      written.put(right, right + Typeface.width(after, SIZE, false));
+      sheet.add(Pen.text(left, plot.bottom() + 13, before, SIZE, false, Ink.DARK));
+      sheet.add(Pen.text(right, plot.bottom() + 13, after, SIZE, false, Ink.DARK));
+    }
+    return written;
   }
 
   private static void heights(
