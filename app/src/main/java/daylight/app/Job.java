@@ -15,6 +15,7 @@ import daylight.line.answer.Rules;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Id;
 import daylight.line.book.Visit;
+import daylight.line.counter.Fitted;
 import daylight.line.course.Estimator;
 import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
@@ -85,10 +86,15 @@ public final class Job {
      * The book was answered.
      *
      * @param counters what the counter of each recording showed, where it could be read
+     * @param tracks of each recording and pass of which anything is known, as the line was
+     *     estimated with them
      */
-    record Answered(Handout handout, SortedMap<Id, FilmCounter> counters) implements Outcome {
+    record Answered(
+        Handout handout, SortedMap<Id, FilmCounter> counters, List<Fitted.OfPass> tracks)
+        implements Outcome {
       public Answered {
         counters = Collections.unmodifiableSortedMap(new TreeMap<>(counters));
+        tracks = List.copyOf(tracks);
       }
 
       /** The results by file name. */
@@ -206,7 +212,8 @@ public final class Job {
                 shown(book),
                 paper(book))
             .turned(settings.plan()),
-        tracked.counters());
+        tracked.counters(),
+        tracked.passes());
   }
 
   private Shots shots(ReadBook read, BookFiles files, Visit visit, Tracked tracked) {

@@ -79,7 +79,7 @@ class DemoPropertiesTest {
   @MethodSource("properties")
   void theAnswerIsWhatTheScenarioMeans(DemoTruth truth) {
     Handout handout = answered(truth);
-    assertThat(CorpusLine.of(new Job.Outcome.Answered(handout, new TreeMap<>())))
+    assertThat(CorpusLine.of(new Job.Outcome.Answered(handout, new TreeMap<>(), List.of())))
         .isEqualTo(truth.answer());
     assertThat(handout.answers().lines().getFirst().to(Question.WHAT_NOW).state())
         .isEqualTo(State.ANSWERED);
@@ -209,7 +209,7 @@ class DemoPropertiesTest {
 
   private static Handout answered(DemoTruth truth) {
     if (Job.answer(file(truth), Job.Settings.USUAL)
-        instanceof Job.Outcome.Answered(var handout, var _)) {
+        instanceof Job.Outcome.Answered(var handout, var _, var _)) {
       return handout;
     }
     throw new AssertionError(truth.name() + " is refused");

@@ -66,7 +66,8 @@ class TestsOnTheLineTest {
 
   private Handout answered(String tests) throws IOException {
     Path book = Files.writeString(folder.resolve("field-book.yaml"), SITE + tests.indent(4));
-    if (Job.answer(book, Job.Settings.USUAL) instanceof Job.Outcome.Answered(var handout, var _)) {
+    if (Job.answer(book, Job.Settings.USUAL)
+        instanceof Job.Outcome.Answered(var handout, var _, var _)) {
       return handout;
     }
     throw new AssertionError("refused: " + wrong(tests));

@@ -80,7 +80,12 @@ final class ExampleLine {
                 List.of(
                     new PlacedPass.Leg(new Place("R1", 0), new Place("R1", 14.1)),
                     new PlacedPass.Leg(new Place("R2", 0), new Place("R2", 11.57))),
-                List.of())),
+                List.of(),
+                (reading, _) ->
+                    Optional.of(
+                        reading < 14.1
+                            ? new Place("R1", Math.max(0, reading))
+                            : new Place("R2", Math.min(reading - 14.1, 11.57))))),
         List.of(
             fit("L1", "R1", 2.8, new PlanPoint(3.9, 3.0), 0.05, 0.87, 0.4),
             fit("L2", "R1", 7.0, new PlanPoint(8.1, 2.9), -0.09, 0.85, 0.7),

@@ -19,7 +19,17 @@ final class Assets {
   Assets() {
     for (String name :
         new String[] {
-          "look.css", "places.js", "moments.js", "proxies.js", "reading.js", "mark.svg"
+          "look.css",
+          "line.css",
+          "places.js",
+          "moments.js",
+          "proxies.js",
+          "reading.js",
+          "line.js",
+          "line-film.js",
+          "line-table.js",
+          "line-view.js",
+          "mark.svg"
         }) {
       byName.put(name, bytes(OURS + name));
     }

@@ -13,27 +13,21 @@ import daylight.report.words.Words;
 import java.util.List;
 import java.util.Optional;
 
-/** What was seen in the pipe: the recordings, and a table of it with its pictures. */
+/** What was seen in the pipe: a table of it with its pictures. */
 final class Findings {
-  private final Property property;
-  private final Reading.Answered answered;
   private final Subject subject;
   private final Words words;
   private final FindingWords said;
   private final CodeWords codes;
-  private final List<Recording> recordings;
   private final Moments moments;
   private final boolean pictured;
 
   Findings(Property property, Reading.Answered answered) {
-    this.property = property;
-    this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     this.codes = new CodeWords(words, subject.codes());
-    this.recordings = Recording.of(property, answered);
-    this.moments = new Moments(property, subject, recordings);
+    this.moments = new Moments(property, subject, Recording.of(property, answered));
     this.pictured =
         Captions.findings(subject).stream().anyMatch(finding -> moments.knows(finding.finding()));
   }
@@ -51,10 +45,7 @@ final class Findings {
     if (!findings.isEmpty() && !subject.codes().isEmpty()) {
       log.add(Tag.of("p", codes.whose()));
     }
-    return recordings.isEmpty()
-        ? section.add(log)
-        : section.add(
-            Pieces.pair("seen", new Players(property, answered, recordings, words).all(), log));
+    return section.add(log);
   }
 
   private Tag none() {

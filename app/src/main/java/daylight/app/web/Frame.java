@@ -61,10 +61,12 @@ final class Frame {
         .add(link("icon", "mark.svg"))
         .add(link("stylesheet", "look.css"))
         .add(link("stylesheet", "digs.css"))
+        .add(link("stylesheet", "line.css"))
         .add(module("places.js"))
         .add(module("moments.js"))
         .add(module("proxies.js"))
-        .add(module("reading.js"));
+        .add(module("reading.js"))
+        .add(module("line.js"));
   }
 
   private static Tag link(String what, String asset) {

@@ -27,6 +27,16 @@ final class Pieces {
     return Tag.of("p", text).with("class", style);
   }
 
+  /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
+  static Tag drawing(String heading, Tag sheet) {
+    return Tag.of("div")
+        .with("class", "drawing")
+        .with("tabindex", "0")
+        .with("role", "group")
+        .with("aria-label", heading)
+        .add(sheet);
+  }
+
   /** Minutes and seconds of a recording, as players show them. */
   static String moment(double seconds) {
     long whole = (long) StrictMath.floor(seconds);

@@ -3,10 +3,7 @@ package daylight.app.web;
 import daylight.line.answer.Caution;
 import daylight.line.measure.Statement;
 import daylight.report.draw.FrostDrawing;
-import daylight.report.draw.PlanDrawing;
-import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.PumpDrawing;
-import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.page.ComplaintTold;
@@ -37,9 +34,7 @@ final class PropertyPage {
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
     contents.add(Pieces.pair("opening", opening(), new AnswerList(subject).all()));
-    contents.add(drawing("plan", "report.plan", PlanDrawing.draw(subject)));
-    contents.add(drawing("profile", "report.profile", ProfileDrawing.draw(subject)));
-    contents.add(drawing("strip", "web.strip", StripDrawing.draw(subject)));
+    contents.add(new LineSection(property, answered).section());
     List<Tag> pumps = PumpDrawing.sheets(subject);
     if (!pumps.isEmpty()) {
       contents.add(drawings("pumps", "report.pumps", pumps));
@@ -89,7 +84,6 @@ final class PropertyPage {
         .addAll(new ServiceTable(subject).told(words.word("report.services.caption")));
   }
 
-  /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
   private Tag drawing(String id, String key, Tag svg) {
     return drawings(id, key, List.of(svg));
   }
@@ -98,13 +92,7 @@ final class PropertyPage {
     String heading = words.word(key);
     Tag section = Pieces.section(id, heading);
     for (Tag sheet : sheets) {
-      section.add(
-          Tag.of("div")
-              .with("class", "drawing")
-              .with("tabindex", "0")
-              .with("role", "group")
-              .with("aria-label", heading)
-              .add(sheet));
+      section.add(Pieces.drawing(heading, sheet));
     }
     return section;
   }

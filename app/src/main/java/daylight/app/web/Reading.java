@@ -3,6 +3,7 @@ package daylight.app.web;
 import daylight.app.Job;
 import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
+import daylight.line.counter.Fitted;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
@@ -44,6 +45,11 @@ sealed interface Reading {
     /** What the counter of a recording showed; empty where it was not read. */
     Optional<FilmCounter> counter(Papers.Media media) {
       return Optional.ofNullable(outcome.counters().get(media.id()));
+    }
+
+    /** The track of each recording and pass of which anything is known. */
+    List<Fitted.OfPass> tracks() {
+      return outcome.tracks();
     }
 
     /** One of the result files; what people look at first does not wait for the others. */

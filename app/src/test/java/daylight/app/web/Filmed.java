@@ -97,7 +97,8 @@ final class Filmed {
             bare.language(),
             bare.shown(),
             bare.paper()),
-        answered.counters());
+        answered.counters(),
+        answered.tracks());
   }
 
   private static Shots shots() {

@@ -28,7 +28,8 @@ final class Following {
       Walk.Reached at = placing.lens(walk, cable);
       bends.add(new PlacedPass.PlacedBend(bend, placing.place(at), placing.sd(walk, at, cable)));
     }
-    return new PlacedPass(visit.label(), pass.label(), legs(pass), bends);
+    List<PlacedPass.Leg> legs = legs(pass);
+    return new PlacedPass(visit.label(), pass.label(), legs, bends, placing.camera(walk, legs));
   }
 
   private List<PlacedPass.Leg> legs(Pass pass) {

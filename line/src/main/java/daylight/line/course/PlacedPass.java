@@ -11,8 +11,10 @@ import java.util.List;
  * @param pass the label of the pass
  * @param legs one for each reach it was in, in its order; none when nothing tells how far it came
  * @param bends in the order in which they were noted
+ * @param camera where its lens was when the counter showed so much
  */
-public record PlacedPass(String visit, String pass, List<Leg> legs, List<PlacedBend> bends) {
+public record PlacedPass(
+    String visit, String pass, List<Leg> legs, List<PlacedBend> bends, Camera camera) {
   public PlacedPass {
     legs = List.copyOf(legs);
     bends = List.copyOf(bends);

@@ -284,6 +284,16 @@ final class Placing {
     return walk.at(x, reading, Finding.Moving.PUSHING, -1);
   }
 
+  /** Where the lens of a walk was, whatever its counter shows. */
+  Camera camera(Walk walk, List<PlacedPass.Leg> legs) {
+    return new CountedCamera(
+        walk.counter(),
+        x[walk.zero()],
+        walk.grown(x, Finding.Moving.PUSHING),
+        walk.grown(x, Finding.Moving.PULLING),
+        legs);
+  }
+
   /** The way of a walk from its entry to a place, one leg for each reach. */
   List<PlacedPass.Leg> upTo(Walk walk, Walk.Reached to) {
     return between(walk, end(walk, walk.limbs().getFirst(), false), to);

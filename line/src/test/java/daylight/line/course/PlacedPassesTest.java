@@ -7,6 +7,8 @@ import daylight.line.book.Bend;
 import daylight.line.book.Finding;
 import daylight.line.book.Node;
 import daylight.line.book.Pass;
+import daylight.line.book.Place;
+import daylight.line.book.Where;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -68,6 +70,37 @@ class PlacedPassesTest {
     assertThat(pass.legs().getFirst().to().distance()).isCloseTo(6.5, within(0.3));
     assertThat(only(Flat.line(Flat.ground().reach("R1", "N1", "N2").pass(mute).book())).legs())
         .isEmpty();
+  }
+
+  @Test
+  void theCameraIsWhereWhatItSawIsPushedOrPulled() {
+    Push push =
+        new Push("P1", "N1", "R1", "R2")
+            .seen("roots", 2.5, Map.of())
+            .node(8, "J", Finding.Moving.PUSHING)
+            .seen("crack", 10.5, Map.of())
+            .end(11, Pass.Why.OBSTRUCTION, null);
+    Line line =
+        Flat.line(
+            Flat.ground()
+                .node("J", Node.Kind.JUNCTION)
+                .reach("R1", "N1", "J")
+                .reach("R2", "J", "N2")
+                .pass(push)
+                .book());
+    Camera camera = only(line).camera();
+
+    for (PlacedFinding placed : line.findings()) {
+      double reading = ((Where.AtCable) placed.finding().where()).cable().value();
+      Place at = camera.at(reading, placed.finding().moving()).orElseThrow();
+      assertThat(at.reach()).isEqualTo(placed.from().reach());
+      assertThat(at.distance()).isCloseTo(placed.from().distance(), within(1e-9));
+    }
+    Place pushed = camera.at(5, Finding.Moving.PUSHING).orElseThrow();
+    Place pulled = camera.at(5, Finding.Moving.PULLING).orElseThrow();
+    assertThat(pulled.distance()).as("a taut cable has no slack").isGreaterThan(pushed.distance());
+    assertThat(camera.at(-1, Finding.Moving.PUSHING).orElseThrow().distance()).isZero();
+    assertThat(camera.at(99, Finding.Moving.PUSHING)).contains(only(line).legs().getLast().to());
   }
 
   private static PlacedPass only(Line line) {

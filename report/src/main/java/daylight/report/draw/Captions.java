@@ -71,7 +71,7 @@ public final class Captions {
   }
 
   /** A node by its label and, where somebody noted it, what it is; its sign tells its kind. */
-  static String node(Subject subject, String label) {
+  public static String node(Subject subject, String label) {
     return subject
         .book()
         .site()

@@ -9,12 +9,14 @@ import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
+import daylight.line.survey.ErrorEllipse;
 import daylight.line.survey.PlanPoint;
 import daylight.report.markup.Tag;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -194,6 +196,29 @@ final class PlanCourse {
         .filter(run -> !run.stations().isEmpty())
         .map(run -> frame.at(Between.spot(run, place.distance())))
         .orElse(null);
+  }
+
+  /** The same with the region that holds it; empty where its reach was not found. */
+  Optional<Spot> spot(Place place) {
+    return subject
+        .line()
+        .findRun(place.reach())
+        .filter(run -> run.path() instanceof Run.Path.Found)
+        .map(run -> spot(run, place.distance()));
+  }
+
+  private Spot spot(Run run, double distance) {
+    Point at = frame.at(Between.spot(run, distance));
+    Station near = ((Run.Path.Found) run.path()).nearest(distance);
+    ErrorEllipse region = ErrorEllipse.of(near.spread(), 0.95);
+    return new Spot(
+        at.x(),
+        at.y(),
+        at.y(),
+        at.y(),
+        frame.length(region.semiMajor()),
+        frame.length(region.semiMinor()),
+        frame.turn(region.azimuth()));
   }
 
   /** The findings of the visit shown, along the reaches. */

@@ -65,7 +65,13 @@ public final class PlanDrawing {
 
   /** The line from above, with all that it has to say on one sheet. */
   public static Tag draw(Subject subject) {
-    return new PlanDrawing(subject).made().finished();
+    return drawn(subject).sheet();
+  }
+
+  /** The same, and where a place lies on it. */
+  public static Drawn drawn(Subject subject) {
+    PlanDrawing plan = new PlanDrawing(subject);
+    return new Drawn(plan.made().finished(), plan.course::spot);
   }
 
   /** The same on a sheet of paper, with as many behind it as its numbers take. */
@@ -173,7 +179,7 @@ public final class PlanDrawing {
   }
 
   private Tag ellipse(Point at, ErrorEllipse ellipse) {
-    double turn = frame.turned(ellipse.azimuth()) - 90;
+    double turn = frame.turn(ellipse.azimuth());
     return Tag.of("ellipse")
         .with("rx", frame.length(ellipse.semiMajor()))
         .with("ry", frame.length(ellipse.semiMinor()))

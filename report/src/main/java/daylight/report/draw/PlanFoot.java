@@ -37,7 +37,7 @@ final class PlanFoot {
 
   /** The grid is the site's own, so the arrow says "grid". */
   private static void north(Sheet sheet, PlanFrame frame, Words words, double x, double y) {
-    double turn = frame.turned(0);
+    double turn = frame.turn(0) + 90;
     sheet.add(
         Tag.of("g")
             .with(

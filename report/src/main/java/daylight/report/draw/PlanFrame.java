@@ -100,14 +100,14 @@ record PlanFrame(Scale scale, double up, double originX, double originY) {
         originX + k * (n * p.x() - e * p.y()), originY - k * (e * p.x() + n * p.y()));
   }
 
-  /** How far a direction on the ground is turned clockwise from up on the sheet, degrees. */
-  double turned(double bearing) {
-    return StrictMath.toDegrees(bearing - up);
-  }
-
   /** Whether grid north is up. */
   boolean isNorthUp() {
     return up == 0;
+  }
+
+  /** How far a line of that bearing, radians, is turned on the sheet: degrees clockwise. */
+  double turn(double bearing) {
+    return StrictMath.toDegrees(bearing - up) - 90;
   }
 
   /** A length on the ground, in points. */

@@ -1,6 +1,7 @@
 package daylight.report.draw;
 
 import daylight.line.book.Node;
+import daylight.line.book.Place;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Route;
@@ -11,6 +12,7 @@ import daylight.line.measure.Measured;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The door for the drawing from the side, along the main route. */
@@ -70,12 +72,31 @@ public final class ProfileDrawing {
 
   /** The line from the side, with all that it has to say on one sheet. */
   public static Tag draw(Subject subject) {
-    return new ProfileDrawing(subject).made().finished();
+    return drawn(subject).sheet();
+  }
+
+  /** The same, and where a place lies on it. */
+  public static Drawn drawn(Subject subject) {
+    ProfileDrawing drawing = new ProfileDrawing(subject);
+    return new Drawn(drawing.made().finished(), drawing::spot);
   }
 
   /** The same on a sheet of paper, with as many behind it as its numbers take. */
   public static List<Tag> sheets(Subject subject) {
     return new ProfileDrawing(subject).made().sheets();
+  }
+
+  private Optional<Spot> spot(Place place) {
+    OptionalDouble station = route.station(place);
+    return station.isPresent() && route.length() > 0
+        ? Optional.of(spot(station.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private Spot spot(double x) {
+    double sd = profile.known() == Profile.Known.NOTHING ? 0 : profile.at(x).bottom().sd();
+    double high = Measured.Z95 * sd * frame.scale().pointsPerMetre() * frame.exaggeration();
+    return new Spot(frame.x(x), bottom(x), ground(x), plot.bottom(), 0, high, 0);
   }
 
   private String way() {

@@ -1,11 +1,13 @@
 package daylight.report.draw;
 
+import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The door for the strip: the pipe straightened out and laid down, the water running to the right,
@@ -39,9 +41,18 @@ public final class StripDrawing {
   private final double room;
 
   private final double high;
+  private final List<Laid> bands = new ArrayList<>();
 
   /** One row of the drawing. */
   private record Row(StripRoute strip, StripScale.Cut cut) {}
+
+  /** Where a row came to lie, from its top to its bottom. */
+  private record Laid(StripRoute strip, StripFrame frame, double top, double bottom) {
+    Spot spot(Place place) {
+      double x = frame.x(strip.station(place));
+      return new Spot(x, (top + bottom) / 2, top, bottom, 0, 0, 0);
+    }
+  }
 
   private StripDrawing(String id, Subject subject, List<Row> rows) {
     this.subject = subject;
@@ -68,11 +79,16 @@ public final class StripDrawing {
 
   /** The strip of every route that was looked into, as high as it takes. */
   public static Tag draw(Subject subject) {
+    return drawn(subject).sheet();
+  }
+
+  /** The same, and where a place lies on it. */
+  public static Drawn drawn(Subject subject) {
     StripDrawing drawing = new StripDrawing(ID, subject, rows(subject));
     drawing.draw();
     double beside = drawing.beside();
     drawing.end(beside <= drawing.high + A_LITTLE ? beside : drawing.high);
-    return drawing.sheet.finished();
+    return new Drawn(drawing.sheet.finished(), drawing::spot);
   }
 
   /** The same on as many sheets as it takes, of which none is higher than it has to be. */
@@ -113,6 +129,14 @@ public final class StripDrawing {
     return measuring.strips.stream()
         .flatMap(strip -> scale.cuts(strip).stream().map(cut -> new Row(strip, cut)))
         .toList();
+  }
+
+  private Optional<Spot> spot(Place place) {
+    return bands.stream()
+        .filter(band -> band.strip().holds(place))
+        .filter(band -> band.frame().holds(band.strip().station(place)))
+        .findFirst()
+        .map(band -> band.spot(place));
   }
 
   private StripScale scale() {
@@ -187,7 +211,9 @@ public final class StripDrawing {
     Box body = sheet.body();
     for (StripScale.Cut cut : cuts) {
       Box room = new Box(body.x() + LEFT, y, scale.width(), 0);
-      y = StripBand.draw(canvas, strip, pieces, items, scale, cut, room);
+      double bottom = StripBand.draw(canvas, strip, pieces, items, scale, cut, room);
+      bands.add(new Laid(strip, new StripFrame(scale, cut, room.x(), y), y, bottom));
+      y = bottom;
     }
     return foot(strip, scale, y) + BETWEEN;
   }

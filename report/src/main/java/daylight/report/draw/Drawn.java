@@ -1,0 +1,18 @@
+package daylight.report.draw;
+
+import daylight.line.book.Place;
+import daylight.report.markup.Tag;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A drawing, and where on it a place of the line lies.
+ *
+ * @param spots empty for a place that it does not show
+ */
+public record Drawn(Tag sheet, Function<Place, Optional<Spot>> spots) {
+  /** Where a place lies on it; empty where it is not shown. */
+  public Optional<Spot> at(Place place) {
+    return spots.apply(place);
+  }
+}

@@ -1,0 +1,69 @@
+package daylight.report.view;
+
+import daylight.line.book.Finding;
+import daylight.line.counter.Track;
+import daylight.line.course.Camera;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which place of the line a recording shows when, as far as its track knows.
+ *
+ * @param media the identity of the recording
+ * @param moments by rising time; each holds until the next
+ */
+public record Ride(String media, List<Moment> moments) {
+  /** Which way the camera goes is seen over so long on either side, seconds. */
+  private static final double WHILE = 1;
+
+  public Ride {
+    moments = List.copyOf(moments);
+  }
+
+  /**
+   * From a moment on a sample is shown.
+   *
+   * @param seconds from the first frame
+   * @param sample −1 where it is not known
+   * @param bridged whether the counter was filled in there between two readings
+   */
+  record Moment(double seconds, int sample, boolean bridged) {}
+
+  /**
+   * The way of a recording through a line.
+   *
+   * @param media the identity of the recording
+   * @param camera where the lens of the pass was that it shows
+   */
+  public static Ride of(String media, Track track, Camera camera, Views views) {
+    List<Track.Sample> read = track.samples();
+    List<Moment> moments = new ArrayList<>();
+    int back = 0;
+    int ahead = 0;
+    int last = -2;
+    boolean bridged = false;
+    for (int i = 0; i < read.size(); i++) {
+      Track.Sample now = read.get(i);
+      while (read.get(back).seconds() < now.seconds() - WHILE) {
+        back++;
+      }
+      while (ahead + 1 < read.size() && read.get(ahead).seconds() < now.seconds() + WHILE) {
+        ahead++;
+      }
+      boolean pulled = read.get(ahead).counter() < read.get(back).counter();
+      int sample = now.state() == Track.State.UNKNOWN ? -1 : place(now, pulled, camera, views);
+      boolean guess = now.state() == Track.State.BRIDGED;
+      if (sample != last || guess != bridged) {
+        moments.add(new Moment(now.seconds(), sample, guess));
+        last = sample;
+        bridged = guess;
+      }
+    }
+    return new Ride(media, moments);
+  }
+
+  private static int place(Track.Sample now, boolean pulled, Camera camera, Views views) {
+    Finding.Moving moving = pulled ? Finding.Moving.PULLING : Finding.Moving.PUSHING;
+    return camera.at(now.counter(), moving).flatMap(views::nearest).orElse(-1);
+  }
+}
