@@ -201,14 +201,14 @@ public final class Job {
     Shots shots = shots(read, files, visit.get(), tracked);
     return new Outcome.Answered(
         new Handout(
-            book,
-            line,
-            answers,
-            rules,
-            gathered.codes(),
-            shots,
-            complaints,
-            Language.EN,
+                book,
+                line,
+                answers,
+                rules,
+                gathered.codes(),
+                shots,
+                complaints,
+                Language.EN,
                 shown(book),
                 paper(book))
             .turned(settings.plan()),

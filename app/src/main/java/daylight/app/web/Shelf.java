@@ -48,7 +48,9 @@ public final class Shelf {
   public synchronized String address(String name, Path book, @Nullable String visit, Home home) {
     Job.Settings usual = Job.Settings.USUAL;
     Opened opened =
-        new Opened(book, new Job.Settings(usual.shown(), usual.paper(), usual.rules(), visit, usual.plan()));
+        new Opened(
+            book,
+            new Job.Settings(usual.shown(), usual.paper(), usual.rules(), visit, usual.plan()));
     Optional<Property> known = find(name);
     if (known.isEmpty() || !known.get().isOf(opened) || !home.equals(known.get().home())) {
       known.ifPresent(Property::end);

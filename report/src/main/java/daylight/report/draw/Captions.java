@@ -57,15 +57,15 @@ public final class Captions {
         .orElse(false);
   }
 
-  /** How much a finding matters on a drawing: 0 what may kill, 3 what is only a feature. */
+  /** How much a finding matters on a drawing, as a rank of {@link Marks}. */
   static int rank(Subject subject, PlacedFinding placed) {
     Catalogue.Kind kind = subject.rules().catalogue().find(placed.finding().kind()).orElse(null);
     if (kind == null) {
       return 2;
     }
     return switch (kind.hazard()) {
-      case STOP -> 0;
-      case CARE -> 1;
+      case STOP -> Marks.STOP;
+      case CARE -> Marks.CARE;
       case NONE -> kind.bears() == Catalogue.Bears.FEATURE ? FEATURE : 2;
     };
   }

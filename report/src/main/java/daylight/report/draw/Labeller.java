@@ -29,8 +29,7 @@ final class Labeller {
   private final Nearby<Stroke> leaders;
 
   Labeller(Box frame) {
-    this(
-        frame, new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame));
+    this(frame, new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame));
   }
 
   private Labeller(

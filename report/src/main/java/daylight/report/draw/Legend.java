@@ -167,7 +167,7 @@ final class Legend {
       case LOCATE -> Symbols.locate(0, 0);
       case EXPOSURE -> Symbols.exposure(0, 0);
       case GROUND -> Pen.path("M-9 0H9", Ink.DARK, 1.6);
-      case GROUND_ASSUMED -> Pen.path("M-9 0H9", Ink.DARK, 1.6).with("stroke-dasharray", "4 3");
+      case GROUND_ASSUMED -> Pen.path("M-9 0H9", Ink.DARK, 1.6).with("stroke-dasharray", "5 4");
       case CROWN -> Pen.path("M-9 0H9", Ink.DRAIN, 1);
       case INVERT -> Pen.path("M-9 0H9", Ink.DRAIN, 2.4);
       case WATER ->

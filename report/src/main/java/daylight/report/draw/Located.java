@@ -30,10 +30,7 @@ final class Located {
         ? name
         : subject
             .words()
-            .say(
-                "draw.depth",
-                new Argument.Text(name),
-                new Argument.Length(fit.depth().value()));
+            .say("draw.depth", new Argument.Text(name), new Argument.Length(fit.depth().value()));
   }
 
   /** Its label, with its visit where that is not the judged one. */

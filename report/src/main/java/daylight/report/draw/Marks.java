@@ -30,6 +30,12 @@ final class Marks {
 
   private static final double NOT_FAR = 34;
 
+  /** The rank of what may kill: its label goes as far as it has to. */
+  static final int STOP = 0;
+
+  /** The rank of what wants care. */
+  static final int CARE = 1;
+
   /** The rank of what matters least. */
   static final int LITTLE = 4;
 
@@ -50,7 +56,7 @@ final class Marks {
    * A label that was asked for.
    *
    * @param symbol id of the sign before it; null for none
-   * @param rank how much it matters, 0 the most
+   * @param rank how much it matters, {@link #STOP} the most
    */
   private record Wanted(
       Tag into,
@@ -68,7 +74,8 @@ final class Marks {
     Optional<Labeller.Spot> place(Labeller labeller, double furthest) {
       double width = indent() + Typeface.width(text, SIZE, bold);
       double height = symbol == null ? HEIGHT : Math.max(HEIGHT, 2 * Symbols.RADIUS);
-      return labeller.place(at.x(), at.y(), clearance, width, height, own, furthest);
+      double most = rank == STOP ? Double.POSITIVE_INFINITY : furthest;
+      return labeller.place(at.x(), at.y(), clearance, width, height, own, most);
     }
   }
 
@@ -123,7 +130,8 @@ final class Marks {
    *
    * @param into where the label's own tags go
    * @param symbol id of the sign before it; null for none
-   * @param rank how much it matters, 0 the most; of those that matter as much the first comes first
+   * @param rank how much it matters, {@link #STOP} the most; of those that matter as much the first
+   *     comes first
    */
   void write(
       Tag into,
@@ -136,9 +144,9 @@ final class Marks {
     wanted.add(new Wanted(into, at, clearance, symbol, text, bold, rank, null));
   }
 
-  /** The same for what matters most and has no sign before it. */
+  /** The same for what has no sign before it and matters as much as whatever wants care. */
   void write(Tag into, Point at, double clearance, String text, boolean bold) {
-    write(into, at, clearance, null, text, bold, 0);
+    write(into, at, clearance, null, text, bold, CARE);
   }
 
   /**
@@ -146,9 +154,10 @@ final class Marks {
    *
    * @param own room for that number, in which nothing else is written
    */
-  void write(Tag into, Point at, @Nullable String symbol, String text, boolean bold, Box own) {
+  void write(
+      Tag into, Point at, @Nullable String symbol, String text, boolean bold, int rank, Box own) {
     labeller.keepClear(own);
-    wanted.add(new Wanted(into, at, 1, symbol, text, bold, 0, own));
+    wanted.add(new Wanted(into, at, 1, symbol, text, bold, rank, own));
   }
 
   /** Says how many labels there may be, so that room is kept for numbers of so many digits. */

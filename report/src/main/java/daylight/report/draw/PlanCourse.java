@@ -165,11 +165,30 @@ final class PlanCourse {
         .with("stroke-dasharray", water ? "none" : "1 3");
   }
 
+  /** A ring where something was seen; what may kill has its sign there. */
   private void tick(PlacedFinding placed) {
     Point at = at(placed.from());
     if (at != null) {
-      sheet.add(Pen.at(placed.from()).add(Pen.circle(at.x(), at.y(), TICK, Ink.PAPER, Ink.DARK, 1)));
-      labeller.keepClear(Box.around(at.x(), at.y(), TICK + 0.5));
+      ring(subject, placed, at, sheet, labeller, legend);
+    }
+  }
+
+  static void ring(
+      Subject subject,
+      PlacedFinding placed,
+      Point at,
+      Sheet sheet,
+      Labeller labels,
+      Legend legend) {
+    boolean stop = Captions.isStop(subject, placed);
+    Tag sign =
+        stop
+            ? Symbols.finding("stop", at.x(), at.y())
+            : Pen.circle(at.x(), at.y(), TICK, Ink.PAPER, Ink.DARK, 1);
+    sheet.add(Pen.at(placed.from()).add(sign));
+    labels.keepClear(Box.around(at.x(), at.y(), stop ? Symbols.RADIUS : TICK + 0.5));
+    if (stop) {
+      legend.use("stop");
     }
   }
 

@@ -55,8 +55,7 @@ public final class PlanDrawing {
     this.services = new PlanServices(subject);
     List<PlanPoint> extent = extent(subject, points);
     extent.addAll(services.points());
-    this.frame =
-        PlanFrame.of(extent, box, words.shown(), subject.plan(), PlanFrame.bearing(route));
+    this.frame = PlanFrame.of(extent, box, words.shown(), subject.plan(), PlanFrame.bearing(route));
     this.labeller = new Labeller(box);
     this.legend = new Legend(words);
     this.marks = new Marks(labeller, legend);
@@ -141,8 +140,7 @@ public final class PlanDrawing {
         Point a = path.getFirst();
         Point b = path.get(1);
         Point middle = new Point(a.x() + 0.3 * (b.x() - a.x()), a.y() + 0.3 * (b.y() - a.y()));
-        marks.write(
-            Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false, Marks.LITTLE);
+        marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false, Marks.LITTLE);
       }
     }
   }
@@ -229,7 +227,8 @@ public final class PlanDrawing {
     services.labels(frame, marks);
     course
         .nodes()
-        .forEach((label, at) -> marks.write(Tag.of("g"), at, 5.5, Captions.node(subject, label), true));
+        .forEach(
+            (label, at) -> marks.write(Tag.of("g"), at, 5.5, Captions.node(subject, label), true));
     for (LocateFit fit : subject.line().locates()) {
       if (fit.spot() != null) {
         marks.write(
@@ -238,8 +237,7 @@ public final class PlanDrawing {
     }
     course.findings().forEach(this::finding);
     points.forEach(
-        (label, at) ->
-            marks.write(Tag.of("g"), frame.at(at), 4, null, label, false, Marks.LITTLE));
+        (label, at) -> marks.write(Tag.of("g"), frame.at(at), 4, null, label, false, Marks.LITTLE));
     boundaryLabels();
   }
 
@@ -254,8 +252,7 @@ public final class PlanDrawing {
       Run first = main.runs().getFirst();
       Point at = course.at(first.at(LINE_NAMED * Route.extent(first)));
       if (at != null) {
-        String name =
-            words.say("draw.line_name", new Argument.Label(first.reach().line()));
+        String name = words.say("draw.line_name", new Argument.Label(first.reach().line()));
         marks.write(Pen.at(first.at(0)), at, 3, name, true);
       }
     }
@@ -268,7 +265,7 @@ public final class PlanDrawing {
       String text = Captions.finding(subject, route, placed);
       boolean stop = symbol.equals("stop");
       int rank = Captions.rank(subject, placed);
-      marks.write(Pen.at(placed.from()), at, 3, symbol, text, stop, rank);
+      marks.write(Pen.at(placed.from()), at, stop ? 5.5 : 3, symbol, text, stop, rank);
     }
   }
 

@@ -25,8 +25,7 @@ record PlanFrame(Scale scale, double up, double originX, double originY) {
    *
    * @param along bearing of the line, which is to run to the right where it is turned along it
    */
-  static PlanFrame of(
-      List<PlanPoint> points, Box box, Shown shown, PlanTurn turn, double along) {
+  static PlanFrame of(List<PlanPoint> points, Box box, Shown shown, PlanTurn turn, double along) {
     double lying = along - Math.PI / 2;
     return switch (turn) {
       case NORTH_UP -> of(points, box, shown, 0);
@@ -51,10 +50,7 @@ record PlanFrame(Scale scale, double up, double originX, double originY) {
     Scale scale = fitting(Math.max(1, right - left), Math.max(1, bottom - top), box, shown);
     double k = scale.pointsPerMetre();
     return new PlanFrame(
-        scale,
-        up,
-        box.middleX() - k * (left + right) / 2,
-        box.middleY() - k * (top + bottom) / 2);
+        scale, up, box.middleX() - k * (left + right) / 2, box.middleY() - k * (top + bottom) / 2);
   }
 
   private static Scale fitting(double wide, double high, Box box, Shown shown) {
@@ -87,7 +83,8 @@ record PlanFrame(Scale scale, double up, double originX, double originY) {
     PlanPoint first = spots.getFirst();
     PlanPoint last = spots.getLast();
     double onward =
-        (last.x() - first.x()) * StrictMath.sin(axis) + (last.y() - first.y()) * StrictMath.cos(axis);
+        (last.x() - first.x()) * StrictMath.sin(axis)
+            + (last.y() - first.y()) * StrictMath.cos(axis);
     double degrees = StrictMath.toDegrees(onward < 0 ? axis + Math.PI : axis);
     return StrictMath.toRadians(Math.rint(degrees));
   }
@@ -96,8 +93,7 @@ record PlanFrame(Scale scale, double up, double originX, double originY) {
     double k = scale.pointsPerMetre();
     double e = StrictMath.sin(up);
     double n = StrictMath.cos(up);
-    return new Point(
-        originX + k * (n * p.x() - e * p.y()), originY - k * (e * p.x() + n * p.y()));
+    return new Point(originX + k * (n * p.x() - e * p.y()), originY - k * (e * p.x() + n * p.y()));
   }
 
   /** Whether grid north is up. */

@@ -74,7 +74,8 @@ final class ProfileAxes {
     for (int i = first; i <= last; i++) {
       double y = frame.y(i * step);
       if (y > plot.y() + 20 && y < plot.bottom() - 6) {
-        sheet.add(Pen.line(new Stroke(plot.x(), y, plot.right(), y), Ink.FAINT, 0.7));
+        Stroke rule = new Stroke(plot.x(), y, plot.right(), y);
+        sheet.add(Pen.line(rule, Ink.RULE, 0.5).with("stroke-dasharray", "1 2.5"));
         String text = AxisUnit.length(shown).tick(i * step);
         double width = Typeface.width(text, SIZE, false);
         sheet.add(Pen.text(plot.x() - 5 - width, y + 2.6, text, SIZE, false, Ink.DARK));

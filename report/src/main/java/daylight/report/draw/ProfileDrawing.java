@@ -226,13 +226,11 @@ public final class ProfileDrawing {
   private void finding(PlacedFinding placed, double x) {
     String symbol = Symbols.known(subject.symbol(placed.finding().kind()));
     Point at = new Point(frame.x(x), bottom(x));
-    double tick = PlanCourse.TICK;
-    sheet.add(Pen.at(placed.from()).add(Pen.circle(at.x(), at.y(), tick, Ink.PAPER, Ink.DARK, 1)));
-    labeller.keepClear(Box.around(at.x(), at.y(), tick + 0.5));
+    PlanCourse.ring(subject, placed, at, sheet, labeller, legend);
     marks.write(
         Pen.at(placed.from()),
         at,
-        3,
+        symbol.equals("stop") ? 5.5 : 3,
         symbol,
         Captions.finding(subject, route, placed),
         symbol.equals("stop"),

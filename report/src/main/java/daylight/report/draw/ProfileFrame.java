@@ -10,12 +10,7 @@ import daylight.line.measure.Shown;
  * @param exaggeration how many times
  */
 record ProfileFrame(
-    Scale scale,
-    ProfileBreaks breaks,
-    int exaggeration,
-    double left,
-    double top,
-    double highest) {
+    Scale scale, ProfileBreaks breaks, int exaggeration, double left, double top, double highest) {
   private static final int[] OFFERED = {50, 40, 30, 25, 20, 15, 10, 8, 6, 5, 4, 3, 2, 1};
 
   /**
@@ -24,12 +19,7 @@ record ProfileFrame(
    * @param deepest height of the deepest reading to be shown, metres
    */
   static ProfileFrame of(
-      Profile profile,
-      double length,
-      ProfileBreaks breaks,
-      double deepest,
-      Box box,
-      Shown shown) {
+      Profile profile, double length, ProfileBreaks breaks, double deepest, Box box, Shown shown) {
     Scale scale = breaks.fitting(length, box.width(), shown);
     double highest = profile.samples().stream().mapToDouble(Profile.Sample::ground).max().orElse(0);
     double lowest =

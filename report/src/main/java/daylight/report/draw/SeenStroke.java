@@ -30,8 +30,7 @@ final class SeenStroke {
     List<Sight> all = new ArrayList<>();
     for (PlacedPass pass : subject.line().passes()) {
       if (pass.visit().equals(visit)) {
-        pass.legs()
-            .forEach(leg -> add(all, route, leg.from(), leg.to(), Sight.Seen.NOT_NOTED));
+        pass.legs().forEach(leg -> add(all, route, leg.from(), leg.to(), Sight.Seen.NOT_NOTED));
       }
     }
     for (PlacedSight sight : subject.line().sights()) {
@@ -42,8 +41,7 @@ final class SeenStroke {
     return Sight.along(all, length);
   }
 
-  private static void add(
-      List<Sight> all, Route route, Place from, Place to, Sight.Seen seen) {
+  private static void add(List<Sight> all, Route route, Place from, Place to, Sight.Seen seen) {
     OptionalDouble a = route.station(from);
     OptionalDouble b = route.station(to);
     if (a.isPresent() && b.isPresent()) {
@@ -90,8 +88,6 @@ final class SeenStroke {
   }
 
   static Tag sign(Sight.Seen seen) {
-    return Tag.of("g")
-        .add(Pen.path("M-9 0H9", Ink.DRAIN, STROKE))
-        .add(core(seen, "M-9 0H9"));
+    return Tag.of("g").add(Pen.path("M-9 0H9", Ink.DRAIN, STROKE)).add(core(seen, "M-9 0H9"));
   }
 }

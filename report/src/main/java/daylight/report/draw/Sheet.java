@@ -29,6 +29,9 @@ final class Sheet {
   /** As many columns as stand beside each other below a drawing. */
   private static final int COLUMNS = 4;
 
+  /** So many stop orders stand on top; each of the others has its sign where it is. */
+  private static final int BANNERS = 3;
+
   /** So many meanings of one number stand in one piece, which is never broken. */
   private static final int TOGETHER = 8;
 
@@ -168,7 +171,8 @@ final class Sheet {
     for (int i = 0; i < notice.size(); i++) {
       svg.add(Pen.text(MARGIN, first + 11.0 * i, notice.get(i), 8.5, true, Ink.DARK));
     }
-    return svg.add(Pen.line(new Stroke(MARGIN, first - 12, WIDTH - MARGIN, first - 12), Ink.DARK, 1));
+    return svg.add(
+        Pen.line(new Stroke(MARGIN, first - 12, WIDTH - MARGIN, first - 12), Ink.DARK, 1));
   }
 
   /** Where the notice takes over from the body of a sheet that is so high. */
@@ -179,7 +183,8 @@ final class Sheet {
   private double banner() {
     double y = MARGIN - 8;
     Route route = subject.route();
-    for (StopOrder stop : subject.answers().stops()) {
+    List<StopOrder> stops = subject.answers().stops();
+    for (StopOrder stop : stops.subList(0, Math.min(BANNERS, stops.size()))) {
       String head =
           words.word("report.stop")
               + ": "
@@ -188,6 +193,10 @@ final class Sheet {
                   new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
                   new Argument.Text(Captions.distance(words, route, stop.finding().from())),
                   new Argument.Label(route.from()));
+      if (stops.size() > BANNERS && stop.equals(stops.get(BANNERS - 1))) {
+        Argument more = new Argument.Count(stops.size() - BANNERS);
+        head += " " + words.say("draw.stops.more", more);
+      }
       Box box = new Box(MARGIN, y, WIDTH - 2 * MARGIN, 36);
       add(Pen.box(box, Ink.STOP, Ink.DARK).with("stroke-width", 2));
       double wide = box.width() - 20;

@@ -39,8 +39,7 @@ final class SideColumn {
   /** A sign drawn about a point, and what it means. */
   void sign(Tag sign, String meaning, double indent) {
     List<String> lines = Pen.wrap(meaning, SIZE, false, WIDTH - indent - 2);
-    Tag group =
-        Tag.of("g").add(Tag.of("g").with("transform", "translate(8 7)").add(sign));
+    Tag group = Tag.of("g").add(Tag.of("g").with("transform", "translate(8 7)").add(sign));
     for (int i = 0; i < lines.size(); i++) {
       group.add(Pen.text(indent, 10 + LINE * i, lines.get(i), SIZE, false, Ink.DARK));
     }

@@ -93,7 +93,9 @@ final class StripFindings {
     canvas.labeller().keepClear(pin.room());
     if (!named) {
       Box own = canvas.marks().numberRoom(head, pin.below());
-      canvas.marks().write(Pen.at(item.place()), head, sign, text(item), item.isStop(), own);
+      canvas
+          .marks()
+          .write(Pen.at(item.place()), head, sign, text(item), item.isStop(), item.rank(), own);
     }
   }
 

@@ -46,9 +46,7 @@ record StripItem(
 
   /** Whether it begins on a band; where two bands meet a stretch begins on the second. */
   boolean begins(StripFrame frame) {
-    return isStretch()
-        ? from >= frame.cut().from() && from < frame.cut().to()
-        : frame.holds(from);
+    return isStretch() ? from >= frame.cut().from() && from < frame.cut().to() : frame.holds(from);
   }
 
   boolean isStop() {

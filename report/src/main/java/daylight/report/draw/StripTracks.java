@@ -7,6 +7,7 @@ import daylight.line.course.PlacedPass;
 import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -69,13 +70,16 @@ final class StripTracks {
   private void locates() {
     double y = rows.locateRow() + 7;
     double free = frame.left() - 20;
-    for (LocateFit fit : canvas.subject().line().locates()) {
-      if (strip.holds(fit.place()) && frame.holds(strip.station(fit.place()))) {
-        double x = frame.x(strip.station(fit.place()));
-        Tag sign = Located.drawn(canvas.subject(), fit, new Point(x, y), canvas.legend());
-        canvas.solid(fit.place(), Box.around(x, y, Symbols.RADIUS), sign);
-        free = label(fit, x, y, free);
-      }
+    List<LocateFit> here =
+        canvas.subject().line().locates().stream()
+            .filter(f -> strip.holds(f.place()) && frame.holds(strip.station(f.place())))
+            .sorted(Comparator.comparingDouble(f -> strip.station(f.place())))
+            .toList();
+    for (LocateFit fit : here) {
+      double x = frame.x(strip.station(fit.place()));
+      Tag sign = Located.drawn(canvas.subject(), fit, new Point(x, y), canvas.legend());
+      canvas.solid(fit.place(), Box.around(x, y, Symbols.RADIUS), sign);
+      free = label(fit, x, y, free);
     }
   }
 

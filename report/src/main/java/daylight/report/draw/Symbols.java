@@ -21,8 +21,7 @@ final class Symbols {
   /** The same on another visit than the one that was judged: about an open square. */
   static Tag otherLocate(double x, double y) {
     return about(x, y)
-        .add(
-            Pen.box(new Box(-2.6, -2.6, 5.2, 5.2), Ink.PAPER, Ink.SOFT).with("stroke-width", 1.2))
+        .add(Pen.box(new Box(-2.6, -2.6, 5.2, 5.2), Ink.PAPER, Ink.SOFT).with("stroke-width", 1.2))
         .add(Pen.path("M-5.5 0H-2.6M2.6 0H5.5M0 -5.5V-2.6M0 2.6V5.5", Ink.SOFT, 1.2));
   }
 

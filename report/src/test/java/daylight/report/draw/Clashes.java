@@ -150,14 +150,12 @@ final class Clashes {
     double baseline = AsDrawn.number(element, "y") + y;
     boolean bold = element.getAttribute("font-weight").equals("700");
     return new Text(
-        words,
-        new Box(left, baseline - 0.78 * size, Glyphs.width(words, size, bold), size));
+        words, new Box(left, baseline - 0.78 * size, Glyphs.width(words, size, bold), size));
   }
 
   private static Box ring(Element circle, double x, double y) {
     double radius = AsDrawn.number(circle, "r");
-    return Box.around(
-        x + number(circle, "cx"), y + number(circle, "cy"), radius);
+    return Box.around(x + number(circle, "cx"), y + number(circle, "cy"), radius);
   }
 
   private static double number(Element element, String name) {
@@ -179,7 +177,6 @@ final class Clashes {
   private static Box union(Box a, Box b) {
     double x = Math.min(a.x(), b.x());
     double y = Math.min(a.y(), b.y());
-    return new Box(
-        x, y, Math.max(a.right(), b.right()) - x, Math.max(a.bottom(), b.bottom()) - y);
+    return new Box(x, y, Math.max(a.right(), b.right()) - x, Math.max(a.bottom(), b.bottom()) - y);
   }
 }

@@ -36,7 +36,8 @@ class StripInkTest {
   @ValueSource(strings = {"300 m", "pumped", "changes"})
   void everyWashOfColourHasAPatternOverIt(String name) {
     AsDrawn drawn =
-        new AsDrawn(StripDrawing.draw(java.util.Objects.requireNonNull(StripCases.all().get(name))));
+        new AsDrawn(
+            StripDrawing.draw(java.util.Objects.requireNonNull(StripCases.all().get(name))));
     List<Element> washes =
         drawn.all("rect").filter(rect -> rect.hasAttribute("fill-opacity")).toList();
 
