@@ -58,6 +58,7 @@ public final class Job {
   /**
    * What a person may choose.
    *
+   * @param language of what is said; null takes English
    * @param shown units of what is shown; null takes those of the book
    * @param paper for what is printed; null takes Letter where feet are shown and A4 elsewhere
    * @param rules by which data the book is judged and named
@@ -65,6 +66,7 @@ public final class Job {
    * @param plan which way up the plan lies
    */
   public record Settings(
+      @Nullable Language language,
       @Nullable Shown shown,
       @Nullable Paper paper,
       RuleChoice rules,
@@ -72,12 +74,26 @@ public final class Job {
       PlanTurn plan) {
     /** Where the plan lies as it fits. */
     public Settings(
-        @Nullable Shown shown, @Nullable Paper paper, RuleChoice rules, @Nullable String visit) {
-      this(shown, paper, rules, visit, PlanTurn.AS_IT_FITS);
+        @Nullable Language language,
+        @Nullable Shown shown,
+        @Nullable Paper paper,
+        RuleChoice rules,
+        @Nullable String visit) {
+      this(language, shown, paper, rules, visit, PlanTurn.AS_IT_FITS);
     }
 
     /** What is taken where nobody chooses. */
-    public static final Settings USUAL = new Settings(null, null, RuleChoice.USUAL, null);
+    public static final Settings USUAL = new Settings(null, null, null, RuleChoice.USUAL, null);
+
+    /** The same in a language; null takes English. */
+    public Settings in(@Nullable Language another) {
+      return new Settings(another, shown, paper, rules, visit, plan);
+    }
+
+    /** The same of another visit; null takes the last. */
+    public Settings of(@Nullable String another) {
+      return new Settings(language, shown, paper, rules, another, plan);
+    }
   }
 
   /** What became of the job. */
@@ -199,6 +215,7 @@ public final class Job {
     Line line = Estimator.estimate(book, tracked.tracks(), rules.priors());
     Answers answers = Judge.judge(book, line, rules, visit.get());
     Shots shots = shots(read, files, visit.get(), tracked);
+    Language language = settings.language();
     return new Outcome.Answered(
         new Handout(
                 book,
@@ -208,7 +225,7 @@ public final class Job {
                 gathered.codes(),
                 shots,
                 complaints,
-                Language.EN,
+                language == null ? Language.EN : language,
                 shown(book),
                 paper(book))
             .turned(settings.plan()),

@@ -92,6 +92,12 @@ public record Handout(
         book, line, answers, rules, codes, shots, complaints, language, shown, paper, way);
   }
 
+  /** The same for another reader: nothing is estimated or judged anew. */
+  public Handout in(Language readers, Shown units) {
+    return new Handout(
+        book, line, answers, rules, codes, shots, complaints, readers, units, paper, plan);
+  }
+
   /** What is drawn and told of it, in the reader's language and units. */
   public Subject subject() {
     return new Subject(

@@ -55,7 +55,7 @@ final class Answer implements Callable<Integer> {
     if (archive == null) {
       Path folder = out == null ? beside() : out;
       return write(
-          console, Job.answer(choices.book(), choices.settings(), console.progress()), folder);
+          console, Job.answer(choices.book(), choices.settings(spec), console.progress()), folder);
     }
     return out == null
         ? console.misunderstood("--archive: -o is needed with it, to say where the results go")
@@ -77,7 +77,7 @@ final class Answer implements Callable<Integer> {
                 one ->
                     write(
                         console,
-                        Job.answer(open, one.book(), choices.settings(), console.progress()),
+                        Job.answer(open, one.book(), choices.settings(spec), console.progress()),
                         folder)));
   }
 

@@ -5,10 +5,7 @@ import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
 import daylight.archive.store.ArchiveTrouble;
 import daylight.line.measure.Argument;
-import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
-import daylight.report.words.Language;
-import daylight.report.words.Words;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,8 +28,6 @@ final class ArchiveChoice {
 
   @Option(names = "--json", description = "Print one JSON object instead of sentences.")
   private boolean json;
-
-  private final Words words = Words.of(Language.EN, Shown.METRES);
 
   /** A folder that was chosen. */
   static ArchiveChoice of(Path folder, boolean json) {
@@ -93,10 +88,10 @@ final class ArchiveChoice {
           .putArray("complaints")
           .addObject()
           .put("code", why.key().key())
-          .put("sentence", words.say(why));
+          .put("sentence", Spoken.plain(spec).say(why));
       out(spec).println(reply.toPrettyString());
     } else {
-      spec.commandLine().getErr().println("daylight: " + words.say(why));
+      spec.commandLine().getErr().println("daylight: " + Spoken.plain(spec).say(why));
     }
     return code;
   }
@@ -104,7 +99,7 @@ final class ArchiveChoice {
   /** Something to be said on a line of its own, where nobody wants JSON. */
   void say(CommandSpec spec, String key, Argument... arguments) {
     if (!json) {
-      out(spec).println(words.say(key, arguments).strip());
+      out(spec).println(Spoken.plain(spec).say(key, arguments).strip());
     }
   }
 

@@ -53,7 +53,7 @@ abstract class BookFigure implements Callable<Integer> {
     if (!given.sound()) {
       return choices.console(spec, given).misunderstood();
     }
-    return switch (Job.answerWithoutFootage(book, choices.settings())) {
+    return switch (Job.answerWithoutFootage(book, choices.settings().in(Spoken.chosen(spec)))) {
       case Job.Outcome.Refused refused -> Console.of(spec, choices.json()).refused(refused);
       case Job.Outcome.Answered(Handout handout, var _, var _) -> {
         given.usually(handout.shown());

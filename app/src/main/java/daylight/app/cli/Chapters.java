@@ -13,7 +13,6 @@ import daylight.line.measure.Reading;
 import daylight.line.measure.Shown;
 import daylight.report.captions.Counted;
 import daylight.report.captions.Cue;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -100,7 +99,7 @@ final class Chapters implements Callable<Integer> {
         found -> {
           Counted counted = ByBook.counted(found, footage, told);
           Shown shown = byBook.shown(told, found);
-          Words words = Words.of(Language.EN, shown);
+          Words words = Words.of(console.words().language(), shown);
           double usual = shown == Shown.METRES ? THREE_METRES : TEN_FEET;
           return write(
               footage,
@@ -110,7 +109,7 @@ final class Chapters implements Callable<Integer> {
                   : FilmText.of(told, counted, seconds, words));
         },
         none -> {
-          Words words = Words.of(Language.EN, byBook.shown(told, null));
+          Words words = Words.of(console.words().language(), byBook.shown(told, null));
           return told == null || captions != null
               ? console.noCounter(video.file(), none.why())
               : write(footage, console, FilmText.of(told, null, seconds, words));

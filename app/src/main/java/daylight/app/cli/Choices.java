@@ -4,6 +4,7 @@ import daylight.app.Job;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -38,7 +39,7 @@ final class Choices {
     return manner.wrong();
   }
 
-  Job.Settings settings() {
-    return manner.settings(visit);
+  Job.Settings settings(@Nullable CommandSpec spec) {
+    return manner.settings(visit).in(Spoken.chosen(spec));
   }
 }

@@ -32,23 +32,25 @@ final class Console {
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean json;
+  private final Language language;
 
-  private Console(PrintWriter out, PrintWriter err, boolean json) {
-    this.out = out;
-    this.err = err;
+  private Console(CommandSpec spec, boolean json) {
+    this.out = spec.commandLine().getOut();
+    this.err = spec.commandLine().getErr();
     this.json = json;
+    this.language = Spoken.in(spec);
   }
 
   static Console of(@Nullable CommandSpec spec, boolean json) {
     if (spec == null) {
       throw new IllegalStateException("a command has its own description before it runs");
     }
-    return new Console(spec.commandLine().getOut(), spec.commandLine().getErr(), json);
+    return new Console(spec, json);
   }
 
   /** Who tells how far long work is; nobody where another program listens. */
   Progress progress() {
-    return json ? Progress.NONE : ProgressLine.on(err);
+    return json ? Progress.NONE : ProgressLine.on(err, Words.of(language, Shown.METRES));
   }
 
   int misunderstood(String wrong) {
@@ -63,7 +65,7 @@ final class Console {
 
   /** Every complaint, and that nothing was written. */
   int refused(List<Complaint> complaints, Shown shown) {
-    Words words = Words.of(Language.EN, shown);
+    Words words = Words.of(language, shown);
     if (json) {
       out.println(JsonReply.refused(complaints, words));
       return ExitCode.BOOK_REFUSED;
@@ -78,7 +80,7 @@ final class Console {
 
   /** An adjusted network, with whatever is to be said of the file. */
   int ties(TiesReport report, List<Complaint> complaints, Shown shown) {
-    Words words = Words.of(Language.EN, shown);
+    Words words = Words.of(language, shown);
     if (json) {
       out.println(JsonReply.ties(report, complaints, words));
     } else {
@@ -90,13 +92,13 @@ final class Console {
 
   /** Something of somebody's own lies where a book was to be written. */
   int inTheWay(Path file) {
-    String reason = Words.of(Language.EN, Shown.METRES).word("cli.in_the_way");
+    String reason = Words.of(language, Shown.METRES).word("cli.in_the_way");
     err.println("daylight: " + file + ": " + reason);
     return ExitCode.NOT_WRITTEN;
   }
 
   int notWritten(Path folder, ResultFolder.Outcome.Refused refused) {
-    String reason = Words.of(Language.EN, Shown.METRES).name(refused.reason());
+    String reason = Words.of(language, Shown.METRES).name(refused.reason());
     err.println("daylight: " + folder + ": " + reason + ": " + refused.what());
     return ExitCode.NOT_WRITTEN;
   }

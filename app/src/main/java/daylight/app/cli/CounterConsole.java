@@ -117,7 +117,8 @@ final class CounterConsole {
     if (counter.bare()) {
       out.println(words.word("cli.counter.bare"));
     }
-    CounterEvents.sentences(events(counter), inItsUnit(counter)).forEach(out::println);
+    CounterEvents.sentences(events(counter), inItsUnit(counter, words.language()))
+        .forEach(out::println);
   }
 
   private static Events events(Found.Counter counter) {
@@ -125,11 +126,11 @@ final class CounterConsole {
   }
 
   /** Words that speak in the unit that is on the screen. */
-  private static Words inItsUnit(Found.Counter counter) {
+  private static Words inItsUnit(Found.Counter counter, Language language) {
     if (counter.readings().stream().anyMatch(one -> one.shown().contains("'"))) {
-      return Words.of(Language.EN, Shown.FEET_INCHES);
+      return Words.of(language, Shown.FEET_INCHES);
     }
     return Words.of(
-        Language.EN, OnScreen.metric(counter.metresPerStep()) ? Shown.METRES : Shown.DECIMAL_FEET);
+        language, OnScreen.metric(counter.metresPerStep()) ? Shown.METRES : Shown.DECIMAL_FEET);
   }
 }

@@ -64,15 +64,16 @@ final class Demo implements Callable<Integer> {
     if (worst == ExitCode.DONE && (open == null ? !json && ProgressLine.isTerminal() : open)) {
       return Open.serve(
           console,
-          PROPERTIES.stream()
-              .map(to::resolve)
-              .map(book -> new Opened(book, Job.Settings.USUAL))
-              .toList(),
+          PROPERTIES.stream().map(to::resolve).map(book -> new Opened(book, settings())).toList(),
           0,
           false,
           true);
     }
     return worst;
+  }
+
+  private Job.Settings settings() {
+    return Job.Settings.USUAL.in(Spoken.chosen(spec));
   }
 
   private Path book(String property) {
@@ -96,13 +97,13 @@ final class Demo implements Callable<Integer> {
     }
   }
 
-  private static int answer(Console console, Path book, String property) {
+  private int answer(Console console, Path book, String property) {
     try {
       film(console, book, property);
     } catch (IOException e) {
       return console.notWritten(book.resolveSibling("footage"), e);
     }
-    return switch (Job.answer(book, Job.Settings.USUAL, console.progress())) {
+    return switch (Job.answer(book, settings(), console.progress())) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> {
         Path results = book.resolveSibling("answered");

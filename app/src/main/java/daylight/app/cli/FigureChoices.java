@@ -75,7 +75,7 @@ final class FigureChoices {
 
   /** How a book is answered for a calculation about it. */
   Job.Settings settings() {
-    return new Job.Settings(null, null, RuleChoice.usualOver(priors), null);
+    return new Job.Settings(null, null, null, RuleChoice.usualOver(priors), null);
   }
 
   boolean json() {

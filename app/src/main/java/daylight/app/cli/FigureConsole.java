@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.measure.Argument;
 import daylight.report.data.ArgumentJson;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +22,7 @@ final class FigureConsole {
     this.err = spec.commandLine().getErr();
     this.json = json;
     this.given = given;
-    this.words = Words.of(Language.EN, given.shown());
+    this.words = Words.of(Spoken.in(spec), given.shown());
   }
 
   static FigureConsole of(@Nullable CommandSpec spec, boolean json, Given given) {

@@ -12,9 +12,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** A kind of finding as it was typed: its id, or its words in any order. */
+/** A kind of finding as it was typed: its id, or its words in any order and language. */
 final class KindWritten {
   private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}]+");
 
@@ -26,15 +27,18 @@ final class KindWritten {
     if (exact != null) {
       return exact;
     }
-    Words words = Words.of(Language.EN, Shown.METRES);
     Set<String> asked = parts(written);
     List<Catalogue.Kind> meant =
         catalogue.kinds().stream()
             .filter(
                 kind ->
                     asked.equals(parts(kind.id()))
-                        || asked.equals(parts(words.kind(kind.id())))
-                        || asked.equals(parts(words.shortKind(kind.id()))))
+                        || Stream.of(Language.values())
+                            .map(language -> Words.of(language, Shown.METRES))
+                            .anyMatch(
+                                words ->
+                                    asked.equals(parts(words.kind(kind.id())))
+                                        || asked.equals(parts(words.shortKind(kind.id())))))
             .toList();
     if (meant.size() == 1) {
       return meant.getFirst();

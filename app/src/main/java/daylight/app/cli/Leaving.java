@@ -28,7 +28,7 @@ final class Leaving implements Callable<Integer> {
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    return switch (Job.answerWithoutFootage(choices.book(), choices.settings())) {
+    return switch (Job.answerWithoutFootage(choices.book(), choices.settings(spec))) {
       case Job.Outcome.Refused refused -> console.refused(refused);
       case Job.Outcome.Answered answered -> console.leaving(answered);
     };

@@ -1,13 +1,17 @@
 package daylight.app.cli;
 
 import daylight.footage.codec.Footage;
+import daylight.report.words.Language;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The command line. */
@@ -34,6 +38,13 @@ import picocli.CommandLine.Spec;
       "69 it could not be started; 70 a fault of Daylight's own."
     })
 public final class Main implements Runnable {
+  @Option(
+      names = "--language",
+      paramLabel = "LANGUAGE",
+      scope = ScopeType.INHERIT,
+      description = "Speak and write in en, English, or fr, French; default: en.")
+  private @Nullable Language language;
+
   @Spec private @Nullable CommandSpec spec;
 
   private Main() {}
@@ -60,6 +71,7 @@ public final class Main implements Runnable {
     line.setOut(out);
     line.setErr(err);
     line.registerConverter(Manner.UnitsWord.class, units());
+    line.registerConverter(Language.class, languages());
     line.setParameterExceptionHandler(Main::misunderstood);
     line.setExecutionExceptionHandler(Main::fault);
     return line.execute(words);
@@ -74,6 +86,18 @@ public final class Main implements Runnable {
       }
       return units;
     };
+  }
+
+  private static ITypeConverter<Language> languages() {
+    return code ->
+        Language.of(code.strip().toLowerCase(Locale.ROOT))
+            .orElseThrow(
+                () -> new CommandLine.TypeConversionException("'" + code + "' is not en or fr"));
+  }
+
+  /** The language that was asked for; null where nobody asked. */
+  @Nullable Language language() {
+    return language;
   }
 
   private static int misunderstood(CommandLine.ParameterException e, String[] words) {

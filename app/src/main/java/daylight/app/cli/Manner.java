@@ -178,6 +178,7 @@ final class Manner {
   Job.Settings settings(@Nullable String visit) {
     UnitsWord chosen = units;
     return new Job.Settings(
+        null,
         chosen == null ? null : chosen.shown,
         paper,
         new RuleChoice(

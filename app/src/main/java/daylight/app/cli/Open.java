@@ -6,10 +6,7 @@ import daylight.app.web.Opened;
 import daylight.app.web.Workspace;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
-import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
-import daylight.report.words.Language;
-import daylight.report.words.Words;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -93,7 +90,7 @@ final class Open implements Callable<Integer> {
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    Job.Settings settings = manner.settings(null);
+    Job.Settings settings = manner.settings(null).in(Spoken.chosen(spec));
     List<Opened> opened = books.stream().map(book -> new Opened(book, settings)).toList();
     if (archive == null && !books.isEmpty()) {
       return serve(console, opened, port, browser, proxies);
@@ -101,7 +98,7 @@ final class Open implements Callable<Integer> {
     return switch (Archive.open(ArchiveChoice.folder(archive))) {
       case ArchiveOpening.Opened(Archive kept) -> serve(console, opened, kept);
       case ArchiveOpening.Refused(Statement why) -> {
-        console.notStarted(Words.of(Language.EN, Shown.METRES).say(why));
+        console.notStarted(Spoken.plain(spec).say(why));
         yield ExitCode.BOOK_REFUSED;
       }
     };

@@ -18,16 +18,17 @@ final class ProgressLine implements Progress {
 
   private final PrintWriter err;
   private final boolean terminal;
-  private final Words words = Words.of(Language.EN, Shown.METRES);
+  private final Words words;
 
-  private ProgressLine(PrintWriter err, boolean terminal) {
+  private ProgressLine(PrintWriter err, boolean terminal, Words words) {
+    this.words = words;
     this.err = err;
     this.terminal = terminal;
   }
 
   /** Of this process. */
-  static ProgressLine on(PrintWriter err) {
-    return new ProgressLine(err, isTerminal());
+  static ProgressLine on(PrintWriter err, Words words) {
+    return new ProgressLine(err, isTerminal(), words);
   }
 
   /** Whether somebody sits at a terminal. */
@@ -38,7 +39,7 @@ final class ProgressLine implements Progress {
   }
 
   static ProgressLine on(PrintWriter err, boolean terminal) {
-    return new ProgressLine(err, terminal);
+    return new ProgressLine(err, terminal, Words.of(Language.EN, Shown.METRES));
   }
 
   @Override
@@ -56,7 +57,7 @@ final class ProgressLine implements Progress {
         int percent = (int) (100 * Math.clamp(share, 0.0, 1.0));
         if (percent > shown) {
           shown = percent;
-          String line = text + " " + percent + " %";
+          String line = text + " " + words.written(percent + " %");
           err.print("\r" + (percent == 100 ? " ".repeat(WIDTH) + "\r" : line));
           err.flush();
         }

@@ -20,7 +20,6 @@ import daylight.report.captions.FindingChapters;
 import daylight.report.page.ContactSheet;
 import daylight.report.page.ContactSheet.Place;
 import daylight.report.shots.Picture;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -104,7 +103,7 @@ final class Sheet implements Callable<Integer> {
       @Nullable Reading step)
       throws IOException {
     Shown shown = byBook.shown(told, counter);
-    Words words = Words.of(Language.EN, shown);
+    Words words = Words.of(console.words().language(), shown);
     Counted counted = ByBook.counted(counter, footage, told);
     double usual = shown == Shown.METRES ? ONE_AND_A_HALF : FIVE_FEET;
     List<Wanted> wanted = new ArrayList<>();

@@ -11,6 +11,7 @@ import daylight.line.measure.Print;
 import daylight.line.measure.Shown;
 import daylight.report.words.Words;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -31,8 +32,8 @@ record StillAt(String written, Shown shown, Sought.Which which, Sought.At at, Re
   }
 
   /** The distance, in its units. */
-  private static String length(double metres, Shown shown) {
-    return Print.length(metres, shown);
+  private static String length(double metres, Shown shown, Words words) {
+    return words.written(Print.length(metres, shown));
   }
 
   /** What the counter showed there and how that is known. */
@@ -40,7 +41,7 @@ record StillAt(String written, Shown shown, Sought.Which which, Sought.At at, Re
     String showed =
         reading.state() == State.READ
             ? words.say("cli.still.read", text(reading.shown()))
-            : words.say("cli.still.bridged", text(length(reading.metres(), shown)));
+            : words.say("cli.still.bridged", text(length(reading.metres(), shown, words)));
     String when =
         which == Sought.Which.REST
             ? words.say("cli.still.rest", text(written))
@@ -48,7 +49,7 @@ record StillAt(String written, Shown shown, Sought.Which which, Sought.At at, Re
                 "cli.still." + which.name().toLowerCase(Locale.ROOT),
                 new Argument.Count(at.times()),
                 text(written));
-    return showed + "; " + when;
+    return words.beside(List.of(showed, when));
   }
 
   void json(ObjectNode still) {
@@ -73,8 +74,8 @@ record StillAt(String written, Shown shown, Sought.Which which, Sought.At at, Re
               "cli.still.beyond",
               file,
               asked,
-              metres(counter, least, shown),
-              metres(counter, most, shown),
+              metres(counter, least, shown, words),
+              metres(counter, most, shown, words),
               time(counter, most));
       case Sought.Unread(int before, int after) ->
           words.say(
@@ -82,23 +83,23 @@ record StillAt(String written, Shown shown, Sought.Which which, Sought.At at, Re
               file,
               asked,
               time(counter, before),
-              metres(counter, before, shown),
+              metres(counter, before, shown, words),
               time(counter, after),
-              metres(counter, after, shown));
+              metres(counter, after, shown, words));
       case Sought.SetPast(int sample) ->
           words.say(
               "cli.still.set_past",
               file,
               asked,
               time(counter, sample),
-              metres(counter, sample, shown));
+              metres(counter, sample, shown, words));
       case Sought.NoRest() -> words.say("cli.still.no_rest", file);
       case Sought.NothingKnown() -> words.say("cli.still.nothing", file);
     };
   }
 
-  private static Argument metres(Found.Counter counter, int frame, Shown shown) {
-    return text(length(counter.readings().get(frame).metres(), shown));
+  private static Argument metres(Found.Counter counter, int frame, Shown shown, Words words) {
+    return text(length(counter.readings().get(frame).metres(), shown, words));
   }
 
   private static Argument time(Found.Counter counter, int frame) {

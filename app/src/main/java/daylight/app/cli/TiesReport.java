@@ -109,14 +109,14 @@ final class TiesReport {
     return metres < 0.15 ? new Argument.Small(metres) : new Argument.Length(metres);
   }
 
-  private static Argument size(Residual residual, double value) {
+  private static Argument size(Residual residual, double value, Words words) {
     double size = Math.abs(value);
     if (!residual.quantity().angular()) {
       return size(size);
     }
     double degrees = StrictMath.toDegrees(size);
     return degrees < 0.1
-        ? new Argument.Text(String.format(Locale.ROOT, "%.1f″", degrees * 3600))
+        ? new Argument.Text(words.written(String.format(Locale.ROOT, "%.1f″", degrees * 3600)))
         : new Argument.Quantity(Dimension.ANGLE, size);
   }
 
@@ -124,19 +124,19 @@ final class TiesReport {
     List<Argument> arguments = new ArrayList<>();
     arguments.add(new Argument.Label(residual.entry()));
     arguments.add(
-        new Argument.Term("quantity." + residual.quantity().name().toLowerCase(Locale.ROOT)));
+        new Argument.Term("reading." + residual.quantity().name().toLowerCase(Locale.ROOT)));
     Double standardised = residual.standardised();
     Double detectable = residual.detectable();
     if (standardised == null || detectable == null) {
       return words.say("figure.ties.unchecked", arguments.toArray(Argument[]::new));
     }
-    arguments.add(size(residual, residual.residual()));
+    arguments.add(size(residual, residual.residual(), words));
     // Computed minus observed: above zero the reading is too small.
     arguments.add(
         new Argument.Term(residual.residual() < 0 ? "survey.too_much" : "survey.too_little"));
-    arguments.add(new Argument.Text(fixed(Math.abs(standardised))));
-    arguments.add(new Argument.Text(Math.round(residual.redundancy() * 100) + " %"));
-    arguments.add(size(residual, detectable));
+    arguments.add(new Argument.Text(words.written(fixed(Math.abs(standardised)))));
+    arguments.add(new Argument.Text(words.written(Math.round(residual.redundancy() * 100) + " %")));
+    arguments.add(size(residual, detectable, words));
     return words.say("figure.ties.reading", arguments.toArray(Argument[]::new));
   }
 

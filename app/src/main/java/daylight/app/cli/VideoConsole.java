@@ -14,7 +14,6 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -26,7 +25,7 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** What the commands about a recording say, as sentences or as one JSON object. */
 final class VideoConsole {
-  private final Words words = Words.of(Language.EN, Shown.METRES);
+  private final Words words;
   private final PrintWriter out;
   private final PrintWriter err;
   private final Console console;
@@ -36,6 +35,7 @@ final class VideoConsole {
   private VideoConsole(CommandSpec spec, boolean json) {
     this.out = spec.commandLine().getOut();
     this.err = spec.commandLine().getErr();
+    this.words = Spoken.plain(spec);
     this.console = Console.of(spec, json);
     this.json = json;
   }
@@ -179,9 +179,8 @@ final class VideoConsole {
 
   /** What is wrong with an option, in one line. */
   String wrong(Given.Wrong wrong) {
-    return wrong.option()
-        + ": "
-        + words.say(wrong.key(), wrong.arguments().toArray(Argument[]::new));
+    return words.named(
+        wrong.option(), words.say(wrong.key(), wrong.arguments().toArray(Argument[]::new)));
   }
 
   int refused(List<Complaint> complaints, Shown shown) {

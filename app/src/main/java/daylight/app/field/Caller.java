@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.app.web.Look;
 import daylight.archive.store.By;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -28,7 +29,7 @@ record Caller(
   }
 
   Phrases phrases() {
-    return Phrases.of(look.tongue());
+    return Phrases.of(look.language());
   }
 
   String say(String key, Object... told) {

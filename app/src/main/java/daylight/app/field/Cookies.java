@@ -1,8 +1,8 @@
 package daylight.app.field;
 
+import daylight.app.web.Look;
+import daylight.app.web.Remembered;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.Objects;
@@ -11,34 +11,23 @@ import org.jspecify.annotations.Nullable;
 /** What a browser remembers for these pages; no script can read it, no other page can send it. */
 final class Cookies {
   static final String DEVICE = "daylight-device";
-  static final String LOOK = "daylight-look";
+  static final String LOOK = Look.COOKIE;
   static final String WHO = "daylight-who";
 
-  private static final int TEN_YEARS = 10 * 365 * 24 * 3600;
   private static final int LONGEST_NAME = 80;
 
   private Cookies() {}
 
   static void set(Context reply, String name, String value) {
-    boolean secure = isSecure(reply);
-    reply.cookie(
-        new Cookie(name(secure, name), value, "/", TEN_YEARS, secure, true, null, SameSite.STRICT));
+    Remembered.set(reply, name, value);
   }
 
   static @Nullable String get(Context request, String name) {
-    return request.cookie(name(isSecure(request), name));
+    return Remembered.get(request, name);
   }
 
   static boolean isSecure(Context request) {
-    return "https".equals(request.scheme());
-  }
-
-  /**
-   * Over a secure connection by a name that browsers take over no other (RFC 6265bis, 4.1.3.2), so
-   * that no plain page of the same address can put its own in place.
-   */
-  private static String name(boolean secure, String name) {
-    return secure ? "__Host-" + name : name;
+    return Remembered.isSecure(request);
   }
 
   /** Person and device as a cookie's text. */

@@ -12,12 +12,11 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import daylight.app.web.Look;
 import daylight.archive.form.Tree;
 import daylight.archive.store.Entered;
 import daylight.archive.store.Entering;
 import daylight.line.measure.Complaint;
-import daylight.line.measure.Shown;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -211,7 +210,7 @@ final class EntryJson {
     };
   }
 
-  static ObjectNode outcome(UUID entry, Entering outcome, Shown shown) {
+  static ObjectNode outcome(UUID entry, Entering outcome, Look look) {
     ObjectNode out = object().put("entry", entry.toString());
     return switch (outcome) {
       case Entering.Kept(int number) -> out.put("state", "kept").put("number", number);
@@ -223,14 +222,14 @@ final class EntryJson {
       case Entering.Wrong(List<Complaint> complaints) -> {
         out.put("state", "wrong");
         ArrayNode said = out.putArray("complaints");
-        Office.said(complaints, shown).forEach(said::add);
+        Office.said(complaints, look).forEach(said::add);
         ArrayNode at = out.putArray("at");
         complaints.forEach(one -> at.add(lastKey(one.place().path())));
         yield out;
       }
       case Entering.NotWritten(var why) -> {
         out.put("state", "not-written");
-        out.putArray("complaints").add(Words.of(Language.EN, shown).say(why));
+        out.putArray("complaints").add(Words.of(look.language(), look.shown()).say(why));
         yield out;
       }
     };

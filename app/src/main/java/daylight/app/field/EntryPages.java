@@ -2,6 +2,7 @@ package daylight.app.field;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Look;
 import daylight.archive.store.By;
 import daylight.archive.store.Entered;
 import daylight.archive.store.Entering;
@@ -66,7 +67,7 @@ final class EntryPages implements Pages {
     ArrayNode rows = out.putArray("entries");
     Look look = office.caller(reply).look();
     for (int i = 0; i < entries.size(); i++) {
-      rows.add(EntryJson.outcome(entries.get(i).entry(), outcomes.get(i), look.shown()));
+      rows.add(EntryJson.outcome(entries.get(i).entry(), outcomes.get(i), look));
     }
     if (outcomes.stream().anyMatch(Entering.NotWritten.class::isInstance)) {
       reply.status(DISK);

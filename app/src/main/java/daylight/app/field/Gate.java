@@ -2,6 +2,7 @@ package daylight.app.field;
 
 import daylight.app.door.Phone;
 import daylight.app.web.Guard;
+import daylight.app.web.Look;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.Objects;
@@ -131,7 +132,7 @@ final class Gate {
 
   private static void refuse(Context request, int status, String why) {
     request.status(status).contentType("text/plain; charset=utf-8");
-    request.result(Phrases.of(look(request).tongue()).say(why) + "\n");
+    request.result(Phrases.of(look(request).language()).say(why) + "\n");
     request.skipRemainingHandlers();
   }
 }

@@ -1,6 +1,7 @@
 package daylight.app.field;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Look;
 import daylight.report.markup.Tag;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

@@ -1,6 +1,9 @@
 package daylight.app.field;
 
+import daylight.app.web.Light;
+import daylight.app.web.Look;
 import daylight.line.measure.Shown;
+import daylight.report.words.Language;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -35,7 +38,7 @@ final class LookPages implements Pages {
     Shown shown = Look.shown(units).orElse(before.shown());
     Look look =
         new Look(
-            Look.tongue(tongue).orElse(before.tongue()),
+            Language.of(tongue).orElse(before.language()),
             shown,
             light == null ? before.light() : light);
     Cookies.set(reply, Cookies.LOOK, look.cookie());

@@ -1,6 +1,7 @@
 package daylight.app.field;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Look;
 import daylight.archive.store.By;
 import daylight.archive.store.Entered;
 import daylight.archive.store.KeptSite;
@@ -71,7 +72,7 @@ final class NewSitePages implements Pages {
           .trouble()
           .addAll(
               office.archive().enter(typed.book(), entries(typed), by.get()),
-              office.caller(reply).look().shown());
+              office.caller(reply).look());
     }
     if (!typed.trouble().isEmpty()) {
       reply.status(422);

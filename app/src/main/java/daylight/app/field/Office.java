@@ -1,13 +1,12 @@
 package daylight.app.field;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Look;
 import daylight.app.web.Types;
 import daylight.archive.store.Archive;
 import daylight.archive.store.By;
 import daylight.line.measure.Complaint;
-import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -158,9 +157,9 @@ final class Office {
     reply.contentType(Types.of("reply.json")).result(out.toString());
   }
 
-  /** What the reader has to say against something, as far as it can be said: in English. */
-  static List<String> said(List<Complaint> complaints, Shown shown) {
-    Words words = Words.of(Language.EN, shown);
+  /** What the reader has to say against something, in the words of whoever looks. */
+  static List<String> said(List<Complaint> complaints, Look look) {
+    Words words = Words.of(look.language(), look.shown());
     return complaints.stream()
         .map(one -> words.say(new Statement(one.code(), one.arguments())))
         .toList();

@@ -128,8 +128,7 @@ final class PaperPages implements Pages {
       Trouble trouble,
       String where) {
     if (trouble.isEmpty()) {
-      trouble.addAll(
-          office.archive().enter(book.book(), entries, by), office.caller(reply).look().shown());
+      trouble.addAll(office.archive().enter(book.book(), entries, by), office.caller(reply).look());
     }
     if (trouble.isEmpty()) {
       reply.redirect(VisitPages.address(book.book(), visit.entry()) + where, HttpStatus.SEE_OTHER);

@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.app.web.Look;
 import daylight.archive.Bundled;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Landmark;
@@ -222,7 +223,7 @@ final class PencilForm {
     }
     field.with("aria-invalid", "true").with("aria-describedby", name + "-why");
     Tag told = Tag.of("p", why).with("class", "why").with("id", name + "-why");
-    return cell.add(field).add(trouble.isEnglish(name) ? told.with("lang", "en") : told);
+    return cell.add(field).add(told);
   }
 
   private static Tag input(Pencil.Row row, String column) {

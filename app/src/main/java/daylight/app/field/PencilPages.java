@@ -5,9 +5,7 @@ import daylight.archive.store.Entered;
 import daylight.archive.store.Entering;
 import daylight.archive.store.EntryTrouble;
 import daylight.line.measure.Complaint;
-import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -183,9 +181,9 @@ final class PencilPages implements Pages {
       case Entering.Wrong(List<Complaint> complaints) ->
           complaints.forEach(one -> wrong(step, one, trouble, caller));
       case Entering.NotWritten(var why) -> {
-        String says = Words.of(Language.EN, caller.look().shown()).say(why);
+        String says = Words.of(caller.look().language(), caller.look().shown()).say(why);
         if (!says.equals(trouble.of("keep"))) {
-          trouble.foreignAt("keep", says);
+          trouble.moreAt("keep", says);
         }
       }
     }
@@ -217,9 +215,8 @@ final class PencilPages implements Pages {
     }
     Map<String, String> cells = step.cells();
     String key = EntryJson.lastKey(complaint.place().path()).replaceFirst("\\[\\d+]$", "");
-    Shown shown = caller.look().shown();
-    Office.said(List.of(complaint), shown)
-        .forEach(why -> trouble.foreignAt(cells.getOrDefault(key, step.otherwise()), why));
+    Office.said(List.of(complaint), caller.look())
+        .forEach(why -> trouble.moreAt(cells.getOrDefault(key, step.otherwise()), why));
   }
 
   private void kept(Context reply, BookNow book, BookNow.Row visit) {

@@ -6,6 +6,7 @@ import daylight.line.measure.ClockRange;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Parsed;
 import daylight.line.measure.Quantities;
+import daylight.report.words.Language;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -79,7 +80,7 @@ final class PencilWords {
   /** As a book writes figures: points, feet and inches by their English names. */
   private String figures(String text) {
     String points = DECIMAL_COMMA.matcher(text.strip()).replaceAll(".").replace('−', '-');
-    return phrases.tongue() == Tongue.FR
+    return phrases.tongue() == Language.FR
         ? points.replaceAll("\\bpi\\b", "ft").replaceAll("\\bpo\\b", "in")
         : points;
   }

@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.report.words.Language;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -17,18 +18,18 @@ import java.util.regex.Pattern;
 /** Everything that these pages say, in one language: from one message file each. */
 final class Phrases {
   private static final Pattern FIELD = Pattern.compile("\\{(\\d)}");
-  private static final Map<Tongue, Phrases> ALL = new EnumMap<>(Tongue.class);
+  private static final Map<Language, Phrases> ALL = new EnumMap<>(Language.class);
 
   static {
-    for (Tongue tongue : Tongue.values()) {
+    for (Language tongue : Language.values()) {
       ALL.put(tongue, new Phrases(tongue));
     }
   }
 
-  private final Tongue tongue;
+  private final Language tongue;
   private final Properties messages = new Properties();
 
-  private Phrases(Tongue tongue) {
+  private Phrases(Language tongue) {
     this.tongue = tongue;
     String file = tongue.code() + ".properties";
     try (Reader in =
@@ -41,11 +42,11 @@ final class Phrases {
     }
   }
 
-  static Phrases of(Tongue tongue) {
+  static Phrases of(Language tongue) {
     return Objects.requireNonNull(ALL.get(tongue), tongue.code());
   }
 
-  Tongue tongue() {
+  Language tongue() {
     return tongue;
   }
 
@@ -88,7 +89,7 @@ final class Phrases {
 
   /** A length as {@link daylight.line.measure.Print} gives it, in the way of the language. */
   String figure(String printed) {
-    return tongue == Tongue.FR
+    return tongue == Language.FR
         ? printed.replace('.', ',').replaceAll(" in\\b", " po").replaceAll(" ft\\b", " pi")
         : printed;
   }

@@ -47,18 +47,40 @@ final class PushFilmPart {
                 .add(
                     button("film-keys", phrases.say("push.film.keys"))
                         .with("aria-pressed", "true")))
-        .add(Tag.of("div").with("id", "film-later").with("hidden", ""));
+        .add(button("film-place", ""))
+        .add(Tag.of("div").with("id", "film-later").with("hidden", ""))
+        .add(misread(phrases));
     return Tag.of("details")
         .with("id", "film")
         .add(Tag.of("summary", phrases.say("push.film")))
         .add(inside);
   }
 
+  /** Where the machine misread the counter; see {@code push-misread.js}. */
+  private static Tag misread(Phrases phrases) {
+    return Tag.of("details")
+        .with("id", "misread")
+        .with("hidden", "")
+        .add(
+            Tag.of("summary", phrases.say("push.misread")),
+            Tag.of("p", phrases.say("push.misread.why")).with("class", "quiet"),
+            Tag.of("div")
+                .with("class", "row")
+                .add(press("misread-from", ""), press("misread-to", "")),
+            Tag.of("label", phrases.say("push.misread.counter")).with("for", "misread-counter"),
+            Tag.of("input")
+                .with("id", "misread-counter")
+                .with("inputmode", "decimal")
+                .with("autocomplete", "off"),
+            press("misread-put", phrases.say("push.misread.put")).with("disabled", ""),
+            Tag.of("ul").with("id", "misread-list").with("class", "entries"));
+  }
+
+  private static Tag press(String id, String says) {
+    return Tag.of("button", says).with("type", "button").with("id", id).with("class", "small");
+  }
+
   private static Tag button(String id, String says) {
-    return Tag.of("button", says)
-        .with("type", "button")
-        .with("id", id)
-        .with("class", "small")
-        .with("hidden", "");
+    return press(id, says).with("hidden", "");
   }
 }

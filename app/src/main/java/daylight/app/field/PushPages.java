@@ -93,7 +93,7 @@ final class PushPages implements Pages {
         office
             .archive()
             .enter(book.book(), typed.entries(book, site.get().entry(), visit.entry()), by.get()),
-        office.caller(reply).look().shown());
+        office.caller(reply).look());
     if (trouble.isEmpty()) {
       reply.redirect(address(book.book(), typed.pass()), HttpStatus.SEE_OTHER);
     } else {

@@ -1,7 +1,10 @@
 package daylight.app.field;
 
+import daylight.app.web.Light;
+import daylight.app.web.Look;
 import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
+import daylight.report.words.Language;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -22,7 +25,7 @@ final class SheetWriter {
 
   String write(Sheet sheet) {
     Look look = caller.look();
-    Tag html = Tag.of("html").with("lang", look.tongue().code());
+    Tag html = Tag.of("html").with("lang", look.language().code());
     if (look.light() != null) {
       html.with("data-light", look.light().code());
     }
@@ -128,7 +131,7 @@ final class SheetWriter {
                     "units",
                     Stream.of(Shown.FEET_INCHES, Shown.METRES)
                         .map(one -> choice("units", Look.code(one), one == look.shown()))));
-    return form.add(group("language", Stream.of(Tongue.values()).map(this::language)));
+    return form.add(group("language", Stream.of(Language.values()).map(this::language)));
   }
 
   private Tag group(String what, Stream<Tag> choices) {
@@ -143,8 +146,8 @@ final class SheetWriter {
     return button(what, code, phrases.say("switch." + what + "." + code), chosen, null);
   }
 
-  private Tag language(Tongue one) {
-    return button("language", one.code(), one.own(), one == caller.look().tongue(), one.code());
+  private Tag language(Language one) {
+    return button("language", one.code(), one.own(), one == caller.look().language(), one.code());
   }
 
   private static Tag button(

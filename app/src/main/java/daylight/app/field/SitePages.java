@@ -168,7 +168,7 @@ final class SitePages implements Pages {
                   book.book(),
                   List.of(EntryJson.fresh(visit, book.book(), "visits", keys)),
                   by.get()),
-          caller.look().shown());
+          caller.look());
     }
     if (trouble.isEmpty()) {
       reply.redirect(VisitPages.address(book.book(), visit), HttpStatus.SEE_OTHER);

@@ -98,7 +98,7 @@ final class Threshold {
                   Parts.paragraph("lead", phrases.say(why)),
                   Tag.of("p").add(Parts.button("/join", phrases.say("join"))))));
     } else {
-      String told = Phrases.of(Gate.look(request).tongue()).say(why);
+      String told = Phrases.of(Gate.look(request).language()).say(why);
       Office.json(request, EntryJson.object().put("error", told));
     }
     request.skipRemainingHandlers();

@@ -1,28 +1,24 @@
 package daylight.app.field;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Look;
 import daylight.archive.store.Entering;
-import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What is wrong with a form: all of it at once, each beside its line and once more above. */
 final class Trouble {
   private final Map<String, String> byLine = new LinkedHashMap<>();
-  private final Set<String> english = new HashSet<>();
-  private final List<String> foreign = new ArrayList<>();
+  private final List<String> general = new ArrayList<>();
   private final Map<String, String> typed = new HashMap<>();
   private boolean clash;
 
@@ -30,31 +26,21 @@ final class Trouble {
     byLine.putIfAbsent(line, why);
   }
 
-  /** What the reader of files says of a line, in its English. */
-  void foreignAt(String line, String why) {
+  /** What the reader of files says of a line; it may say more than one thing. */
+  void moreAt(String line, String why) {
     byLine.merge(line, why, (one, more) -> one + " " + more);
-    english.add(line);
   }
 
-  /** Whether what is wrong with a line is said in English whatever the language of the page. */
-  boolean isEnglish(String line) {
-    return english.contains(line);
-  }
-
-  /** What belongs to no line, in the reader's English. */
-  void foreign(List<String> why) {
-    foreign.addAll(why);
-  }
-
-  /** What the archive would not keep, in the reader's English. */
-  void addAll(List<Entering> outcomes, Shown shown) {
+  /** What the archive would not keep; it belongs to no line. */
+  void addAll(List<Entering> outcomes, Look look) {
     for (Entering outcome : outcomes) {
       switch (outcome) {
         case Entering.Kept kept -> {}
         case Entering.Same same -> {}
         case Entering.Clash other -> clash = true;
-        case Entering.Wrong(var complaints) -> foreign.addAll(Office.said(complaints, shown));
-        case Entering.NotWritten(var why) -> foreign.add(Words.of(Language.EN, shown).say(why));
+        case Entering.Wrong(var complaints) -> general.addAll(Office.said(complaints, look));
+        case Entering.NotWritten(var why) ->
+            general.add(Words.of(look.language(), look.shown()).say(why));
       }
     }
   }
@@ -69,7 +55,7 @@ final class Trouble {
   }
 
   boolean isEmpty() {
-    return byLine.isEmpty() && foreign.isEmpty() && !clash;
+    return byLine.isEmpty() && general.isEmpty() && !clash;
   }
 
   @Nullable String of(String line) {
@@ -83,11 +69,8 @@ final class Trouble {
     }
     List<Tag> items = new ArrayList<>();
     byLine.forEach(
-        (line, why) -> {
-          Tag link = Tag.of("a", why).with("href", "#" + line);
-          items.add(Tag.of("li").add(isEnglish(line) ? link.with("lang", "en") : link));
-        });
-    foreign.forEach(why -> items.add(Tag.of("li", why).with("lang", "en")));
+        (line, why) -> items.add(Tag.of("li").add(Tag.of("a", why).with("href", "#" + line))));
+    general.forEach(why -> items.add(Tag.of("li", why)));
     if (clash) {
       items.add(Tag.of("li", phrases.say("form.clash")));
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.app.Job;
 import daylight.app.RuleChoice;
+import daylight.app.web.Look;
 import daylight.archive.Sha256;
 import daylight.line.answer.Answers;
 import daylight.line.answer.Asks;
@@ -12,7 +13,6 @@ import daylight.line.measure.Dimension;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
 import daylight.report.Handout;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,12 +61,12 @@ final class WalkFit {
   private ObjectNode computed(Caller caller, BookNow book, BookNow.Row visit) {
     Shown shown = caller.look().shown();
     Job.Settings settings =
-        new Job.Settings(shown, null, RuleChoice.USUAL, visit.text("label").orElse(null));
+        new Job.Settings(null, shown, null, RuleChoice.USUAL, visit.text("label").orElse(null));
     return switch (Job.answerWithoutFootage(office.archive(), book.book(), settings)) {
       case Job.Outcome.Refused refused -> {
         ObjectNode out = EntryJson.object().put("state", "refused");
         ArrayNode said = out.putArray("complaints");
-        Office.said(refused.complaints(), shown).forEach(said::add);
+        Office.said(refused.complaints(), caller.look()).forEach(said::add);
         yield out;
       }
       case Job.Outcome.Answered answered -> fitted(caller, answered.handout(), visit);
@@ -74,7 +74,7 @@ final class WalkFit {
   }
 
   private static ObjectNode fitted(Caller caller, Handout handout, BookNow.Row visit) {
-    Words words = Words.of(Language.EN, caller.look().shown());
+    Words words = Words.of(caller.look().language(), caller.look().shown());
     ObjectNode out = EntryJson.object().put("state", "fitted");
     ArrayNode doubts = out.putArray("doubts");
     for (Statement doubt : handout.line().doubts()) {

@@ -1,6 +1,7 @@
 package daylight.app.field;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import daylight.app.web.Look;
 import daylight.app.web.Types;
 import daylight.archive.Sha256;
 import daylight.report.markup.Tag;

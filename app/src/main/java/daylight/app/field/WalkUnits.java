@@ -1,5 +1,6 @@
 package daylight.app.field;
 
+import daylight.app.web.Look;
 import daylight.line.measure.Shown;
 import java.util.Set;
 

@@ -21,6 +21,7 @@ final class Assets {
         new String[] {
           "look.css",
           "line.css",
+          "switches.css",
           "places.js",
           "moments.js",
           "proxies.js",

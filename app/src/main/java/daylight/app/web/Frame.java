@@ -1,9 +1,7 @@
 package daylight.app.web;
 
 import daylight.line.measure.Argument;
-import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,25 +11,27 @@ final class Frame {
   private final Words words;
   private final int properties;
   private final @Nullable Home home;
+  private final @Nullable String page;
 
   Frame(Words words, int properties) {
-    this(words, properties, null);
+    this(words, properties, null, null);
   }
 
-  private Frame(Words words, int properties, @Nullable Home home) {
+  private Frame(Words words, int properties, @Nullable Home home, @Nullable String page) {
     this.words = words;
     this.properties = properties;
     this.home = home;
+    this.page = page;
   }
 
   /** The same with a way back to the page that a property was opened from, where there is one. */
-  Frame under(@Nullable Home page) {
-    return new Frame(words, properties, page);
+  Frame under(@Nullable Home from) {
+    return new Frame(words, properties, from, page);
   }
 
-  /** For pages that show no quantities. */
-  static Frame plain(int properties) {
-    return new Frame(Words.of(Language.EN, Shown.METRES), properties);
+  /** The same with switches for language and units, for the page at that address. */
+  Frame at(@Nullable String address) {
+    return new Frame(words, properties, home, address);
   }
 
   Words words() {
@@ -45,9 +45,17 @@ final class Frame {
             .add(Tag.of("a", words.word("web.skip")).with("class", "skip").with("href", "#main"))
             .add(top())
             .add(Tag.of("main").with("id", "main").addAll(contents))
-            .add(Tag.of("footer").add(Tag.of("p", words.word("web.foot"))));
+            .add(foot());
     Tag html = Tag.of("html").with("lang", words.language().code()).add(head(title)).add(body);
     return "<!DOCTYPE html>\n" + html.write() + "\n";
+  }
+
+  private Tag foot() {
+    Tag foot = Tag.of("footer");
+    if (page != null) {
+      foot.add(Switches.of(words, page));
+    }
+    return foot.add(Tag.of("p", words.word("web.foot")));
   }
 
   private Tag head(String title) {
@@ -62,6 +70,7 @@ final class Frame {
         .add(link("stylesheet", "look.css"))
         .add(link("stylesheet", "digs.css"))
         .add(link("stylesheet", "line.css"))
+        .add(link("stylesheet", "switches.css"))
         .add(module("places.js"))
         .add(module("moments.js"))
         .add(module("proxies.js"))

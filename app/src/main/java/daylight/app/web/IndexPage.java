@@ -13,11 +13,13 @@ final class IndexPage {
   private final List<Property> properties;
   private final Frame frame;
   private final Words words;
+  private final Asked asked;
 
-  IndexPage(List<Property> properties) {
-    this.properties = properties;
-    this.frame = Frame.plain(1);
-    this.words = frame.words();
+  IndexPage(Shelf shelf, Asked asked) {
+    this.properties = shelf.all();
+    this.asked = asked;
+    this.words = asked.words(shelf.settings());
+    this.frame = new Frame(words, 1).at(asked.page());
   }
 
   String write() {
@@ -30,7 +32,12 @@ final class IndexPage {
   private Tag card(Property property) {
     return switch (property.soon()) {
       case null -> plain(property, "reading").addAll(UnderwayPage.told(property, words));
-      case Reading.Answered answered -> answered(property, answered.subject());
+      case Reading.Answered answered ->
+          answered(
+              property,
+              answered
+                  .in(asked.language(property.settings()), asked.shown(answered.handout().shown()))
+                  .subject());
       case Reading.Refused refused ->
           plain(property, "refused").add(Tag.of("p", words.word("web.index.refused")));
       case Reading.Failed failed ->
@@ -58,7 +65,7 @@ final class IndexPage {
     card.addAll(Titles.stops(subject, "h3"));
     String complaint = subject.answers().opening().words();
     if (complaint != null) {
-      card.add(Tag.of("blockquote").add(Tag.of("p", "“" + complaint + "”")));
+      card.add(Tag.of("blockquote").add(Tag.of("p", said.quoted(complaint))));
     }
     List<String> next =
         subject.answers().lines().stream()

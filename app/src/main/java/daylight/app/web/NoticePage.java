@@ -10,13 +10,13 @@ final class NoticePage {
   private NoticePage() {}
 
   /** There is nothing at that address. */
-  static String missing(int properties) {
-    return write(Frame.plain(properties), "web.missing", null);
+  static String missing(Words words, int properties) {
+    return write(new Frame(words, properties), "web.missing", null);
   }
 
   /** A fault of ours, named so that it can be told. */
-  static String fault(int properties, RuntimeException fault) {
-    return write(Frame.plain(properties), "web.fault", fault);
+  static String fault(Words words, int properties, RuntimeException fault) {
+    return write(new Frame(words, properties), "web.fault", fault);
   }
 
   private static String write(Frame frame, String key, @Nullable RuntimeException fault) {

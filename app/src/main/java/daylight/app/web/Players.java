@@ -55,7 +55,7 @@ final class Players {
           .ifPresent(
               state ->
                   figure.add(
-                      Pieces.paragraph("making", ProxyWords.told(state))
+                      Pieces.paragraph("making", ProxyWords.told(state, words))
                           .with("role", "status")
                           .with("data-proxy", recording.progressAddress(property))));
     }

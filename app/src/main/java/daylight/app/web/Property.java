@@ -120,6 +120,11 @@ final class Property {
     return home == null ? name : home.name();
   }
 
+  /** As what it is opened. */
+  Job.Settings settings() {
+    return opened.settings();
+  }
+
   /** The file of its book. */
   Path file() {
     return opened.file();

@@ -13,6 +13,7 @@ import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** One property: stop orders, the complaint, the answers, and what they rest on. */
 final class PropertyPage {
@@ -22,12 +23,13 @@ final class PropertyPage {
   private final Subject subject;
   private final Words words;
 
-  PropertyPage(int properties, Property property, Reading.Answered answered) {
+  PropertyPage(
+      int properties, Property property, Reading.Answered answered, @Nullable String page) {
     this.property = property;
     this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
-    this.frame = new Frame(words, properties).under(property.home());
+    this.frame = new Frame(words, properties).under(property.home()).at(page);
   }
 
   String write() {

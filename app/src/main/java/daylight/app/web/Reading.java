@@ -4,13 +4,17 @@ import daylight.app.Job;
 import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
 import daylight.line.counter.Fitted;
+import daylight.line.measure.Shown;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
+import daylight.report.words.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** What came of reading a book. */
@@ -20,11 +24,28 @@ sealed interface Reading {
   final class Answered implements Reading {
     private final Job.Outcome.Answered outcome;
     private final Subject subject;
+    private final Map<Reader, Answered> others = new ConcurrentHashMap<>();
     private @Nullable SortedMap<String, byte[]> files;
 
     Answered(Job.Outcome.Answered outcome) {
       this.outcome = outcome;
       this.subject = outcome.handout().subject();
+    }
+
+    /** For whom it is told. */
+    private record Reader(Language language, Shown shown) {}
+
+    /** The same told to another reader; nothing is read or computed anew. */
+    Answered in(Language language, Shown shown) {
+      Handout own = handout();
+      return language == own.language() && shown == own.shown()
+          ? this
+          : others.computeIfAbsent(
+              new Reader(language, shown),
+              reader ->
+                  new Answered(
+                      new Job.Outcome.Answered(
+                          own.in(language, shown), outcome.counters(), outcome.tracks())));
     }
 
     Handout handout() {

@@ -4,7 +4,6 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Gravity;
 import daylight.report.markup.Tag;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.util.List;
 
@@ -15,9 +14,9 @@ final class RefusedPage {
   private final Property property;
   private final List<Complaint> complaints;
 
-  RefusedPage(int properties, Property property, Reading.Refused refused) {
-    this.words = Words.of(Language.EN, refused.outcome().shown());
-    this.frame = new Frame(words, properties).under(property.home());
+  RefusedPage(int properties, Property property, Reading.Refused refused, Asked asked) {
+    this.words = asked.words(property.settings(), refused.outcome().shown());
+    this.frame = new Frame(words, properties).under(property.home()).at(asked.page());
     this.property = property;
     this.complaints = refused.outcome().complaints();
   }

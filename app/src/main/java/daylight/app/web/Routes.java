@@ -1,5 +1,7 @@
 package daylight.app.web;
 
+import daylight.line.measure.Shown;
+import daylight.report.words.Words;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
@@ -9,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** Which address shows what. */
 final class Routes {
@@ -44,7 +47,8 @@ final class Routes {
     routes.error(HttpStatus.NOT_FOUND, this::missing);
     routes.exception(
         RuntimeException.class,
-        (fault, reply) -> page(reply.status(500), NoticePage.fault(shelf.size(), fault)));
+        (fault, reply) ->
+            page(reply.status(500), NoticePage.fault(words(reply), shelf.size(), fault)));
   }
 
   private static void read(RoutesConfig routes, String path, Handler handler) {
@@ -64,7 +68,22 @@ final class Routes {
   }
 
   private void index(Context reply) {
-    page(reply, new IndexPage(shelf.all()).write());
+    if (!chose(reply, words(reply))) {
+      page(reply, new IndexPage(shelf, Asked.by(reply)).write());
+    }
+  }
+
+  /** Words for a page that is of no book. */
+  private Words words(Context request) {
+    return Asked.by(request).words(shelf.settings());
+  }
+
+  /** Whether language or units were chosen by the address; the page itself is loaded next. */
+  private static boolean chose(Context reply, Words now) {
+    Optional<Look> choice = Asked.choice(reply, now);
+    choice.ifPresent(look -> Remembered.set(reply, Look.COOKIE, look.cookie()));
+    choice.ifPresent(look -> reply.redirect(reply.path(), HttpStatus.SEE_OTHER));
+    return choice.isPresent();
   }
 
   private void sign(Context reply) {
@@ -87,23 +106,47 @@ final class Routes {
       reply.redirect(reply.path() + "/");
       return;
     }
-    find(reply)
-        .ifPresentOrElse(property -> page(reply, page(reply, property)), () -> reply.status(404));
+    find(reply).ifPresentOrElse(property -> show(reply, property), () -> reply.status(404));
   }
 
-  private String page(Context reply, Property property) {
-    return switch (property.soon()) {
+  private void show(Context reply, Property property) {
+    Reading reading = property.soon();
+    Asked asked = Asked.by(reply);
+    if (!chose(reply, asked.words(property.settings(), usual(reading)))) {
+      page(reply, page(reply, property, reading, asked));
+    }
+  }
+
+  /** The units of a book. */
+  private static Shown usual(@Nullable Reading reading) {
+    return switch (reading) {
+      case Reading.Answered answered -> answered.handout().shown();
+      case Reading.Refused refused -> refused.outcome().shown();
+      case null, default -> Shown.METRES;
+    };
+  }
+
+  private String page(Context reply, Property property, @Nullable Reading reading, Asked asked) {
+    return switch (reading) {
       case null -> {
         reply.status(202);
-        yield new UnderwayPage(shelf.size(), property).write();
+        yield new UnderwayPage(shelf.size(), property, asked).write();
       }
-      case Reading.Answered answered -> new PropertyPage(shelf.size(), property, answered).write();
-      case Reading.Refused refused -> new RefusedPage(shelf.size(), property, refused).write();
+      case Reading.Answered answered ->
+          new PropertyPage(shelf.size(), property, told(answered, property, asked), asked.page())
+              .write();
+      case Reading.Refused refused ->
+          new RefusedPage(shelf.size(), property, refused, asked).write();
       case Reading.Failed failed -> {
         reply.status(500);
-        yield NoticePage.fault(shelf.size(), failed.fault());
+        yield NoticePage.fault(asked.words(property.settings()), shelf.size(), failed.fault());
       }
     };
+  }
+
+  private static Reading.Answered told(Reading.Answered answered, Property property, Asked asked) {
+    return answered.in(
+        asked.language(property.settings()), asked.shown(answered.handout().shown()));
   }
 
   /** How far the looking at footage is, for the page that says so; accepted, while it goes on. */
@@ -115,7 +158,7 @@ final class Routes {
     }
     Answering.Doing doing = property.get().doing();
     reply.status(doing == null ? 200 : 202).contentType(Types.of("progress.json"));
-    reply.result(UnderwayPage.json(doing));
+    reply.result(UnderwayPage.json(doing, Asked.by(reply).words(property.get().settings())));
   }
 
   private void order(Context reply, Consumer<Property> order) {
@@ -157,7 +200,7 @@ final class Routes {
         .flatMap(
             property ->
                 property.soon() instanceof Reading.Answered answered
-                    ? Optional.of(new Known(property, answered))
+                    ? Optional.of(new Known(property, told(answered, property, Asked.by(reply))))
                     : Optional.empty());
   }
 
@@ -182,7 +225,9 @@ final class Routes {
       reply.status(404);
     } else if (!copy) {
       reply.status(state.get() instanceof Proxies.State.Making ? 202 : 200);
-      reply.contentType("text/plain; charset=utf-8").result(ProxyWords.told(state.get()));
+      reply
+          .contentType("text/plain; charset=utf-8")
+          .result(ProxyWords.told(state.get(), words(reply)));
     } else if (state.get() instanceof Proxies.State.Ready(Path file)) {
       Sent.part(reply, file);
     } else {
@@ -203,7 +248,7 @@ final class Routes {
   }
 
   private void missing(Context reply) {
-    page(reply, NoticePage.missing(shelf.size()));
+    page(reply, NoticePage.missing(words(reply), shelf.size()));
   }
 
   private Optional<Property> find(Context request) {

@@ -28,6 +28,11 @@ public final class Shelf {
     return properties.size();
   }
 
+  /** As what the books are opened: all that were named are opened alike. */
+  Job.Settings settings() {
+    return properties.isEmpty() ? Job.Settings.USUAL : properties.getFirst().settings();
+  }
+
   Optional<Property> find(String name) {
     return properties.stream().filter(one -> one.name().equals(name)).findFirst();
   }
@@ -46,11 +51,7 @@ public final class Shelf {
    * @param home where its page leads back to
    */
   public synchronized String address(String name, Path book, @Nullable String visit, Home home) {
-    Job.Settings usual = Job.Settings.USUAL;
-    Opened opened =
-        new Opened(
-            book,
-            new Job.Settings(usual.shown(), usual.paper(), usual.rules(), visit, usual.plan()));
+    Opened opened = new Opened(book, Job.Settings.USUAL.of(visit));
     Optional<Property> known = find(name);
     if (known.isEmpty() || !known.get().isOf(opened) || !home.equals(known.get().home())) {
       known.ifPresent(Property::end);

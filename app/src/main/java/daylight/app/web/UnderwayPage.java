@@ -4,10 +4,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
-import daylight.line.measure.Shown;
 import daylight.line.measure.Statement;
 import daylight.report.markup.Tag;
-import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,14 +15,16 @@ import org.jspecify.annotations.Nullable;
  */
 final class UnderwayPage {
   private static final JsonMapper MAPPER = new JsonMapper();
-  private static final Words WORDS = Words.of(Language.EN, Shown.METRES);
   private static final int WHOLE = 100;
 
   private final Frame frame;
   private final Property property;
 
-  UnderwayPage(int properties, Property property) {
-    this.frame = Frame.plain(properties).under(property.home());
+  UnderwayPage(int properties, Property property, Asked asked) {
+    this.frame =
+        new Frame(asked.words(property.settings()), properties)
+            .under(property.home())
+            .at(asked.page());
     this.property = property;
   }
 
@@ -44,7 +44,7 @@ final class UnderwayPage {
   static List<Tag> told(Property property, Words words) {
     Answering.Doing doing = property.doing();
     return List.of(
-        Tag.of("p", doing == null ? words.word("web.reading.index") : says(doing))
+        Tag.of("p", doing == null ? words.word("web.reading.index") : says(doing, words))
             .with("class", "doing")
             .with("role", "status")
             .with("data-reading", property.address("progress")),
@@ -55,7 +55,7 @@ final class UnderwayPage {
                     .with("max", Integer.toString(WHOLE))
                     .with("value", Integer.toString(percent(doing)))
                     .with("aria-label", words.word("web.reading")))
-            .add(Tag.of("span", share(doing))));
+            .add(Tag.of("span", share(doing, words))));
   }
 
   /** That a book was answered without counters, and a way to have them read. */
@@ -77,29 +77,29 @@ final class UnderwayPage {
   }
 
   /** The same for the module; nothing where nothing is being done. */
-  static String json(Answering.@Nullable Doing doing) {
+  static String json(Answering.@Nullable Doing doing, Words words) {
     ObjectNode reply = MAPPER.createObjectNode();
     return doing == null
         ? reply.toString()
         : reply
-            .put("says", says(doing))
+            .put("says", says(doing, words))
             .put("percent", percent(doing))
-            .put("share", share(doing))
+            .put("share", share(doing, words))
             .toString();
   }
 
-  private static String says(Answering.Doing doing) {
+  private static String says(Answering.Doing doing, Words words) {
     return doing.waits()
-        ? WORDS.word("web.reading.waits")
-        : Words.capitalised(WORDS.say(Statement.of(doing.step(), new Argument.Text(doing.what()))));
+        ? words.word("web.reading.waits")
+        : Words.capitalised(words.say(Statement.of(doing.step(), new Argument.Text(doing.what()))));
   }
 
   private static int percent(Answering.@Nullable Doing doing) {
     return doing == null ? 0 : (int) (WHOLE * Math.clamp(doing.share(), 0.0, 1.0));
   }
 
-  private static String share(Answering.@Nullable Doing doing) {
-    return WORDS.say(
+  private static String share(Answering.@Nullable Doing doing, Words words) {
+    return words.say(
         "web.reading.share",
         new Argument.Quantity(Dimension.SHARE, percent(doing) / (double) WHOLE));
   }

@@ -41,13 +41,13 @@ export function item(row, about, chosen, choose) {
       more === '' ? null : h('span', { class: 'quiet' }, more),
       h('span', { class: 'state' }, stateOf(row, about.words)),
     ),
-    row.state === 'wrong' && row.complaints?.length > 0 ? h('p', { class: 'why', lang: 'en' }, row.complaints.join(' ')) : null,
+    row.state === 'wrong' && row.complaints?.length > 0 ? h('p', { class: 'why' }, row.complaints.join(' ')) : null,
   );
 }
 
 function trouble(row, words, act) {
   if (row.state === 'wrong') {
-    return h('div', { class: 'trouble' }, h('p', {}, words.mend), h('p', { lang: 'en' }, (row.complaints ?? []).join(' ')));
+    return h('div', { class: 'trouble' }, h('p', {}, words.mend), h('p', {}, (row.complaints ?? []).join(' ')));
   }
   if (row.state !== 'clash') {
     return null;

@@ -2,6 +2,7 @@
 // is what the counter in the picture says there. What was left for later is offered one by one.
 
 import { post } from './enter.js';
+import { openMisread } from './push-misread.js';
 import { h } from './push-parts.js';
 
 const FOOT = 0.3048;
@@ -40,9 +41,11 @@ export function counterAt(samples, seconds) {
  *
  * @param about what the page is about: book, pass, unit, words
  * @param push what stands in it; `arrived` is told the distance of the moment shown, `take` makes a
- *   finding of one that was left for later, `changed` has the page say all anew
+ *   finding of one that was left for later, `chosen` is the finding that is looked at, with its
+ *   name, `put` sets one to a moment, `changed` has the page say all anew; `typed` and `tell` as the
+ *   page has them
  */
-export function openFilms({ book, about, push, arrived, take, changed }) {
+export function openFilms({ book, about, push, arrived, take, chosen, put, changed, typed, tell }) {
   const { words, unit } = about;
   const video = at('film-shown');
   let films = [];
@@ -91,7 +94,20 @@ export function openFilms({ book, about, push, arrived, take, changed }) {
     if (at('film-told').textContent !== says) {
       at('film-told').textContent = says;
     }
+    place();
+    misread.show();
     later(one);
+  }
+
+  /** The finding that is looked at may be put where the recording shows it. */
+  function place() {
+    const row = chosen();
+    const now = moment();
+    const there = row === null || now === null ? null : far(now);
+    at('film-place').hidden = there === null;
+    if (there === null) return;
+    const says = words['film.place'].replace('{0}', row.name).replace('{1}', there);
+    if (at('film-place').textContent !== says) at('film-place').textContent = says;
   }
 
   function told(one, busy) {
@@ -209,6 +225,21 @@ export function openFilms({ book, about, push, arrived, take, changed }) {
     show();
   }
 
+  const misread = openMisread({
+    about,
+    push,
+    typed,
+    tell,
+    film: {
+      now: () => video.currentTime,
+      media: () => (film(shown)?.track === 'read' && !video.hidden ? shown : null),
+      minutes,
+      secondsOf,
+      again: ask,
+    },
+  });
+
+  at('film-place').addEventListener('click', () => put(chosen().row, moment()));
   at('film').addEventListener('toggle', () => at('film').open && ask());
   at('film-which').addEventListener('change', ({ target }) => {
     shown = target.value === '' ? null : target.value;

@@ -217,6 +217,18 @@ async function filmed(row, moment) {
   await tell(`${told(row, about).name}, ${about.moment(moment)}.`, [push.noteLater(row.entry, null, {}), found]);
 }
 
+/** The finding at one place that is looked at, with its name; null where there is none. */
+function finding() {
+  const row = chosen === null ? undefined : push.row(chosen);
+  return row?.section === 'findings' && row.keys.from === undefined ? { row, name: told(row, about).name } : null;
+}
+
+/** A finding is where a recording shows it: the moment takes the place of a distance. */
+async function moved(row, moment) {
+  const { cable, ...keys } = row.keys;
+  await tell(`${told(row, about).name}, ${about.moment(moment)}.`, [change(row, { ...keys, moment })]);
+}
+
 /** From here on: the book knows no open stretch, so it stands at its beginning and says so. */
 const run = (row) => {
   const { moment, ...keys } = row.keys;
@@ -420,6 +432,10 @@ try {
       press(find('[data-act=later]'), false);
     },
     take: filmed,
+    chosen: finding,
+    put: moved,
+    typed,
+    tell,
     changed: () => push && show(),
   });
   show();

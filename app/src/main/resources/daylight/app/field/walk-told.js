@@ -46,7 +46,7 @@ export function list(box, queue, visit, say, open) {
       make('span', {}, measured(one.keys, say) || say('nothing')));
     if (one.note) button.append(make('span', { class: 'off' }, one.note));
     for (const text of fit?.says ?? []) button.append(make('span', {}, text));
-    for (const doubt of doubts) button.append(make('span', { class: 'off', lang: 'en' }, doubt.says));
+    for (const doubt of doubts) button.append(make('span', { class: 'off' }, doubt.says));
     if (waits) button.append(make('span', { class: 'waits' }, say(`state.${one.state}`)));
     return make('li', {}, button);
   }));
@@ -103,7 +103,7 @@ export function troubles(box, queue, say, act) {
     const taken = one.section === 'landmarks' && one.base === 0 && (one.at ?? []).includes('label');
     return make('div', { class: 'trouble', 'data-wrong': one.entry },
       make('h2', {}, say(taken ? 'taken' : 'wrong', name)),
-      taken ? make('p', {}, say('taken.why')) : make('p', { lang: 'en' }, (one.complaints ?? []).join(' ')),
+      taken ? make('p', {}, say('taken.why')) : make('p', {}, (one.complaints ?? []).join(' ')),
       make('div', { class: 'choices' },
         ...(taken ? [button('taken.same', () => act.drop(one)), button('taken.other', () => act.rename(one))]
           : [...(one.section === 'locates' ? [button('wrong.mend', () => act.mend(one))] : []),

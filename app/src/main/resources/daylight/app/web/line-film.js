@@ -55,6 +55,15 @@ export class Film {
     return best.moment;
   }
 
+  /** Somebody else takes a recording to a moment, of which the cursor knows the place already. */
+  expect(media, seconds) {
+    const reel = this.reels.find(({ ride }) => ride.media === media);
+    if (reel === undefined) return;
+    reel.asked = seconds;
+    delete reel.next;
+    this.last = reel;
+  }
+
   /** One search at a time: of those asked for meanwhile, the last one follows. */
   seek(reel, seconds) {
     const { video } = reel;

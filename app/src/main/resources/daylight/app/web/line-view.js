@@ -181,9 +181,10 @@ export class View {
     const [x, y] = at ? [at.clientX - frame.left, at.clientY - frame.top] : [frame.width / 2, frame.height / 2];
     const drawing = this.svg.getBoundingClientRect();
     const [part, down] = [(x + frame.left - drawing.left) / drawing.width, (y + frame.top - drawing.top) / drawing.height];
+    if (this.scale === 1) this.base = drawing.width;
     this.scale = to;
     box.classList.toggle('larger', to > 1);
-    this.svg.style.width = to > 1 ? `${to * 100}%` : '';
+    this.svg.style.width = to > 1 ? `${to * this.base}px` : '';
     const now = this.svg.getBoundingClientRect();
     box.scrollTo({ left: part * now.width - x, top: down * now.height - y, behavior: 'instant' });
     this.rect = null;

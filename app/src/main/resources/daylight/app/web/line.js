@@ -126,14 +126,18 @@ function begin() {
     held = true;
     go(to, link);
   });
-  // A row of what was seen, pressed, takes the cursor to its place; its picture takes the recording.
+  // A row of what was seen, or its picture, takes the cursor to its place; the picture takes the
+  // recording to its moment.
   document.addEventListener('click', (event) => {
     const seen = event.target.closest('tr[data-place]');
-    if (!seen || event.target.closest('a')) return;
+    const link = event.target.closest('a');
+    if (!seen || (link && !link.dataset.media)) return;
     const to = table.place(seen.dataset.place, Number(seen.dataset.distance));
     if (to < 0) return;
+    const picture = seen.querySelector('a[data-media]');
+    if (picture) film.expect(picture.dataset.media, Number(picture.dataset.seconds));
     held = true;
-    go(to, seen.querySelector('a[data-media]') ? film : seen);
+    go(to, picture ? film : seen);
   });
 
   at('bar').hidden = false;

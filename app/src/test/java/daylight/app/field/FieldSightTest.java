@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import daylight.app.web.Light;
 import daylight.app.web.Window;
 import java.io.IOException;
 import java.nio.file.Files;

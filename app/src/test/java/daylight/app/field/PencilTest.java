@@ -3,8 +3,10 @@ package daylight.app.field;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import daylight.app.web.Light;
 import daylight.app.web.Window;
 import daylight.archive.ReadBook;
+import daylight.report.words.Language;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -334,7 +336,7 @@ class PencilTest {
 
   @Test
   void lettersNamesAndSizesAreUnderstoodInFrenchToo() {
-    PencilWords words = new PencilWords(Phrases.of(Tongue.FR), "m");
+    PencilWords words = new PencilWords(Phrases.of(Language.FR), "m");
     assertThat(words.kind("d").orElseThrow().id()).isEqualTo("roots");
     assertThat(words.kind("RACINES").orElseThrow().id()).isEqualTo("roots");
     assertThat(words.kind("s1").orElseThrow().hazard().name()).isEqualTo("STOP");
@@ -366,7 +368,7 @@ class PencilTest {
       try (PDDocument pdf = Loader.loadPDF(printed)) {
         assertThat(pdf.getNumberOfPages()).isEqualTo(3);
         String text = new PDFTextStripper().getText(pdf);
-        Phrases phrases = Phrases.of(tongue.equals("fr") ? Tongue.FR : Tongue.EN);
+        Phrases phrases = Phrases.of(tongue.equals("fr") ? Language.FR : Language.EN);
         PushKeys.large().forEach(kind -> assertThat(text).contains(phrases.kind(kind.id())));
         assertThat(text).contains(phrases.say("before.tickets.none"), "15", "110", "206");
         assertThat(text).doesNotContain(phrases.say("frame.foot"));

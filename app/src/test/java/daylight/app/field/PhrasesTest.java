@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 
 /** Both languages say the same things, all of them are said somewhere, and no key is without. */
 class PhrasesTest {
-  private final Phrases english = Phrases.of(Tongue.EN);
-  private final Phrases french = Phrases.of(Tongue.FR);
+  private final Phrases english = Phrases.of(Language.EN);
+  private final Phrases french = Phrases.of(Language.FR);
 
   private static Set<String> keys(Phrases phrases) {
     return new TreeSet<>(phrases.messages().stringPropertyNames());

@@ -161,6 +161,55 @@ class PushFilmTest {
   }
 
   @Test
+  void whatWasMisreadIsPutRightAndAFindingIsPutWhereTheRecordingShowsIt() throws IOException {
+    try (Page page = pushed(1366, 768)) {
+      kept();
+      page.locator("#distance").fill("9");
+      page.locator("[data-kind=roots]").click();
+      page.waitForSelector("#told.kept");
+      page.locator("#film summary").first().click();
+      page.locator("#film-which option[value=M1]").waitFor(attached());
+      page.locator("#film-which").selectOption("M1");
+      page.locator("#film-read").click();
+      page.locator("#film-told >> text=the distance follows").waitFor();
+      Window.until(page, "document.querySelector('#film-shown').readyState > 1");
+      moment(page, 5);
+      page.locator("#film-place >> text=3 ft").click();
+      page.locator("#rows >> text=3 ft (M1 at 0:05)").waitFor();
+      page.waitForSelector("#told.kept");
+      assertThat(only().text("moment", "at")).contains("5 s");
+      assertThat(only().text("cable")).isEmpty();
+
+      page.locator("#misread summary").click();
+      moment(page, 4);
+      page.locator("#misread-from").click();
+      moment(page, 6);
+      page.locator("#misread-to").click();
+      page.locator("#misread-counter").fill("2.5");
+      page.locator("#misread-put").click();
+      page.locator("#misread-list >> text=showed 2.5 ft").waitFor();
+      page.locator("#rows >> text=2.5 ft (M1 at 0:05)").waitFor();
+      BookNow.Row correction = rows("corrections").getFirst();
+      assertThat(correction.text("counter")).contains("2.5 ft");
+      assertThat(correction.text("from")).contains("4 s");
+      assertThat(served.archive().book(book).orElseThrow().complaints()).isEmpty();
+      Tracked put = Job.tracks(served.archive(), book, null).orElseThrow();
+      assertThat(put.of("P1", "M1").orElseThrow().counterAt(5).orElseThrow().value())
+          .isCloseTo(2.5 * FOOT, within(0.01 * FOOT));
+      page.screenshot(
+          new Page.ScreenshotOptions()
+              .setFullPage(true)
+              .setPath(PICTURES.resolve("push-misread-1366.png")));
+      assertThat(Window.violations(page)).isEmpty();
+
+      page.locator("#misread-list button").click();
+      page.locator("#rows >> text=3 ft (M1 at 0:05)").waitFor();
+      assertThat(rows("corrections")).isEmpty();
+    }
+    assertThat(window.complained()).isEmpty();
+  }
+
+  @Test
   void aRecordingOfThisDeviceIsPlayedAndIsTheOneOfTheBookByItsName() throws IOException {
     Path other = Files.copy(film, folder.resolve("other.webm"));
     try (Page page = pushed(390, 844)) {

@@ -6,9 +6,11 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
+import daylight.app.web.Light;
 import daylight.app.web.Window;
 import daylight.archive.ReadBook;
 import daylight.archive.Sha256;
+import daylight.report.words.Language;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -442,7 +444,7 @@ class PushTest {
 
   @Test
   void everyParticularOfTheCatalogueHasAName() {
-    for (Tongue tongue : Tongue.values()) {
+    for (Language tongue : Language.values()) {
       assertThat(PushBoard.parts())
           .hasSizeGreaterThan(20)
           .allMatch(part -> Phrases.of(tongue).messages().containsKey("push.part." + part));

@@ -10,6 +10,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.WaitForSelectorState;
+import daylight.app.web.Light;
 import daylight.app.web.Window;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -188,7 +188,7 @@ class LookingTest {
   @Test
   void aFindingIsShownOnTheDrawingsByPointerAndByKeyboard() {
     try (Page page = at("/property/filmed/", LAPTOP)) {
-      Locator row = page.locator("tr:has-text('Roots')");
+      Locator row = page.locator("#findings tr:has-text('Roots')");
       assertThat(page.locator(".ring").count()).isZero();
 
       row.hover();

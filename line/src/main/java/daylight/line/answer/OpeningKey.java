@@ -9,6 +9,8 @@ public enum OpeningKey implements Key {
   TOLD_KINDS,
   /** Taken from your words {1}: {0}. */
   TAKEN_FROM_WORDS,
+  /** “{0}”: words of the complaint. */
+  QUOTED,
   /** It shows at {0}. */
   TOLD_AT,
   /** It shows {0}. */

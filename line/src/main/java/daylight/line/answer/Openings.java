@@ -113,7 +113,10 @@ final class Openings {
                   recognised.stream()
                       .map(WordList.Recognised::by)
                       .distinct()
-                      .<Argument>map(by -> new Argument.Text("“" + by + "”"))
+                      .<Argument>map(
+                          by ->
+                              new Argument.Said(
+                                  Statement.of(OpeningKey.QUOTED, new Argument.Text(by))))
                       .toList())));
     } else if (words != null) {
       told.add(Statement.of(OpeningKey.KIND_NOT_KNOWN));

@@ -41,7 +41,7 @@ public final class FindingChapters {
         title = title(one, words);
         from = at;
       } else {
-        title = first ? title(one, words) : title + "; " + title(one, words);
+        title = first ? title(one, words) : words.beside(List.of(title, title(one, words)));
       }
       first = false;
     }

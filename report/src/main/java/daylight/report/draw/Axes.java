@@ -1,6 +1,7 @@
 package daylight.report.draw;
 
 import daylight.report.markup.Tag;
+import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,6 +27,7 @@ final class Axes {
   private static final double CLEAR = 5.5;
 
   private final Sheet sheet;
+  private final Words words;
   private final Box plot;
   private final double across;
   private final double up;
@@ -38,8 +40,9 @@ final class Axes {
    * @param up what the vertical one ends at, positive
    * @param down whether that grows downwards
    */
-  Axes(Sheet sheet, Box plot, double across, double up, boolean down) {
+  Axes(Sheet sheet, Words words, Box plot, double across, double up, boolean down) {
     this.sheet = sheet;
+    this.words = words;
     this.plot = plot;
     this.across = across;
     this.up = up;
@@ -102,7 +105,7 @@ final class Axes {
     sheet.add(Pen.line(new Stroke(plot.x(), low, plot.right(), low), Ink.DARK, 1));
     for (int i = 0; i * step <= across * (1 + 1e-9); i++) {
       double x = x(i * step);
-      String text = unit.tick(i * step);
+      String text = unit.tick(i * step, words);
       sheet.add(Pen.line(new Stroke(x, low, x, low + 4), Ink.DARK, 1));
       double left = x - Typeface.width(text, SIZE, false) / 2;
       sheet.add(Pen.text(left, low + 13, text, SIZE, false, Ink.DARK));
@@ -122,7 +125,7 @@ final class Axes {
   private String widest(AxisUnit unit, double step) {
     String widest = "";
     for (int i = 0; i * step <= across * (1 + 1e-9); i++) {
-      String text = unit.tick(i * step);
+      String text = unit.tick(i * step, words);
       widest = text.length() > widest.length() ? text : widest;
     }
     return widest;
@@ -134,7 +137,7 @@ final class Axes {
     sheet.add(Pen.line(new Stroke(plot.x(), plot.y(), plot.x(), plot.bottom()), Ink.DARK, 1));
     for (int i = 0; i * step <= up * (1 + 1e-9); i++) {
       double y = y(i * step);
-      String text = unit.tick(i * step);
+      String text = unit.tick(i * step, words);
       sheet.add(Pen.line(new Stroke(plot.x() - 4, y, plot.x(), y), Ink.DARK, 1));
       double wide = Typeface.width(text, SIZE, false);
       sheet.add(Pen.text(plot.x() - 7 - wide, y + 3, text, SIZE, false, Ink.DARK));

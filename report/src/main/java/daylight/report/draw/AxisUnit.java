@@ -4,6 +4,7 @@ import daylight.line.measure.Print;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
 import daylight.report.markup.Tag;
+import daylight.report.words.Words;
 
 /**
  * What the marks of an axis are counted in.
@@ -42,7 +43,7 @@ record AxisUnit(double size, String symbol) {
   }
 
   /** A round value without needless digits: {@code 10 ft}, {@code 0.5 L/s}. */
-  String tick(double value) {
-    return Tag.number(value / size).replace('-', '−') + " " + symbol;
+  String tick(double value, Words words) {
+    return words.written(Tag.number(value / size).replace('-', '−') + " " + symbol);
   }
 }

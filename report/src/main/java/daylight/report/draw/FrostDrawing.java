@@ -64,7 +64,7 @@ public final class FrostDrawing {
     for (Crown crown : crowns) {
       most = Math.max(most, crown.below().upper95());
     }
-    this.axes = new Axes(sheet, plot, Math.max(1, route.length()), 1.05 * most, true);
+    this.axes = new Axes(sheet, words, plot, Math.max(1, route.length()), 1.05 * most, true);
   }
 
   /** Whether there is anything to draw: a depth of frost and a pipe whose depth is known. */

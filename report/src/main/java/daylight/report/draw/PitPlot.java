@@ -44,7 +44,7 @@ final class PitPlot {
     List<Level> levels = levels();
     double until = levels.getLast().time();
     double highest = ROOM * levels.stream().mapToDouble(Level::height).max().orElse(start);
-    Axes axes = new Axes(sheet, plot, until, highest, false);
+    Axes axes = new Axes(sheet, words, plot, until, highest, false);
     List<Point> starts = List.of(axes.at(0, start), axes.at(until, start));
     List<Point> stops = List.of(axes.at(0, stop), axes.at(until, stop));
     axes.curve(starts, Ink.SOFT, 1, "4 3");

@@ -11,7 +11,7 @@ final class PlanFoot {
   static void draw(Sheet sheet, PlanFrame frame, Words words) {
     Box body = sheet.body();
     double y = body.bottom() - 16;
-    double right = bar(sheet, frame, words.shown(), body.x() + 30, y);
+    double right = bar(sheet, frame, words, body.x() + 30, y);
     String way = frame.isNorthUp() ? "draw.north_up" : "draw.turned";
     double x = right + 40;
     sheet.add(Pen.text(x, y - 1, frame.scale().say(words), 8, false, Ink.DARK));
@@ -19,7 +19,8 @@ final class PlanFoot {
     north(sheet, frame, words, body.x() + 10, y - 2);
   }
 
-  private static double bar(Sheet sheet, PlanFrame frame, Shown shown, double left, double y) {
+  private static double bar(Sheet sheet, PlanFrame frame, Words words, double left, double y) {
+    Shown shown = words.shown();
     double x = left + 26;
     double step = AxisUnit.length(shown).step(60 / frame.scale().pointsPerMetre());
     for (int i = 0; i < 4; i++) {
@@ -28,7 +29,7 @@ final class PlanFoot {
           Pen.box(part, i % 2 == 0 ? Ink.DARK : Ink.PAPER, Ink.DARK).with("stroke-width", 0.8));
     }
     for (int i = 0; i <= 4; i += 2) {
-      String text = AxisUnit.length(shown).tick(i * step);
+      String text = AxisUnit.length(shown).tick(i * step, words);
       double half = Typeface.width(text, 7.5, false) / 2;
       sheet.add(Pen.text(x + i * frame.length(step) - half, y + 12, text, 7.5, false, Ink.DARK));
     }

@@ -4,7 +4,8 @@ import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
 import daylight.report.words.Words;
-import java.util.TreeMap;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Distance along the foot of the profile, height on its left, and the scale in words. */
 final class ProfileAxes {
@@ -27,36 +28,34 @@ final class ProfileAxes {
     int last = (int) Math.floor(route.length() / step + 1e-9);
     sheet.add(
         Pen.line(new Stroke(plot.x(), plot.bottom(), plot.right(), plot.bottom()), Ink.DARK, 1));
-    TreeMap<Double, Double> written = atBreaks(sheet, plot, frame, words);
+    List<Box> written = atBreaks(sheet, plot, frame, words);
     for (int i = 0; i <= last; i++) {
       if (!frame.breaks().hides(i * step)) {
         double x = frame.x(i * step);
         sheet.add(Pen.line(new Stroke(x, plot.bottom(), x, plot.bottom() + 4), Ink.DARK, 1));
-        String text = AxisUnit.length(words.shown()).tick(i * step);
+        String text = AxisUnit.length(words.shown()).tick(i * step, words);
         double half = Typeface.width(text, SIZE, false) / 2;
-        boolean free =
-            written.entrySet().stream()
-                .noneMatch(one -> one.getKey() < x + half + 3 && x - half - 3 < one.getValue());
-        if (free) {
-          written.put(x - half, x + half);
+        Box room = Box.ofText(x - half, plot.bottom() + 13, text, SIZE, false).grown(3);
+        if (written.stream().noneMatch(room::overlaps)) {
+          written.add(room);
           sheet.add(Pen.text(x - half, plot.bottom() + 13, text, SIZE, false, Ink.DARK));
         }
       }
     }
   }
 
-  /** The distances at both sides of each break; from where to where they are written. */
-  private static TreeMap<Double, Double> atBreaks(
+  /** The distances at both sides of each break; where they are written. */
+  private static List<Box> atBreaks(
       Sheet sheet, Box plot, ProfileFrame frame, Words words) {
-    TreeMap<Double, Double> written = new TreeMap<>();
+    List<Box> written = new ArrayList<>();
     for (ProfileBreaks.Gap gap : frame.breaks().gaps()) {
       String before = words.length(gap.from());
       String after = words.length(gap.to());
       double width = Typeface.width(before, SIZE, false);
       double left = frame.x(gap.from()) + 4 - width;
       double right = frame.x(gap.to()) - 4;
-      written.put(left, left + width);
-      written.put(right, right + Typeface.width(after, SIZE, false));
+      written.add(Box.ofText(left, plot.bottom() + 13, before, SIZE, false));
+      written.add(Box.ofText(right, plot.bottom() + 13, after, SIZE, false));
       sheet.add(Pen.text(left, plot.bottom() + 13, before, SIZE, false, Ink.DARK));
       sheet.add(Pen.text(right, plot.bottom() + 13, after, SIZE, false, Ink.DARK));
     }
@@ -76,7 +75,7 @@ final class ProfileAxes {
       if (y > plot.y() + 20 && y < plot.bottom() - 6) {
         Stroke rule = new Stroke(plot.x(), y, plot.right(), y);
         sheet.add(Pen.line(rule, Ink.RULE, 0.5).with("stroke-dasharray", "1 2.5"));
-        String text = AxisUnit.length(shown).tick(i * step);
+        String text = AxisUnit.length(shown).tick(i * step, words);
         double width = Typeface.width(text, SIZE, false);
         sheet.add(Pen.text(plot.x() - 5 - width, y + 2.6, text, SIZE, false, Ink.DARK));
       }

@@ -38,7 +38,7 @@ final class PumpPlot {
     }
     this.most = ROOM * flow;
     this.highest = ROOM * head;
-    this.axes = new Axes(sheet, plot, most, highest, false);
+    this.axes = new Axes(sheet, words, plot, most, highest, false);
   }
 
   void draw() {

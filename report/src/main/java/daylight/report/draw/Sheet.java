@@ -186,13 +186,13 @@ final class Sheet {
     List<StopOrder> stops = subject.answers().stops();
     for (StopOrder stop : stops.subList(0, Math.min(BANNERS, stops.size()))) {
       String head =
-          words.word("report.stop")
-              + ": "
-              + words.say(
+          words.named(
+              words.word("report.stop"),
+              words.say(
                   "report.stop.what",
                   new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
                   new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-                  new Argument.Label(route.from()));
+                  new Argument.Label(route.from())));
       if (stops.size() > BANNERS && stop.equals(stops.get(BANNERS - 1))) {
         Argument more = new Argument.Count(stops.size() - BANNERS);
         head += " " + words.say("draw.stops.more", more);

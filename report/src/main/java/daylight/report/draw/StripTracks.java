@@ -106,7 +106,7 @@ final class StripTracks {
     for (int i = first; i <= last; i++) {
       double x = frame.x(i * step);
       canvas.sheet().add(Pen.line(new Stroke(x, y, x, y + 4), Ink.DARK, 1));
-      String text = AxisUnit.length(shown).tick(i * step);
+      String text = AxisUnit.length(shown).tick(i * step, canvas.words());
       double half = Typeface.width(text, 7.5, false) / 2;
       canvas.sheet().add(Pen.text(x - half, y + 13, text, 7.5, false, Ink.DARK));
       canvas.labeller().keepClear(Box.ofText(x - half, y + 13, text, 7.5, false));

@@ -34,7 +34,7 @@ public final class ComplaintTold {
     List<Tag> told = new ArrayList<>();
     String own = opening.words();
     if (own != null) {
-      told.add(Tag.of("blockquote").add(Tag.of("p", "“" + own + "”")));
+      told.add(Tag.of("blockquote").add(Tag.of("p", words.quoted(own))));
     } else if (opening.told().isEmpty()) {
       told.add(Tag.of("p", words.word("report.complaint.missing")));
     }
@@ -95,7 +95,7 @@ public final class ComplaintTold {
     Tag told =
         Tag.of("div")
             .with("class", "cause " + cause.strength().name().toLowerCase(Locale.ROOT))
-            .add(Tag.of(below, words.word(cause.strength()) + ": " + String.join("; ", names)));
+            .add(Tag.of(below, words.named(words.word(cause.strength()), words.beside(names))));
     clues(told, "report.cause.for", cause.speaksFor());
     clues(told, "report.cause.contra", cause.speaksAgainst());
     if (cause.strength() != Strength.UNLIKELY) {
@@ -108,7 +108,9 @@ public final class ComplaintTold {
     if (!clues.isEmpty()) {
       told.add(
           Tag.of("p")
-              .add(Tag.of("span", words.word(heading) + ":").with("class", "quiet"))
+              .add(
+                  Tag.of("span", words.named(words.word(heading), "").strip())
+                      .with("class", "quiet"))
               .text(" " + sentences(clues)));
     }
   }

@@ -92,7 +92,7 @@ final class Exhibits {
 
   /** What stands at a figure or a table. */
   String caption(String id, String text) {
-    return name(id) + ": " + text;
+    return words.named(name(id), text);
   }
 
   /** Points at a figure or a table. */

@@ -86,7 +86,8 @@ final class Gallery {
                 where,
                 media,
                 new Argument.Day(taken.toLocalDate()),
-                new Argument.Text("%d:%02d".formatted(taken.getHour(), taken.getMinute())));
+                new Argument.Text(
+                    words.hour("%d:%02d".formatted(taken.getHour(), taken.getMinute()))));
     String seen = words.say("report.photo.alt", what, where);
     return picture(exhibits.id(photo), photo.picture(), seen, caption);
   }

@@ -81,7 +81,7 @@ public final class ServiceTable {
               new Argument.Text(subject.distance(crossing.place())),
               new Argument.Length(Measured.Z95 * crossing.along().sd())));
     }
-    return String.join("; ", places);
+    return words.beside(places);
   }
 
   private String nearest(ServiceFound found) {

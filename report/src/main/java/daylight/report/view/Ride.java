@@ -16,6 +16,11 @@ public record Ride(String media, List<Moment> moments) {
   /** Which way the camera goes is seen over so long on either side, seconds. */
   private static final double WHILE = 1;
 
+  /** Between readings that are further apart than that, a moment so often, seconds. */
+  private static final double STEP = 0.2;
+
+  private static final int MOST = 5000;
+
   public Ride {
     moments = List.copyOf(moments);
   }
@@ -36,14 +41,13 @@ public record Ride(String media, List<Moment> moments) {
    * @param camera where the lens of the pass was that it shows
    */
   public static Ride of(String media, Track track, Camera camera, Views views) {
-    List<Track.Sample> read = track.samples();
+    List<Track.Sample> read = filled(track.samples());
     List<Moment> moments = new ArrayList<>();
     int back = 0;
     int ahead = 0;
     int last = -2;
     boolean bridged = false;
-    for (int i = 0; i < read.size(); i++) {
-      Track.Sample now = read.get(i);
+    for (Track.Sample now : read) {
       while (read.get(back).seconds() < now.seconds() - WHILE) {
         back++;
       }
@@ -60,6 +64,33 @@ public record Ride(String media, List<Moment> moments) {
       }
     }
     return new Ride(media, moments);
+  }
+
+  /** The same with what went evenly between two readings that are far apart, as typed ones are. */
+  private static List<Track.Sample> filled(List<Track.Sample> read) {
+    List<Track.Sample> all = new ArrayList<>();
+    for (int i = 0; i < read.size(); i++) {
+      Track.Sample now = read.get(i);
+      all.add(now);
+      if (i + 1 < read.size() && known(now) && known(read.get(i + 1))) {
+        Track.Sample next = read.get(i + 1);
+        double apart = next.seconds() - now.seconds();
+        int steps = apart > WHILE ? (int) Math.min(MOST, Math.ceil(apart / STEP)) : 1;
+        for (int step = 1; step < steps; step++) {
+          double share = (double) step / steps;
+          all.add(
+              new Track.Sample(
+                  now.seconds() + share * apart,
+                  now.counter() + share * (next.counter() - now.counter()),
+                  Track.State.BRIDGED));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static boolean known(Track.Sample sample) {
+    return sample.state() != Track.State.UNKNOWN;
   }
 
   private static int place(Track.Sample now, boolean pulled, Camera camera, Views views) {

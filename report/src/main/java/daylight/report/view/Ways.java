@@ -11,6 +11,7 @@ import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -72,7 +73,7 @@ final class Ways {
   }
 
   /** Adds a distance unless there is one next to it; what was there first stays. */
-  private static void add(TreeSet<Double> distances, double distance) {
+  private static void add(NavigableSet<Double> distances, double distance) {
     Double below = distances.floor(distance);
     Double above = distances.ceiling(distance);
     if ((below == null || distance - below > SAME) && (above == null || above - distance > SAME)) {

@@ -1,6 +1,7 @@
 package daylight.report.words;
 
 import daylight.line.measure.Argument;
+import daylight.line.measure.Dimension;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Print;
 import daylight.line.measure.Printed;
@@ -19,6 +20,7 @@ final class Figures {
   private static final String KIND = "kind.";
 
   private final Messages messages;
+  private final Notation notation;
   private final Shown shown;
   private final Function<Statement, String> sayer;
 
@@ -27,6 +29,7 @@ final class Figures {
    */
   Figures(Messages messages, Shown shown, Function<Statement, String> sayer) {
     this.messages = messages;
+    this.notation = new Notation(messages);
     this.shown = shown;
     this.sayer = sayer;
   }
@@ -34,12 +37,12 @@ final class Figures {
   String show(Argument argument) {
     return switch (argument) {
       case Argument.Text(String text) -> text;
-      case Argument.Number(double value) -> plain(value);
-      case Argument.Count(long count) -> Long.toString(count);
-      case Argument.Length(double metres) -> Print.length(metres, shown);
+      case Argument.Number(double value) -> notation.of(plain(value));
+      case Argument.Count(long count) -> notation.of(Long.toString(count));
+      case Argument.Length(double metres) -> notation.of(Print.length(metres, shown));
       case Argument.UncertainLength(Measured metres) -> giveOrTake(Print.length(metres, shown));
-      case Argument.Bore(double metres) -> Print.bore(metres, shown);
-      case Argument.Small(double metres) -> Print.small(metres, shown);
+      case Argument.Bore(double metres) -> notation.of(Print.bore(metres, shown));
+      case Argument.Small(double metres) -> notation.of(Print.small(metres, shown));
       case Argument.UncertainSlope(Measured slope) -> giveOrTake(slope(slope));
       case Argument.UncertainAngle(Measured radians) -> giveOrTake(angle(radians));
       case Argument.Probability(double value) -> probability(value);
@@ -50,12 +53,22 @@ final class Figures {
       case Argument.Either(List<Argument> items) ->
           join(items.stream().map(this::show).toList(), "join.or");
       case Argument.Said(Statement statement) -> sayer.apply(statement);
-      case Argument.Quantity quantity -> Print.of(quantity.dimension(), quantity.value(), shown);
+      case Argument.Quantity quantity -> quantity(quantity);
       case Argument.Label(String label) -> label;
       case Argument.Choices(List<String> choices) -> join(choices, "join.or");
       case Argument.Reason(var refusal) ->
           messages.get("refusal." + refusal.name().toLowerCase(Locale.ROOT));
     };
+  }
+
+  /** What {@link Print} gives, in the way of the language. */
+  Notation notation() {
+    return notation;
+  }
+
+  private String quantity(Argument.Quantity quantity) {
+    String printed = Print.of(quantity.dimension(), quantity.value(), shown);
+    return quantity.dimension() == Dimension.CLOCK ? notation.clock(printed) : notation.of(printed);
   }
 
   /** A kind of finding that no message knows is shown by its id; it came from a company's table. */
@@ -79,10 +92,15 @@ final class Figures {
   }
 
   private String giveOrTake(Printed printed) {
+    Printed written = notation.of(new Printed(printed.value(), bare(printed)));
     return messages
         .get("figure.uncertain")
-        .replace("{0}", printed.value())
-        .replace("{1}", printed.plusMinus().replace("± ", ""));
+        .replace("{0}", written.value())
+        .replace("{1}", written.plusMinus());
+  }
+
+  private static String bare(Printed printed) {
+    return printed.plusMinus().replace("± ", "");
   }
 
   /** Nothing that was estimated is quite sure, however it was computed. */
@@ -90,7 +108,9 @@ final class Figures {
     return messages
         .get("figure.probability")
         .replace("{0}", messages.get(likelihood(value)))
-        .replace("{1}", Print.share(Math.clamp(value, NEXT_TO_NOTHING, 1 - NEXT_TO_NOTHING)));
+        .replace(
+            "{1}",
+            notation.of(Print.share(Math.clamp(value, NEXT_TO_NOTHING, 1 - NEXT_TO_NOTHING))));
   }
 
   /** The bands are common practice, no source. */
@@ -115,7 +135,7 @@ final class Figures {
 
   private String day(LocalDate date) {
     return messages
-        .get("figure.day")
+        .get(date.getDayOfMonth() == 1 ? "figure.day.first" : "figure.day")
         .replace("{0}", messages.get("month." + date.getMonthValue()))
         .replace("{1}", Integer.toString(date.getDayOfMonth()))
         .replace("{2}", Integer.toString(date.getYear()));

@@ -25,7 +25,7 @@ public record GradeWords(Words words) {
     if (grade.immediate() instanceof Immediate.Yes) {
       said.add(words.word("finding.grade.immediate"));
     }
-    return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said));
+    return said.isEmpty() ? Optional.empty() : Optional.of(words.beside(said));
   }
 
   /** By which scheme the grades are. */

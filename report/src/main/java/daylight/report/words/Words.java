@@ -29,12 +29,14 @@ public final class Words {
   private final Shown shown;
   private final Messages messages;
   private final Figures figures;
+  private final Notation notation;
 
   private Words(Language language, Shown shown) {
     this.language = language;
     this.shown = shown;
     this.messages = Messages.read(language);
     this.figures = new Figures(messages, shown, this::within);
+    this.notation = figures.notation();
   }
 
   /** The words of a language with quantities shown in the units chosen. */
@@ -99,23 +101,54 @@ public final class Words {
 
   /** A length with half of its 95 % interval. */
   public Printed length(Measured metres) {
-    return Print.length(metres, shown);
+    return notation.of(Print.length(metres, shown));
   }
 
   /** A length without uncertainty. */
   public String length(double metres) {
-    return Print.length(metres, shown);
+    return notation.of(Print.length(metres, shown));
   }
 
   /** A slope with half of its 95 % interval, rounded up. */
   public Printed slope(Measured slope) {
-    return Figures.slope(slope);
+    return notation.of(Figures.slope(slope));
+  }
+
+  /** A number or a quantity as {@link Print} gives it, in the way of the language. */
+  public String written(String printed) {
+    return notation.of(printed);
+  }
+
+  /** A time of day or a position on the face of a clock, given as {@code 14:05}. */
+  public String hour(String printed) {
+    return notation.clock(printed);
+  }
+
+  /** The symbol of a unit, given as {@link daylight.line.measure.Unit} has it. */
+  public String unit(String symbol) {
+    return notation.unit(symbol);
+  }
+
+  /** Something and what is said of it: {@code Source: a book}. */
+  public String named(String name, String what) {
+    return messages.get("join.named").replace("{0}", name).replace("{1}", what);
+  }
+
+  /** Several things that stand side by side in a line. */
+  public String beside(List<String> things) {
+    return String.join(messages.get("join.semicolon"), things);
+  }
+
+  /** In the language's marks of quotation. */
+  public String quoted(String text) {
+    return messages.get("join.quoted").replace("{0}", text);
   }
 
   /** What is wrong, with file, line, column and entry as far as they are known. */
   public String complaint(Complaint complaint) {
     String sentence = fill(complaint.code().key(), complaint.arguments(), true);
-    return where(complaint.place()) + sentence;
+    String where = where(complaint.place());
+    return where.isEmpty() ? sentence : named(where, sentence);
   }
 
   private static String where(FilePlace place) {
@@ -129,7 +162,7 @@ public final class Words {
       where.append(' ');
     }
     where.append(place.path());
-    return where.isEmpty() ? "" : where.toString().strip() + ": ";
+    return where.toString().strip();
   }
 
   /** A finding with its place, clock position and remark. */
@@ -150,23 +183,23 @@ public final class Words {
     if (finding.clock() != null) {
       parts.add(clock(finding.clock()));
     }
-    return capitalised(String.join(", ", parts));
+    return capitalised(String.join(messages.get("join.comma"), parts));
   }
 
   /** A clock position or range, as the head looks. */
   public String clock(Finding.Clock clock) {
     return clock.from() == clock.to()
-        ? say("finding.clock", new Argument.Text(Print.clock(clock.from())))
+        ? say("finding.clock", new Argument.Text(hour(Print.clock(clock.from()))))
         : say(
             "finding.clock_range",
-            new Argument.Text(Print.clock(clock.from())),
-            new Argument.Text(Print.clock(clock.to())));
+            new Argument.Text(hour(Print.clock(clock.from()))),
+            new Argument.Text(hour(Print.clock(clock.to()))));
   }
 
-  /** A clock position or range in digits alone. */
+  /** A clock position or range by itself. */
   public String clockShort(Finding.Clock clock) {
-    String from = Print.clock(clock.from());
-    return clock.from() == clock.to() ? from : from + "–" + Print.clock(clock.to());
+    String from = hour(Print.clock(clock.from()));
+    return clock.from() == clock.to() ? from : from + "–" + hour(Print.clock(clock.to()));
   }
 
   /** A kind of finding as a noun phrase; an id that no message knows is shown as it is written. */
@@ -193,15 +226,17 @@ public final class Words {
 
   private String fill(String key, List<Argument> arguments, boolean sentence) {
     String template = withoutEmptyParts(template(key, arguments), arguments);
-    Matcher fields = FIELD.matcher(template);
-    return fields.replaceAll(
-        field -> {
-          Argument argument = argument(key, arguments, field);
-          String shown = figures.show(argument);
-          boolean first = field.start() == 0 ? sentence : opensSentence(template, field.start());
-          boolean opens = first && isWord(argument);
-          return Matcher.quoteReplacement(opens ? capitalised(shown) : shown);
-        });
+    StringBuilder said = new StringBuilder();
+    int done = 0;
+    for (MatchResult field : FIELD.matcher(template).results().toList()) {
+      Argument argument = argument(key, arguments, field);
+      said.append(template, done, field.start());
+      boolean first = field.start() == 0 ? sentence : opensSentence(template, field.start());
+      String shown = figures.show(argument);
+      Joints.join(language, said, first && isWord(argument) ? capitalised(shown) : shown);
+      done = field.end();
+    }
+    return said.append(template, done, template.length()).toString();
   }
 
   /** A part in square brackets is said only when none of its lists is empty. */
@@ -247,10 +282,14 @@ public final class Words {
   }
 
   private String template(String key, List<Argument> arguments) {
-    for (Argument argument : arguments) {
-      if (argument instanceof Argument.Count(long count)) {
-        String form = key + (count == 1 ? ".one" : ".other");
-        return messages.find(form).orElseGet(() -> messages.get(key));
+    for (int i = 0; i < arguments.size(); i++) {
+      if (arguments.get(i) instanceof Argument.Count(long count)) {
+        String one = messages.find(key + ".one").orElse(null);
+        // Where one is told without its number, none of them cannot be told so.
+        boolean single =
+            one != null && language.isOne(count) && (count == 1 || one.contains("{" + i + "}"));
+        String form = single ? one : messages.find(key + ".other").orElse(null);
+        return form == null ? messages.get(key) : form;
       }
     }
     return messages.get(key);

@@ -23,7 +23,12 @@ class SentenceNumbersTest {
   @ParameterizedTest
   @EnumSource(Shown.class)
   void everyNumberOfASentenceStandsInItsEvidence(Shown shown) {
-    Words words = Words.of(Language.EN, shown);
+    for (Language language : Language.values()) {
+      everyNumberStandsInTheEvidence(Words.of(language, shown));
+    }
+  }
+
+  private static void everyNumberStandsInTheEvidence(Words words) {
     List<Answer> answers = Example.usual().answers().lines().getFirst().answers();
 
     assertThat(answers).hasSize(Question.values().length);

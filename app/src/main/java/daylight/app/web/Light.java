@@ -1,9 +1,9 @@
-package daylight.app.field;
+package daylight.app.web;
 
 import java.util.Locale;
 
 /** In what light the pages are looked at. */
-enum Light {
+public enum Light {
   /** Indoors: dark ink on paper white. */
   PAPER,
   /** In a basement: light on dark, so that eyes stay used to the dark. */
@@ -11,7 +11,8 @@ enum Light {
   /** In bright daylight: black on white, heavier and larger. */
   SUN;
 
-  String code() {
+  /** Its word in cookies and style sheets. */
+  public String code() {
     return name().toLowerCase(Locale.ROOT);
   }
 }

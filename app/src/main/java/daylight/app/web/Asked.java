@@ -1,0 +1,74 @@
+package daylight.app.web;
+
+import daylight.app.Job;
+import daylight.line.measure.Shown;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
+import io.javalin.http.Context;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * In which language and units a page is asked for.
+ *
+ * @param chosen by whoever looks, on one of our pages; null where nobody chose
+ * @param wanted the language that the browser asks for; null where it asks for none of ours
+ * @param page the address of the page itself, to choose anew on it; null where none can be chosen
+ */
+record Asked(@Nullable Look chosen, @Nullable Language wanted, @Nullable String page) {
+  static Asked by(Context request) {
+    return new Asked(
+        Look.read(Remembered.get(request, Look.COOKIE)).orElse(null),
+        Look.languageOf(request.header("Accept-Language")).orElse(null),
+        request.path());
+  }
+
+  /** The language for what is opened so: as chosen here, else as it was opened, else as wanted. */
+  Language language(Job.Settings settings) {
+    Language opened = settings.language();
+    if (chosen != null) {
+      return chosen.language();
+    }
+    if (opened != null) {
+      return opened;
+    }
+    return wanted == null ? Language.EN : wanted;
+  }
+
+  /**
+   * The units.
+   *
+   * @param usual those of the book, or of how it was opened
+   */
+  Shown shown(Shown usual) {
+    return chosen == null ? usual : chosen.shown();
+  }
+
+  /** Words for what is opened so. */
+  Words words(Job.Settings settings, Shown usual) {
+    return Words.of(language(settings), shown(usual));
+  }
+
+  /** Words where no quantity is shown. */
+  Words words(Job.Settings settings) {
+    return words(settings, Shown.METRES);
+  }
+
+  /**
+   * What a browser is to remember from now on, where the address of the page chooses: {@code
+   * ?language=fr}, {@code ?units=metres}. Empty where it chooses nothing of ours.
+   */
+  static Optional<Look> choice(Context request, Words now) {
+    Optional<Language> language =
+        Optional.ofNullable(request.queryParam("language")).flatMap(Language::of);
+    Optional<Shown> units = Optional.ofNullable(request.queryParam("units")).flatMap(Look::shown);
+    Look before = by(request).chosen();
+    return language.isEmpty() && units.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Look(
+                language.orElse(now.language()),
+                units.orElse(now.shown()),
+                before == null ? null : before.light()));
+  }
+}
