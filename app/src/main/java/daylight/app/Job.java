@@ -24,6 +24,7 @@ import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
 import daylight.report.Handout;
 import daylight.report.Report;
+import daylight.report.draw.PlanTurn;
 import daylight.report.page.Paper;
 import daylight.report.shots.Shots;
 import daylight.report.words.Language;
@@ -66,24 +67,36 @@ public final class Job {
    * @param paper for what is printed; null takes Letter where feet are shown and A4 elsewhere
    * @param rules by which data the book is judged and named
    * @param visit label of the visit to judge; null takes the last
+   * @param plan which way up the plan lies
    */
   public record Settings(
       @Nullable Language language,
       @Nullable Shown shown,
       @Nullable Paper paper,
       RuleChoice rules,
-      @Nullable String visit) {
+      @Nullable String visit,
+      PlanTurn plan) {
+    /** Where the plan lies as it fits. */
+    public Settings(
+        @Nullable Language language,
+        @Nullable Shown shown,
+        @Nullable Paper paper,
+        RuleChoice rules,
+        @Nullable String visit) {
+      this(language, shown, paper, rules, visit, PlanTurn.AS_IT_FITS);
+    }
+
     /** What is taken where nobody chooses. */
     public static final Settings USUAL = new Settings(null, null, null, RuleChoice.USUAL, null);
 
     /** The same in a language; null takes English. */
     public Settings in(@Nullable Language another) {
-      return new Settings(another, shown, paper, rules, visit);
+      return new Settings(another, shown, paper, rules, visit, plan);
     }
 
     /** The same of another visit; null takes the last. */
     public Settings of(@Nullable String another) {
-      return new Settings(language, shown, paper, rules, another);
+      return new Settings(language, shown, paper, rules, another, plan);
     }
   }
 
@@ -214,16 +227,17 @@ public final class Job {
     Language language = settings.language();
     return new Outcome.Answered(
         new Handout(
-            book,
-            line,
-            answers,
-            rules,
-            gathered.codes(),
-            shots,
-            complaints,
-            language == null ? Language.EN : language,
-            shown(book),
-            paper(book)),
+                book,
+                line,
+                answers,
+                rules,
+                gathered.codes(),
+                shots,
+                complaints,
+                language == null ? Language.EN : language,
+                shown(book),
+                paper(book))
+            .turned(settings.plan()),
         tracked.counters(),
         tracked.passes(),
         begins(read));

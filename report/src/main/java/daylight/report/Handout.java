@@ -8,6 +8,7 @@ import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
+import daylight.report.draw.PlanTurn;
 import daylight.report.draw.Subject;
 import daylight.report.page.Paper;
 import daylight.report.shots.Shots;
@@ -27,6 +28,7 @@ import java.util.List;
  * @param language of the reader
  * @param shown the reader's units
  * @param paper the sheet for what is printed
+ * @param plan which way up the plan lies
  */
 public record Handout(
     FieldBook book,
@@ -38,9 +40,36 @@ public record Handout(
     List<Complaint> complaints,
     Language language,
     Shown shown,
-    Paper paper) {
+    Paper paper,
+    PlanTurn plan) {
   public Handout {
     complaints = List.copyOf(complaints);
+  }
+
+  /** One whose plan lies as it fits. */
+  public Handout(
+      FieldBook book,
+      Line line,
+      Answers answers,
+      Rules rules,
+      CodeTable codes,
+      Shots shots,
+      List<Complaint> complaints,
+      Language language,
+      Shown shown,
+      Paper paper) {
+    this(
+        book,
+        line,
+        answers,
+        rules,
+        codes,
+        shots,
+        complaints,
+        language,
+        shown,
+        paper,
+        PlanTurn.AS_IT_FITS);
   }
 
   /** One in our words alone. */
@@ -57,9 +86,16 @@ public record Handout(
     this(book, line, answers, rules, CodeTable.NONE, shots, complaints, language, shown, paper);
   }
 
+  /** The same with its plan another way up. */
+  public Handout turned(PlanTurn way) {
+    return new Handout(
+        book, line, answers, rules, codes, shots, complaints, language, shown, paper, way);
+  }
+
   /** The same for another reader: nothing is estimated or judged anew. */
   public Handout in(Language readers, Shown units) {
-    return new Handout(book, line, answers, rules, codes, shots, complaints, readers, units, paper);
+    return new Handout(
+        book, line, answers, rules, codes, shots, complaints, readers, units, paper, plan);
   }
 
   /** What is drawn and told of it, in the reader's language and units. */
@@ -72,7 +108,8 @@ public record Handout(
         codes,
         shots,
         complaints.stream().map(Handout::withoutFolder).toList(),
-        Words.of(language, shown));
+        Words.of(language, shown),
+        plan);
   }
 
   /** What is handed over names a file, not the folders of the machine that it lay on. */

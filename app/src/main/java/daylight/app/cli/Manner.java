@@ -4,6 +4,7 @@ import daylight.app.Job;
 import daylight.app.RuleChoice;
 import daylight.archive.Bundled;
 import daylight.line.measure.Shown;
+import daylight.report.draw.PlanTurn;
 import daylight.report.page.Paper;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -99,6 +100,26 @@ final class Manner {
           "Show main codes of EN 13508-2 beside our words: from memory, not checked against a copy.")
   private boolean letters;
 
+  @Option(
+      names = "--plan",
+      paramLabel = "WAY",
+      description =
+          "Lay the plan with grid north up or along the line; default: north up, unless another"
+              + " way draws it larger.")
+  private @Nullable PlanWord plan;
+
+  /** How a person says which way up a plan lies. */
+  enum PlanWord {
+    NORTH(PlanTurn.NORTH_UP),
+    ALONG(PlanTurn.ALONG);
+
+    private final PlanTurn way;
+
+    PlanWord(PlanTurn way) {
+      this.way = way;
+    }
+  }
+
   /** How a person says units. */
   enum UnitsWord {
     FEET_INCHES("feet-inches", Shown.FEET_INCHES),
@@ -163,6 +184,7 @@ final class Manner {
         new RuleChoice(
             rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes,
             letters),
-        visit);
+        visit,
+        plan == null ? PlanTurn.AS_IT_FITS : plan.way);
   }
 }

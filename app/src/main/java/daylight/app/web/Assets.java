@@ -21,8 +21,8 @@ final class Assets {
         new String[] {
           "look.css",
           "line.css",
-          "why.css",
           "switches.css",
+          "why.css",
           "places.js",
           "moments.js",
           "proxies.js",

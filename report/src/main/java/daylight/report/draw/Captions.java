@@ -16,6 +16,9 @@ import java.util.OptionalDouble;
 
 /** Short texts and choices that drawings, page and files share. */
 public final class Captions {
+  /** The rank of what is only a feature of the pipe. */
+  static final int FEATURE = 3;
+
   private Captions() {}
 
   /** Which visit is shown, by its day where it has one. */
@@ -52,6 +55,19 @@ public final class Captions {
         .find(placed.finding().kind())
         .map(kind -> kind.hazard() == Catalogue.Hazard.STOP)
         .orElse(false);
+  }
+
+  /** How much a finding matters on a drawing, as a rank of {@link Marks}. */
+  static int rank(Subject subject, PlacedFinding placed) {
+    Catalogue.Kind kind = subject.rules().catalogue().find(placed.finding().kind()).orElse(null);
+    if (kind == null) {
+      return 2;
+    }
+    return switch (kind.hazard()) {
+      case STOP -> Marks.STOP;
+      case CARE -> Marks.CARE;
+      case NONE -> kind.bears() == Catalogue.Bears.FEATURE ? FEATURE : 2;
+    };
   }
 
   /** A node by its label and, where somebody noted it, what it is; its sign tells its kind. */

@@ -1,15 +1,13 @@
 package daylight.report.draw;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Finds room for labels, one after the other, the most important first. Each goes to the cheapest
  * of a fixed fan of spots around its anchor: near is cheap, covering a drawn stroke is dear,
- * touching another label, a mark or a leader is out of the question. The same calls give the same
- * spots.
+ * touching another label, a mark, a leader or a wall is out of the question. The same calls give
+ * the same spots.
  */
 final class Labeller {
   private static final double[] REACHES = {0, 5, 12, 22, 34, 48, 64, 84, 108, 136};
@@ -18,16 +16,33 @@ final class Labeller {
   /** What a label keeps free about itself, points. */
   static final double GAP = 1.5;
 
+  /** What a label keeps free between itself and the middle of a wall, points. */
+  private static final double WALL_GAP = 3;
+
   private static final double LEADER_FROM = 4;
   private static final double PER_STROKE = 14;
 
   private final Box frame;
-  private final List<Box> taken = new ArrayList<>();
-  private final List<Stroke> strokes = new ArrayList<>();
-  private final List<Stroke> leaders = new ArrayList<>();
+  private final Nearby<Box> taken;
+  private final Nearby<Stroke> strokes;
+  private final Nearby<Stroke> walls;
+  private final Nearby<Stroke> leaders;
 
   Labeller(Box frame) {
+    this(frame, new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame));
+  }
+
+  private Labeller(
+      Box frame,
+      Nearby<Box> taken,
+      Nearby<Stroke> strokes,
+      Nearby<Stroke> walls,
+      Nearby<Stroke> leaders) {
     this.frame = frame;
+    this.taken = taken;
+    this.strokes = strokes;
+    this.walls = walls;
+    this.leaders = leaders;
   }
 
   /**
@@ -41,21 +56,23 @@ final class Labeller {
 
   /** The same marks and strokes, without any label placed since. */
   Labeller copy() {
-    Labeller copy = new Labeller(frame);
-    copy.taken.addAll(taken);
-    copy.strokes.addAll(strokes);
-    copy.leaders.addAll(leaders);
-    return copy;
+    return new Labeller(frame, taken.copy(), strokes, walls, leaders.copy());
   }
 
   /** No label goes here. */
   void keepClear(Box box) {
-    taken.add(box);
+    taken.add(box, box);
   }
 
   /** No label covers this without need. */
   void avoid(Stroke stroke) {
-    strokes.add(stroke);
+    strokes.add(stroke.bounds(), stroke);
+  }
+
+  /** No label covers this at all; leaders may cross it. */
+  void wall(Stroke stroke) {
+    walls.add(stroke.bounds(), stroke);
+    avoid(stroke);
   }
 
   /**
@@ -65,20 +82,27 @@ final class Labeller {
    * @return empty when there is none
    */
   Optional<Spot> place(double x, double y, double clearance, double width, double height) {
-    return place(x, y, clearance, width, height, null);
+    return place(x, y, clearance, width, height, null, Double.POSITIVE_INFINITY);
   }
 
   /**
    * The same.
    *
    * @param own room that was kept clear for this label; null for none
+   * @param furthest from the anchor, points
    */
   Optional<Spot> place(
-      double x, double y, double clearance, double width, double height, @Nullable Box own) {
+      double x,
+      double y,
+      double clearance,
+      double width,
+      double height,
+      @Nullable Box own,
+      double furthest) {
     Spot best = null;
     double least = Double.POSITIVE_INFINITY;
     for (double reach : REACHES) {
-      if (reach >= least) {
+      if (reach >= least || reach > furthest) {
         break;
       }
       for (int direction = 0; direction < DIRECTIONS; direction++) {
@@ -95,9 +119,9 @@ final class Labeller {
       }
     }
     if (best != null) {
-      taken.add(best.box());
+      keepClear(best.box());
       if (best.leader() != null) {
-        leaders.add(best.leader());
+        leaders.add(best.leader().bounds(), best.leader());
       }
     }
     return Optional.ofNullable(best);
@@ -118,34 +142,26 @@ final class Labeller {
   }
 
   private double cost(Spot spot) {
-    double cost = 0;
-    for (Stroke stroke : strokes) {
-      cost += spot.box().crossedBy(stroke) ? PER_STROKE : 0;
-    }
-    if (spot.leader() != null) {
-      for (Stroke stroke : strokes) {
-        cost += spot.leader().crosses(stroke) ? PER_STROKE / 4 : 0;
-      }
-    }
-    return cost;
+    Box box = spot.box();
+    double cost = PER_STROKE * strokes.count(box, box::crossedBy);
+    Stroke leader = spot.leader();
+    return leader == null
+        ? cost
+        : cost + PER_STROKE / 4 * strokes.count(leader.bounds(), leader::crosses);
   }
 
-  /** Plain loops: this is asked some hundred times for each label. */
   private boolean free(Spot spot, @Nullable Box own) {
     Box room = spot.box().grown(GAP);
+    Box off = spot.box().grown(WALL_GAP);
+    if (taken.any(room, box -> room.overlaps(box) && !same(box, own))
+        || leaders.any(room, room::crossedBy)
+        || walls.any(off, off::crossedBy)) {
+      return false;
+    }
     Stroke leader = spot.leader();
-    for (Box box : taken) {
-      boolean touched = room.overlaps(box) || (leader != null && passesThrough(leader, box));
-      if (touched && !same(box, own)) {
-        return false;
-      }
-    }
-    for (Stroke other : leaders) {
-      if (room.crossedBy(other) || (leader != null && leader.crosses(other))) {
-        return false;
-      }
-    }
-    return true;
+    return leader == null
+        || (!taken.any(leader.bounds(), box -> passesThrough(leader, box) && !same(box, own))
+            && !leaders.any(leader.bounds(), leader::crosses));
   }
 
   private static boolean same(Box one, @Nullable Box other) {

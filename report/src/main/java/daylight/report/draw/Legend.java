@@ -1,12 +1,15 @@
 package daylight.report.draw;
 
+import daylight.line.answer.Sight;
 import daylight.line.book.Landmark;
 import daylight.line.book.Node;
 import daylight.line.book.Papers;
+import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,14 +22,24 @@ final class Legend {
   private final Set<Landmark.Kind> landmarks = EnumSet.noneOf(Landmark.Kind.class);
   private final Set<Papers.Service> services = EnumSet.noneOf(Papers.Service.class);
   private final Set<String> symbols = new TreeSet<>();
+  private final Set<String> others = new LinkedHashSet<>();
 
   /** What is neither a node, a landmark nor a finding. */
   enum Entry {
     LINE,
     LINE_UNKNOWN,
+    SEEN_CLEAR,
+    SEEN_POOR,
+    SEEN_BLIND,
+    SEEN_NOT_NOTED,
+    SEEN_NOT,
     BAND,
+    STRETCH,
+    STRETCH_WATER,
     ELLIPSE,
     LOCATE,
+    LOCATE_OTHER,
+    FINDING_OTHER,
     EXPOSURE,
     GROUND,
     GROUND_ASSUMED,
@@ -36,6 +49,7 @@ final class Legend {
     WATER,
     POOL,
     READING,
+    BREAK,
     STRIP_WALL,
     STRIP_GUESSED,
     STRIP_BREAK,
@@ -60,6 +74,12 @@ final class Legend {
 
   void use(Entry entry) {
     entries.add(entry);
+  }
+
+  /** Uses a sign of another visit than the one that was judged. */
+  void use(Entry entry, String visit) {
+    entries.add(entry);
+    others.add(visit);
   }
 
   void use(Node.Kind kind) {
@@ -89,7 +109,7 @@ final class Legend {
     }
     for (Entry entry : entries) {
       String key = "draw.legend." + entry.name().toLowerCase(java.util.Locale.ROOT);
-      signs.add(new Sheet.Sign(sign(entry), words.word(key)));
+      signs.add(new Sheet.Sign(sign(entry), meaning(entry, key)));
     }
     nodes.forEach(kind -> signs.add(new Sheet.Sign(Symbols.node(kind, 0, 0), words.name(kind))));
     for (Landmark.Kind kind : landmarks) {
@@ -103,6 +123,13 @@ final class Legend {
     return signs;
   }
 
+  private String meaning(Entry entry, String key) {
+    return entry == Entry.LOCATE_OTHER || entry == Entry.FINDING_OTHER
+        ? words.say(
+            key, new Argument.Several(others.stream().<Argument>map(Argument.Label::new).toList()))
+        : words.word(key);
+  }
+
   private Sheet.Sign finding(String symbol) {
     return new Sheet.Sign(Symbols.finding(symbol, 0, 0), words.word("symbol." + symbol));
   }
@@ -111,9 +138,20 @@ final class Legend {
     return switch (entry) {
       case LINE ->
           Tag.of("g")
-              .add(Pen.path("M-9 0H9", Ink.DRAIN, 3))
-              .add(Pen.path("M-2 -3.5L2 0L-2 3.5", Ink.DARK, 1.2));
-      case LINE_UNKNOWN -> Pen.path("M-9 0H9", Ink.DRAIN, 3).with("stroke-dasharray", "5 4");
+              .add(Pen.path("M-9 0H9", Ink.DRAIN, SeenStroke.STROKE))
+              .add(Pen.path("M-2.5 -4.5L2.5 0L-2.5 4.5", Ink.DARK, 1.4));
+      case LINE_UNKNOWN ->
+          Pen.path("M-9 0H9", Ink.DRAIN, SeenStroke.STROKE).with("stroke-dasharray", "7 6");
+      case SEEN_CLEAR -> SeenStroke.sign(Sight.Seen.CLEAR);
+      case SEEN_POOR -> SeenStroke.sign(Sight.Seen.POOR);
+      case SEEN_BLIND -> SeenStroke.sign(Sight.Seen.BLIND);
+      case SEEN_NOT_NOTED -> SeenStroke.sign(Sight.Seen.NOT_NOTED);
+      case SEEN_NOT -> SeenStroke.sign(Sight.Seen.NOT_SEEN);
+      case STRETCH -> PlanCourse.stretchStroke("M-9 0H9", false);
+      case STRETCH_WATER -> PlanCourse.stretchStroke("M-9 0H9", true);
+      case LOCATE_OTHER -> Symbols.otherLocate(0, 0);
+      case FINDING_OTHER -> Symbols.otherFinding(0, 0);
+      case BREAK -> ProfileBreaks.sign();
       case BAND, BOTTOM_BAND ->
           Tag.of("g")
               .add(Pen.filled("M-9 -4H9V4H-9Z", Ink.DRAIN).with("fill-opacity", 0.15))
@@ -124,11 +162,12 @@ final class Legend {
               .with("ry", 4)
               .with("fill", "none")
               .with("stroke", Ink.SOFT)
+              .with("stroke-width", 0.9)
               .with("stroke-dasharray", "2 1.5");
       case LOCATE -> Symbols.locate(0, 0);
       case EXPOSURE -> Symbols.exposure(0, 0);
       case GROUND -> Pen.path("M-9 0H9", Ink.DARK, 1.6);
-      case GROUND_ASSUMED -> Pen.path("M-9 0H9", Ink.DARK, 1.6).with("stroke-dasharray", "4 3");
+      case GROUND_ASSUMED -> Pen.path("M-9 0H9", Ink.DARK, 1.6).with("stroke-dasharray", "5 4");
       case CROWN -> Pen.path("M-9 0H9", Ink.DRAIN, 1);
       case INVERT -> Pen.path("M-9 0H9", Ink.DRAIN, 2.4);
       case WATER ->

@@ -2,6 +2,7 @@ package daylight.report.draw;
 
 import daylight.report.markup.Tag;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,8 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Labels of one drawing: each with its sign, beside its anchor where there is room, else as a
- * number whose meaning stands in the side column. What found no room, or only a bad one, is tried
- * earlier in the next round; the cheapest round is drawn.
+ * number whose meaning stands in the key. What found no room, or only a bad one, is tried earlier
+ * in the next round; the cheapest round is drawn. Where not even a number finds room, the nearest
+ * number stands for it too.
  */
 final class Marks {
   private static final int ROUNDS = 12;
@@ -23,6 +25,20 @@ final class Marks {
    */
   private static final int WORK = 120_000;
 
+  /** From so many labels on none is led far away: a thicket of leaders tells nobody anything. */
+  private static final int MANY = 60;
+
+  private static final double NOT_FAR = 34;
+
+  /** The rank of what may kill: its label goes as far as it has to. */
+  static final int STOP = 0;
+
+  /** The rank of what wants care. */
+  static final int CARE = 1;
+
+  /** The rank of what matters least. */
+  static final int LITTLE = 4;
+
   private static final double NO_ROOM = 1000;
   private static final double BAD_ROOM = 26;
   private static final double SIZE = Sheet.SMALL;
@@ -30,28 +46,41 @@ final class Marks {
   private static final double SIGN_ROOM = 13;
 
   private final Labeller labeller;
+  private final Legend legend;
   private final List<Wanted> wanted = new ArrayList<>();
-  private final List<String> numbers = new ArrayList<>();
-  private final List<String> meanings = new ArrayList<>();
+  private final List<Numbered> numbered = new ArrayList<>();
+  private final List<String> unnumbered = new ArrayList<>();
+  private double digit = Typeface.width("00", SIZE, true);
 
+  /**
+   * A label that was asked for.
+   *
+   * @param symbol id of the sign before it; null for none
+   * @param rank how much it matters, {@link #STOP} the most
+   */
   private record Wanted(
       Tag into,
       Point at,
       double clearance,
-      @Nullable Tag sign,
+      @Nullable String symbol,
       String text,
       boolean bold,
+      int rank,
       @Nullable Box own) {
     double indent() {
-      return sign == null ? 0 : SIGN_ROOM;
+      return symbol == null ? 0 : SIGN_ROOM;
     }
 
-    Optional<Labeller.Spot> place(Labeller labeller) {
+    Optional<Labeller.Spot> place(Labeller labeller, double furthest) {
       double width = indent() + Typeface.width(text, SIZE, bold);
-      double height = sign == null ? HEIGHT : Math.max(HEIGHT, 2 * Symbols.RADIUS);
-      return labeller.place(at.x(), at.y(), clearance, width, height, own);
+      double height = symbol == null ? HEIGHT : Math.max(HEIGHT, 2 * Symbols.RADIUS);
+      double most = rank == STOP ? Double.POSITIVE_INFINITY : furthest;
+      return labeller.place(at.x(), at.y(), clearance, width, height, own, most);
     }
   }
+
+  /** A number on the drawing, and all that it stands for. */
+  private record Numbered(Point at, List<String> meanings) {}
 
   private record Round(Labeller labeller, List<Wanted> order, List<Optional<Labeller.Spot>> spots) {
     /** The labels whose room costs more than a limit. */
@@ -78,26 +107,46 @@ final class Marks {
     }
   }
 
-  Marks(Labeller labeller) {
+  /**
+   * @param legend that is told which signs stand before labels
+   */
+  Marks(Labeller labeller, Legend legend) {
     this.labeller = labeller;
+    this.legend = legend;
   }
 
-  List<String> numbers() {
-    return numbers;
+  /** What each number stands for, one thing or several, from number one on. */
+  List<List<String>> meanings() {
+    return numbered.stream().map(one -> List.copyOf(one.meanings())).toList();
   }
 
-  List<String> meanings() {
-    return meanings;
+  /** What found no room at all on a drawing that has no number either. */
+  List<String> unnumbered() {
+    return unnumbered;
   }
 
   /**
-   * Asks for a label; the most important are asked for first.
+   * Asks for a label.
    *
    * @param into where the label's own tags go
-   * @param sign the sign before it, drawn about the origin; null for none
+   * @param symbol id of the sign before it; null for none
+   * @param rank how much it matters, {@link #STOP} the most; of those that matter as much the first
+   *     comes first
    */
-  void write(Tag into, Point at, double clearance, @Nullable Tag sign, String text, boolean bold) {
-    wanted.add(new Wanted(into, at, clearance, sign, text, bold, null));
+  void write(
+      Tag into,
+      Point at,
+      double clearance,
+      @Nullable String symbol,
+      String text,
+      boolean bold,
+      int rank) {
+    wanted.add(new Wanted(into, at, clearance, symbol, text, bold, rank, null));
+  }
+
+  /** The same for what has no sign before it and matters as much as whatever wants care. */
+  void write(Tag into, Point at, double clearance, String text, boolean bold) {
+    write(into, at, clearance, null, text, bold, CARE);
   }
 
   /**
@@ -105,21 +154,30 @@ final class Marks {
    *
    * @param own room for that number, in which nothing else is written
    */
-  void write(Tag into, Point at, @Nullable Tag sign, String text, boolean bold, Box own) {
+  void write(
+      Tag into, Point at, @Nullable String symbol, String text, boolean bold, int rank, Box own) {
     labeller.keepClear(own);
-    wanted.add(new Wanted(into, at, 1, sign, text, bold, own));
+    wanted.add(new Wanted(into, at, 1, symbol, text, bold, rank, own));
   }
 
-  /** The room for a number of up to two digits right above a point, or right below it. */
-  static Box numberRoom(Point at, boolean below) {
-    double width = Typeface.width("00", SIZE, true) + 2 * Labeller.GAP;
+  /** Says how many labels there may be, so that room is kept for numbers of so many digits. */
+  void expect(int labels) {
+    digit = Typeface.width(labels > 99 ? "000" : "00", SIZE, true);
+  }
+
+  /** The room for a number right above a point, or right below it. */
+  Box numberRoom(Point at, boolean below) {
+    double width = digit + 2 * Labeller.GAP;
     double height = HEIGHT + 2;
     return new Box(at.x() - width / 2, below ? at.y() + 2 : at.y() - 2 - height, width, height);
   }
 
   /** Finds room for everything that was asked for, and draws it. */
   Tag settled() {
-    Round best = round(wanted);
+    double furthest = wanted.size() > MANY ? NOT_FAR : Double.POSITIVE_INFINITY;
+    List<Wanted> first =
+        wanted.stream().sorted(Comparator.comparingInt((Wanted one) -> one.rank())).toList();
+    Round best = round(first, furthest);
     Round last = best;
     int labels = Math.max(1, wanted.size());
     int rounds = Math.min(ROUNDS, WORK / (labels * labels));
@@ -127,7 +185,7 @@ final class Marks {
       Set<Wanted> order = new LinkedHashSet<>(last.above(NO_ROOM - 1));
       order.addAll(last.above(BAD_ROOM));
       order.addAll(last.order());
-      last = round(List.copyOf(order));
+      last = round(List.copyOf(order), furthest);
       best = last.cost() < best.cost() ? last : best;
     }
     draw(best);
@@ -136,10 +194,10 @@ final class Marks {
     return layer;
   }
 
-  private Round round(List<Wanted> order) {
+  private Round round(List<Wanted> order, double furthest) {
     Labeller fresh = labeller.copy();
     List<Optional<Labeller.Spot>> spots = new ArrayList<>();
-    order.forEach(one -> spots.add(one.place(fresh)));
+    order.forEach(one -> spots.add(one.place(fresh, furthest)));
     return new Round(fresh, List.copyOf(order), spots);
   }
 
@@ -149,30 +207,54 @@ final class Marks {
       round.spots().get(i).ifPresent(spot -> text(one, spot));
     }
     Set<Wanted> left = new HashSet<>(round.above(NO_ROOM - 1));
-    wanted.stream().filter(left::contains).forEach(one -> number(round.labeller(), one));
+    List<Wanted> without =
+        wanted.stream()
+            .filter(left::contains)
+            .filter(one -> !number(round.labeller(), one))
+            .toList();
+    without.forEach(this::share);
   }
 
-  private static void text(Wanted one, Labeller.Spot spot) {
+  private void text(Wanted one, Labeller.Spot spot) {
     lead(one.into(), spot);
     Box box = spot.box();
-    if (one.sign() != null) {
-      one.into().add(moved(one.sign(), box.x() + Symbols.RADIUS, box.middleY()));
+    if (one.symbol() != null) {
+      legend.use(one.symbol());
+      one.into().add(Symbols.finding(one.symbol(), box.x() + Symbols.RADIUS, box.middleY()));
     }
     one.into().add(Pen.rimmed(box.x() + one.indent(), baseline(box), one.text(), SIZE, one.bold()));
   }
 
-  private void number(Labeller labels, Wanted one) {
-    String number = Integer.toString(numbers.size() + 1);
+  /** Writes the next number for a label where there is room; whether there was. */
+  private boolean number(Labeller labels, Wanted one) {
+    String number = Integer.toString(numbered.size() + 1);
     double width = Typeface.width(number, SIZE, true);
-    labels
-        .place(one.at().x(), one.at().y(), one.clearance(), width, HEIGHT, one.own())
-        .ifPresent(
-            spot -> {
-              lead(one.into(), spot);
-              one.into().add(Pen.rimmed(spot.box().x(), baseline(spot.box()), number, SIZE, true));
-            });
-    numbers.add(number);
-    meanings.add(one.text());
+    Optional<Labeller.Spot> found =
+        labels.place(
+            one.at().x(),
+            one.at().y(),
+            one.clearance(),
+            width,
+            HEIGHT,
+            one.own(),
+            Double.POSITIVE_INFINITY);
+    found.ifPresent(
+        spot -> {
+          lead(one.into(), spot);
+          one.into().add(Pen.rimmed(spot.box().x(), baseline(spot.box()), number, SIZE, true));
+          numbered.add(new Numbered(one.at(), new ArrayList<>(List.of(one.text()))));
+        });
+    return found.isPresent();
+  }
+
+  private void share(Wanted one) {
+    numbered.stream()
+        .min(
+            Comparator.comparingDouble(
+                other ->
+                    StrictMath.hypot(other.at().x() - one.at().x(), other.at().y() - one.at().y())))
+        .ifPresentOrElse(
+            nearest -> nearest.meanings().add(one.text()), () -> unnumbered.add(one.text()));
   }
 
   private static void lead(Tag into, Labeller.Spot spot) {
@@ -183,11 +265,5 @@ final class Marks {
 
   private static double baseline(Box box) {
     return box.middleY() + (Typeface.ASCENT - Typeface.DESCENT) * SIZE / 2;
-  }
-
-  private static Tag moved(Tag sign, double x, double y) {
-    return Tag.of("g")
-        .with("transform", "translate(" + Tag.number(x) + " " + Tag.number(y) + ")")
-        .add(sign);
   }
 }

@@ -1,8 +1,10 @@
 package daylight.report.draw;
 
+import daylight.line.answer.Sight;
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.measure.Argument;
@@ -13,6 +15,7 @@ import daylight.report.markup.Tag;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -22,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 final class PlanCourse {
   private static final double ARROW_EVERY = 70;
   private static final double THIN = 2;
+
+  /** How large the ring at a finding is. */
+  static final double TICK = 2.1;
 
   private final Subject subject;
   private final Sheet sheet;
@@ -43,6 +49,7 @@ final class PlanCourse {
         subject.line().runs().stream().filter(run -> !run.stations().isEmpty()).toList();
     found.forEach(this::band);
     found.forEach(this::stroke);
+    new PlanOthers(subject, sheet, legend, labeller, this::at).findings();
     for (PlacedFinding placed : findings()) {
       if (placed.to() != null) {
         stretch(placed);
@@ -63,7 +70,7 @@ final class PlanCourse {
     left.addAll(right);
     String d = Pen.through(left, true);
     sheet.add(Pen.filled(d, Ink.DRAIN).with("fill-opacity", 0.13));
-    sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.45));
+    sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.8));
     legend.use(Legend.Entry.BAND);
   }
 
@@ -82,14 +89,33 @@ final class PlanCourse {
     List<Point> path = stations.stream().map(station -> frame.at(station.spot())).toList();
     boolean known = !(run.reach().water() instanceof Reach.Water.Unknown);
     Tag group = Tag.of("g").with("data-place", run.reach().label());
-    Tag stroke = Pen.path(Pen.through(path, false), Ink.DRAIN, 3);
-    group.add(known ? stroke : stroke.with("stroke-dasharray", "7 5"));
-    Pen.strokes(path).forEach(labeller::avoid);
+    Tag stroke = Pen.path(Pen.through(path, false), Ink.DRAIN, SeenStroke.STROKE);
+    group.add(known ? stroke : stroke.with("stroke-dasharray", "7 6"));
+    coverage(group, run);
+    Pen.strokes(path).forEach(labeller::wall);
     if (known) {
       arrows(group, path);
     }
     sheet.add(group);
     legend.use(known ? Legend.Entry.LINE : Legend.Entry.LINE_UNKNOWN);
+  }
+
+  /** How well it was seen, upon its stroke. */
+  private void coverage(Tag group, Run run) {
+    Route alone = new Route(run.reach().upstream(), run.reach().downstream(), List.of(run));
+    for (Sight sight : SeenStroke.of(subject, alone, run.stations().getLast().place().distance())) {
+      List<Point> path = new ArrayList<>();
+      path.add(frame.at(Between.spot(run, sight.from())));
+      for (Station station : thinned(run)) {
+        double s = station.place().distance();
+        if (s > sight.from() && s < sight.to()) {
+          path.add(frame.at(station.spot()));
+        }
+      }
+      path.add(frame.at(Between.spot(run, sight.to())));
+      group.add(SeenStroke.core(sight.seen(), Pen.through(path, false)));
+      legend.use(SeenStroke.entry(sight.seen()));
+    }
   }
 
   private static void arrows(Tag group, List<Point> path) {
@@ -113,7 +139,7 @@ final class PlanCourse {
   }
 
   private void stretch(PlacedFinding placed) {
-    Place to = java.util.Objects.requireNonNull(placed.to());
+    Place to = Objects.requireNonNull(placed.to());
     List<Point> side = new ArrayList<>();
     for (Run run : subject.line().runs()) {
       boolean mine = run.reach().label().equals(placed.from().reach());
@@ -126,18 +152,43 @@ final class PlanCourse {
     }
     if (side.size() > 1) {
       boolean water = Symbols.known(subject.symbol(placed.finding().kind())).equals("water");
-      Tag stroke =
-          Pen.path(Pen.through(side, false), water ? Ink.WATER : Ink.DARK, 2)
-              .with("stroke-dasharray", water ? "none" : "1 3");
+      legend.use(water ? Legend.Entry.STRETCH_WATER : Legend.Entry.STRETCH);
+      Tag stroke = stretchStroke(Pen.through(side, false), water);
       sheet.add(Pen.at(placed.from()).add(stroke));
       Pen.strokes(side).forEach(labeller::avoid);
     }
   }
 
+  /** What runs along the drain from here to there. */
+  static Tag stretchStroke(String d, boolean water) {
+    return Pen.path(d, water ? Ink.WATER : Ink.DARK, 2)
+        .with("stroke-dasharray", water ? "none" : "1 3");
+  }
+
+  /** A ring where something was seen; what may kill has its sign there. */
   private void tick(PlacedFinding placed) {
     Point at = at(placed.from());
     if (at != null) {
-      sheet.add(Pen.at(placed.from()).add(Pen.circle(at.x(), at.y(), 2.1, Ink.PAPER, Ink.DARK, 1)));
+      ring(subject, placed, at, sheet, labeller, legend);
+    }
+  }
+
+  static void ring(
+      Subject subject,
+      PlacedFinding placed,
+      Point at,
+      Sheet sheet,
+      Labeller labels,
+      Legend legend) {
+    boolean stop = Captions.isStop(subject, placed);
+    Tag sign =
+        stop
+            ? Symbols.finding("stop", at.x(), at.y())
+            : Pen.circle(at.x(), at.y(), TICK, Ink.PAPER, Ink.DARK, 1);
+    sheet.add(Pen.at(placed.from()).add(sign));
+    labels.keepClear(Box.around(at.x(), at.y(), stop ? Symbols.RADIUS : TICK + 0.5));
+    if (stop) {
+      legend.use("stop");
     }
   }
 

@@ -15,7 +15,6 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 /** The door for the drawing from above, to scale. */
 public final class PlanDrawing {
   private static final double FOOT_ROOM = 34;
+
+  /** So far along its first reach a line is named. */
+  private static final double LINE_NAMED = 0.1;
 
   private final Subject subject;
   private final Words words;
@@ -53,25 +55,30 @@ public final class PlanDrawing {
     this.services = new PlanServices(subject);
     List<PlanPoint> extent = extent(subject, points);
     extent.addAll(services.points());
-    this.frame = PlanFrame.of(extent, box, words.shown());
+    this.frame = PlanFrame.of(extent, box, words.shown(), subject.plan(), PlanFrame.bearing(route));
     this.labeller = new Labeller(box);
-    this.marks = new Marks(labeller);
     this.legend = new Legend(words);
+    this.marks = new Marks(labeller, legend);
     this.course = new PlanCourse(subject, sheet, frame, labeller, legend);
   }
 
-  /** The line from above. */
+  /** The line from above, with all that it has to say on one sheet. */
   public static Tag draw(Subject subject) {
     return drawn(subject).sheet();
   }
 
-  /** The line from above, and where a place lies on it. */
+  /** The same, and where a place lies on it. */
   public static Drawn drawn(Subject subject) {
     PlanDrawing plan = new PlanDrawing(subject);
-    return new Drawn(plan.draw(), plan.course::spot);
+    return new Drawn(plan.made().finished(), plan.course::spot);
   }
 
-  private Tag draw() {
+  /** The same on a sheet of paper, with as many behind it as its numbers take. */
+  public static List<Tag> sheets(Subject subject) {
+    return new PlanDrawing(subject).made().sheets();
+  }
+
+  private Sheet made() {
     boundaries();
     services.draw(sheet, frame, labeller, legend);
     ellipses();
@@ -81,7 +88,7 @@ public final class PlanDrawing {
     sheet.add(marks.settled());
     PlanFoot.draw(sheet, frame, words);
     side();
-    return sheet.finished();
+    return sheet;
   }
 
   /** Landmarks, and spots found from the ground; what no drawing names is left out. */
@@ -133,7 +140,7 @@ public final class PlanDrawing {
         Point a = path.getFirst();
         Point b = path.get(1);
         Point middle = new Point(a.x() + 0.3 * (b.x() - a.x()), a.y() + 0.3 * (b.y() - a.y()));
-        marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false);
+        marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false, Marks.LITTLE);
       }
     }
   }
@@ -180,7 +187,7 @@ public final class PlanDrawing {
                 .formatted(Tag.number(at.x()), Tag.number(at.y()), Tag.number(turn)))
         .with("fill", "none")
         .with("stroke", Ink.SOFT)
-        .with("stroke-width", 0.8)
+        .with("stroke-width", 0.9)
         .with("stroke-dasharray", "2 1.5");
   }
 
@@ -198,10 +205,8 @@ public final class PlanDrawing {
     for (LocateFit fit : subject.line().locates()) {
       if (fit.spot() != null) {
         Point at = frame.at(fit.spot());
-        boolean exposure = subject.isExposure(fit);
-        sheet.add(exposure ? Symbols.exposure(at.x(), at.y()) : Symbols.locate(at.x(), at.y()));
-        labeller.keepClear(Box.around(at.x(), at.y(), 5));
-        legend.use(exposure ? Legend.Entry.EXPOSURE : Legend.Entry.LOCATE);
+        sheet.add(Located.drawn(subject, fit, at, legend));
+        labeller.keepClear(Box.around(at.x(), at.y(), 5.5));
       }
     }
   }
@@ -218,57 +223,50 @@ public final class PlanDrawing {
   }
 
   private void labels() {
-    for (PlacedFinding placed : course.findings()) {
-      if (course.isStop(placed)) {
-        finding(placed);
-      }
-    }
+    lines();
     services.labels(frame, marks);
     course
         .nodes()
         .forEach(
-            (label, at) ->
-                marks.write(Tag.of("g"), at, 5.5, null, Captions.node(subject, label), true));
+            (label, at) -> marks.write(Tag.of("g"), at, 5.5, Captions.node(subject, label), true));
     for (LocateFit fit : subject.line().locates()) {
       if (fit.spot() != null) {
-        locate(fit);
+        marks.write(
+            Pen.at(fit.place()), frame.at(fit.spot()), 5.5, Located.label(subject, fit), false);
       }
     }
-    for (PlacedFinding placed : course.findings()) {
-      if (!course.isStop(placed)) {
-        finding(placed);
-      }
-    }
-    points.forEach((label, at) -> marks.write(Tag.of("g"), frame.at(at), 4, null, label, false));
+    course.findings().forEach(this::finding);
+    points.forEach(
+        (label, at) -> marks.write(Tag.of("g"), frame.at(at), 4, null, label, false, Marks.LITTLE));
     boundaryLabels();
   }
 
-  private void locate(LocateFit fit) {
-    Point at = frame.at(Objects.requireNonNull(fit.spot()));
-    String text =
-        fit.depth() == null
-            ? fit.entry().label()
-            : words.say(
-                "draw.depth",
-                new Argument.Label(fit.entry().label()),
-                new Argument.Length(fit.depth().value()));
-    marks.write(Pen.at(fit.place()), at, 5, null, text, false);
+  /** Where there are several lines, each is named where it begins. */
+  private void lines() {
+    List<Route> mains =
+        Route.mains(subject.line()).stream().filter(main -> !main.runs().isEmpty()).toList();
+    if (mains.size() < 2) {
+      return;
+    }
+    for (Route main : mains) {
+      Run first = main.runs().getFirst();
+      Point at = course.at(first.at(LINE_NAMED * Route.extent(first)));
+      if (at != null) {
+        String name = words.say("draw.line_name", new Argument.Label(first.reach().line()));
+        marks.write(Pen.at(first.at(0)), at, 3, name, true);
+      }
+    }
   }
 
   private void finding(PlacedFinding placed) {
-    String symbol = Symbols.known(subject.symbol(placed.finding().kind()));
     @Nullable Point at = course.at(placed.from());
-    if (at == null) {
-      return;
+    if (at != null) {
+      String symbol = Symbols.known(subject.symbol(placed.finding().kind()));
+      String text = Captions.finding(subject, route, placed);
+      boolean stop = symbol.equals("stop");
+      int rank = Captions.rank(subject, placed);
+      marks.write(Pen.at(placed.from()), at, stop ? 5.5 : 3, symbol, text, stop, rank);
     }
-    legend.use(symbol);
-    marks.write(
-        Pen.at(placed.from()),
-        at,
-        3,
-        Symbols.finding(symbol, 0, 0),
-        Captions.finding(subject, route, placed),
-        symbol.equals("stop"));
   }
 
   private void side() {

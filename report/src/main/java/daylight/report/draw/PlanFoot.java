@@ -12,7 +12,10 @@ final class PlanFoot {
     Box body = sheet.body();
     double y = body.bottom() - 16;
     double right = bar(sheet, frame, words, body.x() + 30, y);
-    sheet.add(Pen.text(right + 40, y + 3, frame.scale().say(words), 8, false, Ink.DARK));
+    String way = frame.isNorthUp() ? "draw.north_up" : "draw.turned";
+    double x = right + 40;
+    sheet.add(Pen.text(x, y - 1, frame.scale().say(words), 8, false, Ink.DARK));
+    sheet.add(Pen.text(x, y + 10, words.word(way), 8, false, Ink.DARK));
     north(sheet, frame, words, body.x() + 10, y - 2);
   }
 
@@ -35,7 +38,7 @@ final class PlanFoot {
 
   /** The grid is the site's own, so the arrow says "grid". */
   private static void north(Sheet sheet, PlanFrame frame, Words words, double x, double y) {
-    double turn = frame.turned() ? 90 : 0;
+    double turn = frame.turn(0) + 90;
     sheet.add(
         Tag.of("g")
             .with(

@@ -1,30 +1,56 @@
 package daylight.report.draw;
 
+import daylight.line.course.Route;
+import daylight.line.course.Run;
+import daylight.line.course.Station;
 import daylight.line.measure.Shown;
 import daylight.line.survey.PlanPoint;
 import java.util.List;
 
 /**
- * Lays the site grid on the sheet: to scale, north up, or turned a quarter where that draws it
- * larger.
+ * Lays the site grid on the sheet: to scale, nowhere broken, with any bearing up.
+ *
+ * @param up bearing that points up on the sheet, radians clockwise from grid north
  */
-record PlanFrame(Scale scale, boolean turned, double originX, double originY) {
+record PlanFrame(Scale scale, double up, double originX, double originY) {
   private static final double ROOM_FOR_LABELS = 34;
 
-  static PlanFrame of(List<PlanPoint> points, Box box, Shown shown) {
-    double west = points.stream().mapToDouble(PlanPoint::x).min().orElse(0);
-    double east = points.stream().mapToDouble(PlanPoint::x).max().orElse(1);
-    double south = points.stream().mapToDouble(PlanPoint::y).min().orElse(0);
-    double north = points.stream().mapToDouble(PlanPoint::y).max().orElse(1);
-    double wide = Math.max(1, east - west);
-    double high = Math.max(1, north - south);
-    Scale upright = fitting(wide, high, box, shown);
-    Scale across = fitting(high, wide, box, shown);
-    boolean turned = across.n() < upright.n();
-    PlanFrame atOrigin = new PlanFrame(turned ? across : upright, turned, 0, 0);
-    Point middle = atOrigin.at(new PlanPoint((west + east) / 2, (south + north) / 2));
+  /** So many times larger it has to be drawn for north to be anywhere but up or left or right. */
+  private static final double WORTH_TURNING = 1.2;
+
+  private static final double WEST = -Math.PI / 2;
+
+  /**
+   * Finds the scale, and the way up where that is free.
+   *
+   * @param along bearing of the line, which is to run to the right where it is turned along it
+   */
+  static PlanFrame of(List<PlanPoint> points, Box box, Shown shown, PlanTurn turn, double along) {
+    double lying = along - Math.PI / 2;
+    return switch (turn) {
+      case NORTH_UP -> of(points, box, shown, 0);
+      case ALONG -> of(points, box, shown, lying);
+      case AS_IT_FITS -> {
+        PlanFrame north = of(points, box, shown, 0);
+        PlanFrame quarter = of(points, box, shown, WEST);
+        PlanFrame upright = quarter.scale.n() < north.scale.n() ? quarter : north;
+        PlanFrame turned = of(points, box, shown, lying);
+        yield turned.scale.n() * WORTH_TURNING <= upright.scale.n() ? turned : upright;
+      }
+    };
+  }
+
+  private static PlanFrame of(List<PlanPoint> points, Box box, Shown shown, double up) {
+    PlanFrame unit = new PlanFrame(new Scale(Scale.POINTS_PER_METRE), up, 0, 0);
+    List<Point> at = points.stream().map(unit::at).toList();
+    double left = at.stream().mapToDouble(Point::x).min().orElse(0);
+    double right = at.stream().mapToDouble(Point::x).max().orElse(1);
+    double top = at.stream().mapToDouble(Point::y).min().orElse(0);
+    double bottom = at.stream().mapToDouble(Point::y).max().orElse(1);
+    Scale scale = fitting(Math.max(1, right - left), Math.max(1, bottom - top), box, shown);
+    double k = scale.pointsPerMetre();
     return new PlanFrame(
-        atOrigin.scale, turned, box.middleX() - middle.x(), box.middleY() - middle.y());
+        scale, up, box.middleX() - k * (left + right) / 2, box.middleY() - k * (top + bottom) / 2);
   }
 
   private static Scale fitting(double wide, double high, Box box, Shown shown) {
@@ -33,17 +59,51 @@ record PlanFrame(Scale scale, boolean turned, double originX, double originY) {
     return x.n() > y.n() ? x : y;
   }
 
+  /**
+   * The bearing that a route has on the whole, to whole degrees: the axis about which its stations
+   * lie closest, pointing the way the water goes. East where nothing is known of it.
+   */
+  static double bearing(Route route) {
+    List<PlanPoint> spots =
+        route.runs().stream().map(Run::stations).flatMap(List::stream).map(Station::spot).toList();
+    if (spots.size() < 2) {
+      return Math.PI / 2;
+    }
+    double x = spots.stream().mapToDouble(PlanPoint::x).average().orElse(0);
+    double y = spots.stream().mapToDouble(PlanPoint::y).average().orElse(0);
+    double xx = 0;
+    double xy = 0;
+    double yy = 0;
+    for (PlanPoint spot : spots) {
+      xx += (spot.x() - x) * (spot.x() - x);
+      xy += (spot.x() - x) * (spot.y() - y);
+      yy += (spot.y() - y) * (spot.y() - y);
+    }
+    double axis = StrictMath.atan2(2 * xy, yy - xx) / 2;
+    PlanPoint first = spots.getFirst();
+    PlanPoint last = spots.getLast();
+    double onward =
+        (last.x() - first.x()) * StrictMath.sin(axis)
+            + (last.y() - first.y()) * StrictMath.cos(axis);
+    double degrees = StrictMath.toDegrees(onward < 0 ? axis + Math.PI : axis);
+    return StrictMath.toRadians(Math.rint(degrees));
+  }
+
   Point at(PlanPoint p) {
     double k = scale.pointsPerMetre();
-    return turned
-        ? new Point(originX + k * p.y(), originY + k * p.x())
-        : new Point(originX + k * p.x(), originY - k * p.y());
+    double e = StrictMath.sin(up);
+    double n = StrictMath.cos(up);
+    return new Point(originX + k * (n * p.x() - e * p.y()), originY - k * (e * p.x() + n * p.y()));
+  }
+
+  /** Whether grid north is up. */
+  boolean isNorthUp() {
+    return up == 0;
   }
 
   /** How far a line of that bearing, radians, is turned on the sheet: degrees clockwise. */
   double turn(double bearing) {
-    double degrees = StrictMath.toDegrees(bearing) - 90;
-    return turned ? -degrees - 90 : degrees;
+    return StrictMath.toDegrees(bearing - up) - 90;
   }
 
   /** A length on the ground, in points. */

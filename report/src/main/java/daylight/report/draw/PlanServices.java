@@ -29,9 +29,8 @@ final class PlanServices {
       List<Point> path = one.points().stream().map(frame::at).toList();
       if (path.size() > 1) {
         sheet.add(ServiceInk.way(one.mark().service(), Pen.through(path, false)));
-        // Twice as dear to write over as a stroke of ours: it must not be overlooked.
-        Pen.strokes(path).forEach(labeller::avoid);
-        Pen.strokes(path).forEach(labeller::avoid);
+        // Nothing is written over it: it must not be overlooked.
+        Pen.strokes(path).forEach(labeller::wall);
       }
       for (Point at : path) {
         sheet.add(ServiceInk.spot(one.mark().service(), at.x(), at.y()));
@@ -52,7 +51,7 @@ final class PlanServices {
               new Point(
                   at.x() + LABEL_AT * (next.x() - at.x()), at.y() + LABEL_AT * (next.y() - at.y()));
         }
-        marks.write(Tag.of("g"), at, 3, null, Captions.service(subject, one), true);
+        marks.write(Tag.of("g"), at, 3, Captions.service(subject, one), true);
       }
     }
   }

@@ -51,10 +51,11 @@ public final class ProfileDrawing {
     this.plot = new Box(left, body.y(), body.right() - left, body.height() - AXIS - FALL);
     Box inner =
         new Box(plot.x() + 14, plot.y() + LABELS, plot.width() - 28, plot.height() - LABELS - 52);
-    this.frame =
-        ProfileFrame.of(profile, Math.max(1, route.length()), deepest(), inner, words.shown());
+    double length = Math.max(1, route.length());
+    ProfileBreaks breaks = ProfileBreaks.of(subject, route, inner.width(), words.shown());
+    this.frame = ProfileFrame.of(profile, length, breaks, deepest(), inner, words.shown());
     this.labeller = new Labeller(plot);
-    this.marks = new Marks(labeller);
+    this.marks = new Marks(labeller, legend);
   }
 
   private double deepest() {
@@ -69,15 +70,20 @@ public final class ProfileDrawing {
     return deepest;
   }
 
-  /** The line from the side. */
+  /** The line from the side, with all that it has to say on one sheet. */
   public static Tag draw(Subject subject) {
     return drawn(subject).sheet();
   }
 
-  /** The line from the side, and where a place lies on it. */
+  /** The same, and where a place lies on it. */
   public static Drawn drawn(Subject subject) {
     ProfileDrawing drawing = new ProfileDrawing(subject);
-    return new Drawn(drawing.draw(), drawing::spot);
+    return new Drawn(drawing.made().finished(), drawing::spot);
+  }
+
+  /** The same on a sheet of paper, with as many behind it as its numbers take. */
+  public static List<Tag> sheets(Subject subject) {
+    return new ProfileDrawing(subject).made().sheets();
   }
 
   private Optional<Spot> spot(Place place) {
@@ -100,10 +106,10 @@ public final class ProfileDrawing {
     return route.from() + " → " + route.runs().getLast().reach().downstream();
   }
 
-  private Tag draw() {
+  private Sheet made() {
     if (route.length() <= 0) {
       sheet.note(words.word("draw.nothing"));
-      return sheet.finished();
+      return sheet;
     }
     ProfileAxes.draw(sheet, plot, frame, profile, route, words);
     if (profile.known() == Profile.Known.NOTHING) {
@@ -122,13 +128,14 @@ public final class ProfileDrawing {
     }
     new ProfileServices(subject, route, legend)
         .draw(sheet, frame, this::ground, plot.bottom(), labeller, marks);
+    frame.breaks().draw(sheet, frame, plot, labeller, legend);
     nodes();
     labels();
     sheet.add(marks.settled());
     ProfileFall.draw(
         subject, route, sheet, frame, new Box(plot.x(), plot.bottom() + AXIS, plot.width(), FALL));
     side();
-    return sheet.finished();
+    return sheet;
   }
 
   /** A depth by one reading alone, with the interval that holds 95 %. */
@@ -190,7 +197,7 @@ public final class ProfileDrawing {
     sheet.add(Symbols.node(kind, sign.x(), sign.y()));
     labeller.keepClear(Box.around(sign.x(), sign.y(), 5.5));
     legend.use(kind);
-    marks.write(Tag.of("g"), sign, 5.5, null, Captions.node(subject, label), true);
+    marks.write(Tag.of("g"), sign, 5.5, Captions.node(subject, label), true);
   }
 
   private void labels() {
@@ -198,10 +205,9 @@ public final class ProfileDrawing {
       OptionalDouble x = route.station(fit.place());
       if (x.isPresent()) {
         Point at = new Point(frame.x(x.getAsDouble()), ground(x.getAsDouble()));
-        sheet.add(Symbols.locate(at.x(), at.y()));
-        labeller.keepClear(Box.around(at.x(), at.y(), 5));
-        legend.use(Legend.Entry.LOCATE);
-        marks.write(Pen.at(fit.place()), at, 5.5, null, fit.entry().label(), false);
+        sheet.add(Located.drawn(subject, fit, at, legend));
+        labeller.keepClear(Box.around(at.x(), at.y(), 5.5));
+        marks.write(Pen.at(fit.place()), at, 5.5, Located.name(subject, fit), false);
       }
     }
     for (PlacedFinding placed : Captions.drawn(subject)) {
@@ -214,21 +220,21 @@ public final class ProfileDrawing {
 
   private void pool(Ponding.Pool pool, double x) {
     String chance = words.say("draw.pool", new Argument.Probability(pool.probability()));
-    marks.write(Pen.at(pool.to()), new Point(frame.x(x), bottom(x)), 3, null, chance, false);
+    marks.write(Pen.at(pool.to()), new Point(frame.x(x), bottom(x)), 3, chance, false);
   }
 
   private void finding(PlacedFinding placed, double x) {
     String symbol = Symbols.known(subject.symbol(placed.finding().kind()));
     Point at = new Point(frame.x(x), bottom(x));
-    sheet.add(Pen.at(placed.from()).add(Pen.circle(at.x(), at.y(), 2.1, Ink.PAPER, Ink.DARK, 1)));
-    legend.use(symbol);
+    PlanCourse.ring(subject, placed, at, sheet, labeller, legend);
     marks.write(
         Pen.at(placed.from()),
         at,
-        3,
-        Symbols.finding(symbol, 0, 0),
+        symbol.equals("stop") ? 5.5 : 3,
+        symbol,
         Captions.finding(subject, route, placed),
-        symbol.equals("stop"));
+        symbol.equals("stop"),
+        Captions.rank(subject, placed));
   }
 
   private void side() {

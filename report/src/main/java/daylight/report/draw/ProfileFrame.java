@@ -6,9 +6,11 @@ import daylight.line.measure.Shown;
 /**
  * Lays distance and height on the sheet; heights are drawn a whole number of times larger.
  *
+ * @param breaks what is left out of the distances
  * @param exaggeration how many times
  */
-record ProfileFrame(Scale scale, int exaggeration, double left, double top, double highest) {
+record ProfileFrame(
+    Scale scale, ProfileBreaks breaks, int exaggeration, double left, double top, double highest) {
   private static final int[] OFFERED = {50, 40, 30, 25, 20, 15, 10, 8, 6, 5, 4, 3, 2, 1};
 
   /**
@@ -16,8 +18,9 @@ record ProfileFrame(Scale scale, int exaggeration, double left, double top, doub
    *
    * @param deepest height of the deepest reading to be shown, metres
    */
-  static ProfileFrame of(Profile profile, double length, double deepest, Box box, Shown shown) {
-    Scale scale = Scale.fitting(length, box.width(), shown);
+  static ProfileFrame of(
+      Profile profile, double length, ProfileBreaks breaks, double deepest, Box box, Shown shown) {
+    Scale scale = breaks.fitting(length, box.width(), shown);
     double highest = profile.samples().stream().mapToDouble(Profile.Sample::ground).max().orElse(0);
     double lowest =
         profile.samples().stream()
@@ -33,14 +36,19 @@ record ProfileFrame(Scale scale, int exaggeration, double left, double top, doub
         break;
       }
     }
-    double used = length * scale.pointsPerMetre();
+    double used = breaks.x(length, scale.pointsPerMetre());
     double free = Math.max(0, box.height() - times * high) / 2;
     return new ProfileFrame(
-        scale, times, box.x() + Math.max(0, box.width() - used) / 2, box.y() + free, highest);
+        scale,
+        breaks,
+        times,
+        box.x() + Math.max(0, box.width() - used) / 2,
+        box.y() + free,
+        highest);
   }
 
   double x(double distance) {
-    return left + distance * scale.pointsPerMetre();
+    return left + breaks.x(distance, scale.pointsPerMetre());
   }
 
   double y(double height) {

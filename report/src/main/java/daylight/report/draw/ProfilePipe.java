@@ -49,7 +49,7 @@ final class ProfilePipe {
     crown();
     List<Point> bottom = points(profile.samples(), s -> s.bottom().value());
     sheet.add(Pen.path(Pen.through(bottom, false), Ink.DRAIN, 2.6));
-    Pen.strokes(bottom).forEach(labeller::avoid);
+    Pen.strokes(bottom).forEach(labeller::wall);
     legend.use(Legend.Entry.INVERT);
   }
 
@@ -71,7 +71,7 @@ final class ProfilePipe {
     ring.addAll(low);
     String d = Pen.through(ring, true);
     sheet.add(Pen.filled(d, Ink.DRAIN).with("fill-opacity", 0.13));
-    sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.4));
+    sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.8));
     legend.use(Legend.Entry.BOTTOM_BAND);
   }
 
@@ -87,7 +87,7 @@ final class ProfilePipe {
         boolean sure = samples.get(from).sure();
         Tag stroke = Pen.path(Pen.through(part, false), Ink.DARK, 1.6);
         sheet.add(sure ? stroke : stroke.with("stroke-dasharray", "5 4"));
-        Pen.strokes(part).forEach(labeller::avoid);
+        Pen.strokes(part).forEach(labeller::wall);
         legend.use(sure ? Legend.Entry.GROUND : Legend.Entry.GROUND_ASSUMED);
         from = i;
       }

@@ -46,15 +46,13 @@ record ProfileServices(Subject subject, Route route, Legend legend) {
                               + "V"
                               + Tag.number(bottom)))
                   .add(ServiceInk.spot(service, at.x(), at.y())));
-          labeller.avoid(down);
-          labeller.avoid(down);
+          labeller.wall(down);
           labeller.keepClear(Box.around(at.x(), at.y(), 3));
           legend.use(service);
           marks.write(
               Pen.at(crossing.place()),
               at,
               3,
-              null,
               subject
                   .words()
                   .say("draw.service.crosses", new Argument.Text(Captions.service(subject, one))),

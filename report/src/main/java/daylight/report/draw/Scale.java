@@ -12,7 +12,7 @@ import java.util.stream.DoubleStream;
  * @param n how many times larger the ground is
  */
 record Scale(double n) {
-  private static final double POINTS_PER_METRE = 72 / Unit.INCH.metres();
+  static final double POINTS_PER_METRE = 72 / Unit.INCH.metres();
   private static final double[] FEET_TO_AN_INCH = {
     1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 120, 160, 200, 250, 300, 400,
     500, 600, 800, 1000, 1500, 2000, 3000, 5000, 10000

@@ -89,7 +89,7 @@ final class SideNotes {
   }
 
   private void list(Sheet sheet, String heading, List<Place> places, List<String> texts) {
-    if (texts.isEmpty() || !sheet.sideHolds(4)) {
+    if (texts.isEmpty()) {
       return;
     }
     sheet.sideHeading(words.word(heading));

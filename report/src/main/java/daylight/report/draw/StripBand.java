@@ -68,6 +68,18 @@ final class StripBand {
     return new StripBand(canvas, strip, pieces, items, scale, cut, room).draw();
   }
 
+  /** How high a band is. */
+  static double height(
+      StripCanvas canvas,
+      StripRoute strip,
+      List<StripPiece> pieces,
+      List<StripItem> items,
+      StripScale scale,
+      StripScale.Cut cut) {
+    Box room = new Box(0, 0, scale.width(), 0);
+    return new StripBand(canvas, strip, pieces, items, scale, cut, room).rows.bottom();
+  }
+
   private boolean isOn(PlacedPass pass, StripFrame flat) {
     return pass.legs().stream()
         .filter(leg -> strip.holds(leg.from()))
@@ -86,7 +98,7 @@ final class StripBand {
             .filter(item -> !item.isPlainJoint() && item.isLow() == low)
             .filter(item -> pictures.stream().noneMatch(hung -> hung.item().equals(item)))
             .count();
-    double width = canvas.sheet().body().width();
+    double width = Sheet.BODY;
     return Math.clamp((int) Math.ceil((labels + 1) * LABEL_LINE / width), 1, MOST_LINES);
   }
 
@@ -103,7 +115,8 @@ final class StripBand {
     new StripTracks(canvas, strip, frame, rows).draw(passes);
     StripNodes nodes = new StripNodes(canvas, strip, pieces, frame);
     List<Box> signs = nodes.draw();
-    StripPins pins = new StripPins(items, pieces, frame, pictures, nodes.low(), signs);
+    double pinned = canvas.marks().numberRoom(new Point(0, 0), false).width() + 0.2;
+    StripPins pins = new StripPins(items, pieces, frame, pictures, nodes.low(), signs, pinned);
     nodes.label(pins);
     StripFindings findings = new StripFindings(canvas, pieces, frame, pins, signs);
     findings.fillings(items);

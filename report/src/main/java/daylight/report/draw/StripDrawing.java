@@ -15,12 +15,15 @@ import java.util.Optional;
  */
 public final class StripDrawing {
   private static final String ID = "strip";
-  private static final double PROBE = 6000;
   private static final double LEAST = 300;
   private static final double LEFT = 48;
   private static final double RIGHT = 22;
   private static final double HEAD = 16;
   private static final double FOOT = 16;
+  private static final double BETWEEN = 6;
+
+  /** So much higher than its rows a sheet may be for the sake of its side column. */
+  private static final double A_LITTLE = 160;
 
   /** What the side column wants free below its last line. */
   private static final double SIDE_REST = 26;
@@ -32,6 +35,12 @@ public final class StripDrawing {
   private final Legend legend;
   private final Labeller labeller;
   private final StripCanvas canvas;
+  private final List<Row> rows;
+
+  /** How high the body of a sheet of paper is, and how high these rows stand. */
+  private final double room;
+
+  private final double high;
   private final List<Laid> bands = new ArrayList<>();
 
   /** One row of the drawing. */
@@ -45,17 +54,27 @@ public final class StripDrawing {
     }
   }
 
-  private StripDrawing(String id, Subject subject, double height) {
+  private StripDrawing(String id, Subject subject, List<Row> rows) {
     this.subject = subject;
     this.words = subject.words();
+    this.rows = rows;
     this.strips = StripRoute.of(subject);
     String title = words.say("draw.strip.title", new Argument.Text(subject.book().site().name()));
-    this.sheet = new Sheet(id, subject, height, title, words.word("draw.strip.desc"));
+    this.sheet = new Sheet(id, subject, Sheet.HIGHEST, title, words.word("draw.strip.desc"));
+    this.room = sheet.body().height();
     this.legend = new Legend(words);
+    // Only measured here; what is drawn has a sheet that is as high as that.
+    StripCanvas measuring = canvas(new Labeller(sheet.body()));
+    this.high = rows.isEmpty() ? 0 : height(measuring);
+    sheet.endBody(sheet.body().y() + high);
     this.labeller = new Labeller(sheet.body());
-    this.canvas =
-        new StripCanvas(
-            subject, sheet, labeller, new Marks(labeller), legend, new StripLook(subject));
+    this.canvas = canvas(labeller);
+    canvas.marks().expect(subject.line().findings().size());
+  }
+
+  private StripCanvas canvas(Labeller labels) {
+    Marks marks = new Marks(labels, legend);
+    return new StripCanvas(subject, sheet, labels, marks, legend, new StripLook(subject));
   }
 
   /** The strip of every route that was looked into, as high as it takes. */
@@ -65,30 +84,44 @@ public final class StripDrawing {
 
   /** The same, and where a place lies on it. */
   public static Drawn drawn(Subject subject) {
-    return drawn(ID, subject, rows(subject));
+    StripDrawing drawing = new StripDrawing(ID, subject, rows(subject));
+    drawing.draw();
+    double beside = drawing.beside();
+    drawing.end(beside <= drawing.high + A_LITTLE ? beside : drawing.high);
+    return new Drawn(drawing.sheet.finished(), drawing::spot);
   }
 
   /** The same on as many sheets as it takes, of which none is higher than it has to be. */
   public static List<Tag> sheets(Subject subject) {
-    List<List<Row>> sheets = new ArrayList<>(List.of(List.of()));
-    for (Row row : rows(subject)) {
-      List<Row> longer = new ArrayList<>(sheets.getLast());
-      longer.add(row);
-      if (longer.size() == 1 || height(ID, subject, longer) <= Sheet.HIGHEST) {
-        sheets.set(sheets.size() - 1, longer);
-      } else {
-        sheets.add(List.of(row));
+    List<Tag> sheets = new ArrayList<>();
+    List<Row> rest = rows(subject);
+    do {
+      String id = sheets.isEmpty() ? ID : ID + "-" + (sheets.size() + 1);
+      int count = Math.min(1, rest.size());
+      StripDrawing drawing = new StripDrawing(id, subject, rest.subList(0, count));
+      drawing.draw();
+      boolean fits = true;
+      while (fits && count < rest.size()) {
+        StripDrawing longer = new StripDrawing(id, subject, rest.subList(0, count + 1));
+        fits = longer.high <= longer.room;
+        if (fits) {
+          longer.draw();
+          fits = longer.beside() <= longer.room;
+        }
+        if (fits) {
+          drawing = longer;
+          count++;
+        }
       }
-    }
-    List<Tag> drawn = new ArrayList<>();
-    for (List<Row> rows : sheets) {
-      drawn.add(drawn(drawn.isEmpty() ? ID : ID + "-" + (drawn.size() + 1), subject, rows).sheet());
-    }
-    return drawn;
+      drawing.end(Math.min(drawing.room, drawing.beside()));
+      sheets.addAll(drawing.sheet.sheets());
+      rest = rest.subList(count, rest.size());
+    } while (!rest.isEmpty());
+    return sheets;
   }
 
   private static List<Row> rows(Subject subject) {
-    StripDrawing measuring = new StripDrawing(ID, subject, PROBE);
+    StripDrawing measuring = new StripDrawing(ID, subject, List.of());
     if (measuring.strips.isEmpty()) {
       return List.of();
     }
@@ -96,18 +129,6 @@ public final class StripDrawing {
     return measuring.strips.stream()
         .flatMap(strip -> scale.cuts(strip).stream().map(cut -> new Row(strip, cut)))
         .toList();
-  }
-
-  private static double height(String id, Subject subject, List<Row> rows) {
-    StripDrawing probe = new StripDrawing(id, subject, PROBE);
-    double around = PROBE - probe.sheet.body().height();
-    return Math.max(LEAST, Math.ceil(probe.draw(rows) + around));
-  }
-
-  private static Drawn drawn(String id, Subject subject, List<Row> rows) {
-    StripDrawing drawing = new StripDrawing(id, subject, height(id, subject, rows));
-    drawing.draw(rows);
-    return new Drawn(drawing.sheet.finished(), drawing::spot);
   }
 
   private Optional<Spot> spot(Place place) {
@@ -119,31 +140,59 @@ public final class StripDrawing {
   }
 
   private StripScale scale() {
-    return StripScale.of(strips.getFirst(), largest(), sheet.body().width() - LEFT - RIGHT);
+    return StripScale.of(strips.getFirst(), largest(), Sheet.BODY - LEFT - RIGHT, words.shown());
   }
 
-  /** Draws rows; how much height of the body that took. */
-  private double draw(List<Row> rows) {
+  /** How high the side column is, with what it wants free below its last line. */
+  private double beside() {
+    return sheet.sideHeight() + SIDE_REST;
+  }
+
+  /** Makes the sheet as high as its rows and what stands beside them, and no lower than usual. */
+  private void end(double beside) {
+    double least = LEAST - (Sheet.HIGHEST - room);
+    sheet.endBody(sheet.body().y() + Math.max(least, Math.max(high, beside)));
+  }
+
+  private List<StripScale.Cut> cuts(StripRoute strip) {
+    return rows.stream().filter(row -> row.strip().equals(strip)).map(Row::cut).toList();
+  }
+
+  /** How high its rows stand. */
+  private double height(StripCanvas measuring) {
+    StripScale scale = scale();
+    double height = 0;
+    for (StripRoute strip : strips) {
+      List<StripPiece> pieces = StripPiece.of(strip, measuring.look());
+      List<StripItem> items = StripItem.of(strip, measuring.look());
+      List<StripScale.Cut> cuts = cuts(strip);
+      for (StripScale.Cut cut : cuts) {
+        height += StripBand.height(measuring, strip, pieces, items, scale, cut);
+      }
+      height += cuts.isEmpty() ? 0 : HEAD + FOOT + BETWEEN;
+    }
+    return height;
+  }
+
+  private void draw() {
     if (rows.isEmpty()) {
       sheet.note(words.word("draw.nothing"));
-      return 0;
+      return;
     }
     patterns();
     StripScale scale = scale();
     double y = sheet.body().y();
     for (StripRoute strip : strips) {
-      List<StripScale.Cut> cuts =
-          rows.stream().filter(row -> row.strip().equals(strip)).map(Row::cut).toList();
+      List<StripScale.Cut> cuts = cuts(strip);
       y = cuts.isEmpty() ? y : strip(strip, cuts, scale, y);
     }
     sheet.add(canvas.marks().settled());
     side();
-    return Math.max(y, sheet.sideEnd() + SIDE_REST) - sheet.body().y();
   }
 
   private double largest() {
     return strips.stream()
-        .flatMap(strip -> StripPiece.of(strip, canvas.look()).stream())
+        .flatMap(strip -> StripPiece.of(strip, new StripLook(subject)).stream())
         .mapToDouble(StripPiece::bore)
         .max()
         .orElse(StripPiece.NOMINAL);
@@ -166,7 +215,7 @@ public final class StripDrawing {
       bands.add(new Laid(strip, new StripFrame(scale, cut, room.x(), y), y, bottom));
       y = bottom;
     }
-    return foot(strip, scale, y) + 6;
+    return foot(strip, scale, y) + BETWEEN;
   }
 
   /** From where to where, how the water goes. */
@@ -206,6 +255,8 @@ public final class StripDrawing {
     String text =
         words.say("draw.distance", new Argument.Label(strip.route().from()))
             + " · "
+            + scale.along().say(words)
+            + ", "
             + (scale.times() == 1
                 ? words.word("draw.strip.true")
                 : words.say("draw.strip.across", new Argument.Number(scale.times())));

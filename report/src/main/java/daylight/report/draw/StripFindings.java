@@ -81,19 +81,21 @@ final class StripFindings {
   private void item(StripItem item, boolean named) {
     double bore = bore(item.from());
     boolean filling = item.placed() != null && StripContents.fills(item.placed(), bore);
-    Tag sign = filling ? null : sign(item, bore);
+    String sign = filling ? null : sign(item, bore);
     pins.of(item).ifPresent(pin -> pinned(item, pin, named, sign));
   }
 
-  private void pinned(StripItem item, StripPins.Pin pin, boolean named, @Nullable Tag sign) {
+  private void pinned(StripItem item, StripPins.Pin pin, boolean named, @Nullable String sign) {
     whisker(item, pin.foot());
     Point head = pin.head();
     Stroke stroke = new Stroke(pin.foot().x(), pin.foot().y(), head.x(), head.y());
     canvas.sheet().add(Pen.at(item.place()).add(Pen.line(stroke, Ink.SOFT, 0.6)));
     canvas.labeller().keepClear(pin.room());
     if (!named) {
-      Box own = Marks.numberRoom(head, pin.below());
-      canvas.marks().write(Pen.at(item.place()), head, sign, text(item), item.isStop(), own);
+      Box own = canvas.marks().numberRoom(head, pin.below());
+      canvas
+          .marks()
+          .write(Pen.at(item.place()), head, sign, text(item), item.isStop(), item.rank(), own);
     }
   }
 
@@ -127,8 +129,7 @@ final class StripFindings {
   }
 
   /** Draws the sign where there is room for it, else a dot; then the label brings the sign. */
-  private @Nullable Tag sign(StripItem item, double bore) {
-    canvas.legend().use(item.symbol());
+  private @Nullable String sign(StripItem item, double bore) {
     Tag group = Pen.at(item.place());
     double x = frame.x(middle(item));
     double y = height(item, x, bore);
@@ -145,12 +146,14 @@ final class StripFindings {
     boolean free = signs.stream().noneMatch(room::overlaps);
     if (free) {
       signs.add(room);
+      canvas.labeller().keepClear(room);
+      canvas.legend().use(item.symbol());
       group.add(Symbols.finding(item.symbol(), x, y));
     } else {
       group.add(Pen.circle(x, y, 2.1, Ink.PAPER, Ink.DARK, 1));
     }
     canvas.sheet().add(group);
-    return free ? null : Symbols.finding(item.symbol(), 0, 0);
+    return free ? null : item.symbol();
   }
 
   /** How much of the wall it takes, from its lowest to its highest point. */

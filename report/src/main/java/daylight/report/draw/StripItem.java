@@ -1,6 +1,5 @@
 package daylight.report.draw;
 
-import daylight.line.book.Catalogue;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.PlacedPass;
@@ -38,13 +37,16 @@ record StripItem(
     Optional<StripLook.OnWall> wall,
     String text,
     int rank) {
-  private static final int FEATURE = 3;
-
   /** The signs of what is on one side of the pipe or the other. */
   private static final Set<String> SIDED = Set.of("stop", "roots", "crack", "joint", "join");
 
   boolean isStretch() {
     return to > from;
+  }
+
+  /** Whether it begins on a band; where two bands meet a stretch begins on the second. */
+  boolean begins(StripFrame frame) {
+    return isStretch() ? from >= frame.cut().from() && from < frame.cut().to() : frame.holds(from);
   }
 
   boolean isStop() {
@@ -109,7 +111,7 @@ record StripItem(
         wall,
         (size.isEmpty() ? text : text + " " + size)
             + (SIDED.contains(symbol) ? side(subject.words(), wall) : ""),
-        rank(subject, placed));
+        Captions.rank(subject, placed));
   }
 
   private static StripItem of(
@@ -122,7 +124,7 @@ record StripItem(
             new Argument.Text(words.name(look.sense(pass.pass(), bend.place(), bend.bend()))));
     double at = strip.station(bend.place());
     return new StripItem(
-        null, bend.place(), at, at, bend.sd(), "bend", Optional.empty(), text, FEATURE);
+        null, bend.place(), at, at, bend.sd(), "bend", Optional.empty(), text, Captions.FEATURE);
   }
 
   /** The size that says most: how much of the bore, or how deep. */
@@ -141,18 +143,6 @@ record StripItem(
   private static String side(Words words, Optional<StripLook.OnWall> wall) {
     int side = wall.map(StripLook.OnWall::side).orElse(0);
     return side == 0 ? "" : " " + words.word(side > 0 ? "draw.strip.right" : "draw.strip.left");
-  }
-
-  private static int rank(Subject subject, PlacedFinding placed) {
-    Catalogue.Kind kind = subject.rules().catalogue().find(placed.finding().kind()).orElse(null);
-    if (kind == null) {
-      return 2;
-    }
-    return switch (kind.hazard()) {
-      case STOP -> 0;
-      case CARE -> 1;
-      case NONE -> kind.bears() == Catalogue.Bears.FEATURE ? FEATURE : 2;
-    };
   }
 
   /** Its text with where it is. */

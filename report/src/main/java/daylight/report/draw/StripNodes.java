@@ -54,9 +54,10 @@ final class StripNodes {
       Optional<StripPins.Pin> pin = pins.of(end);
       if (pin.isPresent()) {
         Point head = pin.get().head();
-        canvas.marks().write(into, head, null, text, true, Marks.numberRoom(head, true));
+        Box own = canvas.marks().numberRoom(head, true);
+        canvas.marks().write(into, head, null, text, true, Marks.CARE, own);
       } else {
-        canvas.marks().write(into, sign(end), Symbols.RADIUS, null, text, true);
+        canvas.marks().write(into, sign(end), Symbols.RADIUS, text, true);
       }
     }
   }

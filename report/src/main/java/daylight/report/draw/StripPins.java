@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The pins of one band: each from a finding's distance at the wall out to where its label or the
- * leader of its picture begins, so far from its neighbours that a number fits above each.
+ * leader of its picture begins, so far from its neighbours that a number fits above each. Where
+ * there are more than find room in the row, the closest share a head.
  */
 final class StripPins {
   private final Map<StripItem, Pin> pins = new HashMap<>();
@@ -19,6 +20,7 @@ final class StripPins {
   private final List<StripPiece> pieces;
   private final StripFrame frame;
   private final List<StripStills.Hung> pictures;
+  private final double width;
 
   /** From the wall out. */
   record Pin(Point foot, Point head, boolean below) {
@@ -40,6 +42,7 @@ final class StripPins {
   /**
    * @param low nodes whose labels hang below the pipe
    * @param signs of the other nodes, which no pin begins at
+   * @param width that a pin keeps for itself, points
    */
   StripPins(
       List<StripItem> items,
@@ -47,14 +50,16 @@ final class StripPins {
       StripFrame frame,
       List<StripStills.Hung> pictures,
       List<StripRoute.End> low,
-      List<Box> signs) {
+      List<Box> signs,
+      double width) {
     this.pieces = pieces;
+    this.width = width;
     this.frame = frame;
     this.pictures = pictures;
     List<Wanted> wanted = new ArrayList<>();
     low.forEach(end -> wanted.add(new Wanted(end.station(), null, end, true)));
     items.stream()
-        .filter(item -> !item.isPlainJoint() && begins(item))
+        .filter(item -> !item.isPlainJoint() && item.begins(frame))
         .forEach(item -> wanted.add(new Wanted(item.from(), item, null, below(item))));
     wanted.sort(Comparator.comparingDouble(one -> one.station()));
     side(wanted.stream().filter(one -> !one.below()).toList(), signs);
@@ -69,12 +74,6 @@ final class StripPins {
   /** The pin of a node whose label hangs below the pipe. */
   Optional<Pin> of(StripRoute.End node) {
     return Optional.ofNullable(nodes.get(node));
-  }
-
-  private boolean begins(StripItem item) {
-    return item.isStretch()
-        ? item.from() >= frame.cut().from() && item.from() < frame.cut().to()
-        : frame.holds(item.from());
   }
 
   private boolean isPictured(StripItem item) {
@@ -92,24 +91,49 @@ final class StripPins {
             .mapToDouble(sign -> sign.right() + 2)
             .max()
             .orElse(frame.left() - 6);
-    double width = Marks.numberRoom(new Point(0, 0), false).width() + 0.2;
+    double right = frame.right() + 8;
+    List<List<Wanted>> heads = heads(row, (int) Math.max(1, (right - left) / width));
     List<Double> middles =
         Spread.middles(
-            row.stream().map(one -> frame.x(one.station())).toList(),
-            Collections.nCopies(row.size(), width),
+            heads.stream().map(this::middle).toList(),
+            Collections.nCopies(heads.size(), width),
             left,
-            frame.right() + 8);
-    for (int i = 0; i < row.size(); i++) {
-      Pin pin = pin(row.get(i), middles.get(i));
-      StripItem item = row.get(i).item();
-      StripRoute.End node = row.get(i).node();
-      if (item != null) {
-        pins.put(item, pin);
-      }
-      if (node != null) {
-        nodes.put(node, pin);
+            right);
+    for (int i = 0; i < heads.size(); i++) {
+      for (Wanted one : heads.get(i)) {
+        Pin pin = pin(one, middles.get(i));
+        if (one.item() != null) {
+          pins.put(one.item(), pin);
+        }
+        if (one.node() != null) {
+          nodes.put(one.node(), pin);
+        }
       }
     }
+  }
+
+  private double middle(List<Wanted> head) {
+    return (frame.x(head.getFirst().station()) + frame.x(head.getLast().station())) / 2;
+  }
+
+  /** A head for each, or, where there are too many, one for those that lie closest. */
+  private static List<List<Wanted>> heads(List<Wanted> row, int most) {
+    List<List<Wanted>> heads = new ArrayList<>();
+    row.forEach(one -> heads.add(List.of(one)));
+    while (heads.size() > most) {
+      int closest = 1;
+      for (int i = 2; i < heads.size(); i++) {
+        closest = span(heads, i) < span(heads, closest) ? i : closest;
+      }
+      List<Wanted> both = new ArrayList<>(heads.get(closest - 1));
+      both.addAll(heads.remove(closest));
+      heads.set(closest - 1, both);
+    }
+    return heads;
+  }
+
+  private static double span(List<List<Wanted>> heads, int i) {
+    return heads.get(i).getLast().station() - heads.get(i - 1).getFirst().station();
   }
 
   private Pin pin(Wanted one, double middle) {

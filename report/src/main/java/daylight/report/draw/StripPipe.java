@@ -82,7 +82,7 @@ final class StripPipe {
         width(whole) <= room ? whole : width(piece.material()) <= room ? piece.material() : "";
     if (text.isEmpty()) {
       Point at = new Point(row.middleX(), row.y());
-      canvas.marks().write(Tag.of("g"), at, 1, null, whole, false);
+      canvas.marks().write(Tag.of("g"), at, 1, whole, false);
     } else {
       double x = row.middleX() - width(text) / 2;
       Box behind = new Box(x - 3, row.y() + 1, width(text) + 6, StripRows.TRACK - 2);

@@ -72,6 +72,8 @@ final class StripPush {
       double at = leg.down() ? x - 12 - width : x + 12;
       canvas.sheet().add(Pen.box(new Box(at - 2, y - 4, width + 4, 8), Ink.PAPER, "none"));
       canvas.text(at, y + 2.6, text, false);
+    } else {
+      canvas.marks().write(Pen.at(leg.to()), new Point(x, y), 5, text, false);
     }
   }
 }

@@ -2,7 +2,6 @@ package daylight.report.draw;
 
 import daylight.line.answer.Sight;
 import daylight.line.book.Node;
-import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.course.PlacedFinding;
@@ -50,28 +49,7 @@ record StripRoute(Subject subject, Route route, double length, double known) {
 
   /** How well it was seen, stretch by stretch, from one end to the other. */
   List<Sight> sight() {
-    List<Sight> all = new ArrayList<>();
-    for (PlacedPass pass : passes()) {
-      for (PlacedPass.Leg leg : pass.legs()) {
-        if (holds(leg.from())) {
-          double a = station(leg.from());
-          double b = station(leg.to());
-          all.add(new Sight(Math.min(a, b), Math.max(a, b), Sight.Seen.NOT_NOTED));
-        }
-      }
-    }
-    for (PlacedSight sight : sights()) {
-      all.add(new Sight(station(sight.from()), station(sight.to()), seen(sight.clarity())));
-    }
-    return Sight.along(all, length);
-  }
-
-  private static Sight.Seen seen(Pass.Clarity clarity) {
-    return switch (clarity) {
-      case CLEAR -> Sight.Seen.CLEAR;
-      case POOR -> Sight.Seen.POOR;
-      case BLIND -> Sight.Seen.BLIND;
-    };
+    return SeenStroke.of(subject, route, length);
   }
 
   /** A route is cut after a reach of which nobody knows how long it is. */

@@ -39,7 +39,7 @@ final class StripStills {
     List<Hung> offered = new ArrayList<>();
     for (StripItem item : items) {
       Still still = item.still(subject);
-      if (still != null && frame.holds(item.from())) {
+      if (still != null && item.begins(frame)) {
         double width = HEIGHT * still.picture().width() / still.picture().height();
         offered.add(new Hung(item, still, Math.min(WIDEST, width)));
       }

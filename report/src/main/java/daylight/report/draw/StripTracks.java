@@ -7,6 +7,7 @@ import daylight.line.course.PlacedPass;
 import daylight.line.measure.Shown;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -69,25 +70,28 @@ final class StripTracks {
   private void locates() {
     double y = rows.locateRow() + 7;
     double free = frame.left() - 20;
-    for (LocateFit fit : canvas.subject().line().locates()) {
-      if (strip.holds(fit.place()) && frame.holds(strip.station(fit.place()))) {
-        double x = frame.x(strip.station(fit.place()));
-        boolean exposed = canvas.subject().isExposure(fit);
-        Tag sign = exposed ? Symbols.exposure(x, y) : Symbols.locate(x, y);
-        canvas.solid(fit.place(), Box.around(x, y, Symbols.RADIUS), sign);
-        canvas.legend().use(exposed ? Legend.Entry.EXPOSURE : Legend.Entry.LOCATE);
-        free = label(fit, x, y, free);
-      }
+    List<LocateFit> here =
+        canvas.subject().line().locates().stream()
+            .filter(f -> strip.holds(f.place()) && frame.holds(strip.station(f.place())))
+            .sorted(Comparator.comparingDouble(f -> strip.station(f.place())))
+            .toList();
+    for (LocateFit fit : here) {
+      double x = frame.x(strip.station(fit.place()));
+      Tag sign = Located.drawn(canvas.subject(), fit, new Point(x, y), canvas.legend());
+      canvas.solid(fit.place(), Box.around(x, y, Symbols.RADIUS), sign);
+      free = label(fit, x, y, free);
     }
   }
 
   /** The label of a locate beside its sign, where the one before leaves room. */
   private double label(LocateFit fit, double x, double y, double free) {
-    String text = fit.entry().label();
+    String text = Located.name(canvas.subject(), fit);
     double width = Typeface.width(text, StripCanvas.TINY, false);
     double right = x - Symbols.RADIUS - 2;
     if (right - width > free) {
       canvas.text(right - width, y + 2.6, text, false);
+    } else {
+      canvas.marks().write(Pen.at(fit.place()), new Point(x, y), Symbols.RADIUS, text, false);
     }
     return x + Symbols.RADIUS + 2;
   }

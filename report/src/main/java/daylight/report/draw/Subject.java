@@ -2,7 +2,9 @@ package daylight.report.draw;
 
 import daylight.line.answer.Answers;
 import daylight.line.answer.Rules;
+import daylight.line.book.Exposure;
 import daylight.line.book.FieldBook;
+import daylight.line.book.Locate;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.condition.CodeTable;
@@ -19,6 +21,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /**
  * What is drawn and told, and in whose words.
@@ -26,6 +29,7 @@ import java.util.SortedMap;
  * @param codes by which somebody else calls what was found
  * @param shots what footage lends
  * @param complaints about the book that do not stand in the way of answering it
+ * @param plan which way up the plan lies
  */
 public record Subject(
     FieldBook book,
@@ -35,9 +39,23 @@ public record Subject(
     CodeTable codes,
     Shots shots,
     List<Complaint> complaints,
-    Words words) {
+    Words words,
+    PlanTurn plan) {
   public Subject {
     complaints = List.copyOf(complaints);
+  }
+
+  /** One whose plan lies as it fits. */
+  public Subject(
+      FieldBook book,
+      Line line,
+      Answers answers,
+      Rules rules,
+      CodeTable codes,
+      Shots shots,
+      List<Complaint> complaints,
+      Words words) {
+    this(book, line, answers, rules, codes, shots, complaints, words, PlanTurn.AS_IT_FITS);
   }
 
   /** One in our words alone. */
@@ -50,6 +68,11 @@ public record Subject(
       List<Complaint> complaints,
       Words words) {
     this(book, line, answers, rules, CodeTable.NONE, shots, complaints, words);
+  }
+
+  /** The same with its plan another way up. */
+  public Subject turned(PlanTurn way) {
+    return new Subject(book, line, answers, rules, codes, shots, complaints, words, way);
   }
 
   /** The visit that was judged; empty when the book holds none of that label. */
@@ -95,6 +118,20 @@ public record Subject(
     return book.visits().stream()
         .flatMap(visit -> visit.exposures().stream())
         .anyMatch(exposure -> exposure.id().equals(fit.entry()));
+  }
+
+  /** On which visit something was found from the ground; the judged one where no visit has it. */
+  String visitOf(LocateFit fit) {
+    return book.visits().stream()
+        .filter(
+            visit ->
+                Stream.concat(
+                        visit.locates().stream().map(Locate::id),
+                        visit.exposures().stream().map(Exposure::id))
+                    .anyMatch(fit.entry()::equals))
+        .map(Visit::label)
+        .findFirst()
+        .orElse(answers.visit());
   }
 
   /** How far along the main route a place is, or along its own reach where it lies off it. */

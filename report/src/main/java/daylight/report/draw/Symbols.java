@@ -18,6 +18,20 @@ final class Symbols {
         .add(Pen.path("M-5.5 0H-2.8M2.8 0H5.5M0 -5.5V-2.8M0 2.8V5.5", Ink.DARK, 1.3));
   }
 
+  /** The same on another visit than the one that was judged: about an open square. */
+  static Tag otherLocate(double x, double y) {
+    return about(x, y)
+        .add(Pen.box(new Box(-2.6, -2.6, 5.2, 5.2), Ink.PAPER, Ink.SOFT).with("stroke-width", 1.2))
+        .add(Pen.path("M-5.5 0H-2.6M2.6 0H5.5M0 -5.5V-2.6M0 2.6V5.5", Ink.SOFT, 1.2));
+  }
+
+  /** Something seen in the pipe on another visit: a small open triangle. */
+  static Tag otherFinding(double x, double y) {
+    return about(x, y)
+        .add(Pen.filled("M-2.6 2.2H2.6L0 -2.6Z", Ink.PAPER))
+        .add(Pen.path("M-2.6 2.2H2.6L0 -2.6Z", Ink.SOFT, 1));
+  }
+
   /** A pipe laid bare: a filled diamond. */
   static Tag exposure(double x, double y) {
     return about(x, y).add(Pen.filled("M0 -5L5 0L0 5L-5 0Z", Ink.DARK));

@@ -88,8 +88,8 @@ public final class OwnersReport {
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
-    sections.add(figure(Exhibits.PLAN, List.of(PlanDrawing.draw(subject))));
-    sections.add(figure(Exhibits.PROFILE, List.of(ProfileDrawing.draw(subject))));
+    sections.add(figure(Exhibits.PLAN, PlanDrawing.sheets(subject)));
+    sections.add(figure(Exhibits.PROFILE, ProfileDrawing.sheets(subject)));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
     if (exhibits.has(Exhibits.PUMPS)) {
       sections.add(figure(Exhibits.PUMPS, PumpDrawing.sheets(subject)));

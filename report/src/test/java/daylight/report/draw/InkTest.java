@@ -21,7 +21,7 @@ class InkTest {
     assertThat(contrast("#000000", "#ffffff")).isCloseTo(21, within(1e-9));
   }
 
-  private static double contrast(String one, String other) {
+  static double contrast(String one, String other) {
     double a = luminance(one);
     double b = luminance(other);
     return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);

@@ -100,11 +100,11 @@ class PumpDrawingTest {
 
   @Test
   void theDotLiesWhereBothLinesMeet() {
-    Drawn drawn =
-        new Drawn(PumpDrawing.sheets(subject(Shown.METRES, pump(1, 0.0004, 0))).getFirst());
+    AsDrawn drawn =
+        new AsDrawn(PumpDrawing.sheets(subject(Shown.METRES, pump(1, 0.0004, 0))).getFirst());
     Element dot = drawn.all("circle").findFirst().orElseThrow();
-    double x = Drawn.number(dot, "cx");
-    double y = Drawn.number(dot, "cy");
+    double x = AsDrawn.number(dot, "cx");
+    double y = AsDrawn.number(dot, "cy");
 
     List<Element> paths = drawn.all("path").toList();
     assertThat(height(path(paths, Ink.DRAIN), x)).isCloseTo(y, within(0.5));

@@ -57,7 +57,7 @@ class StripDrawingTest {
 
   private static void keepsApartAndShowsAll(Subject subject) {
     Tag svg = StripDrawing.draw(subject);
-    Drawn drawn = new Drawn(svg);
+    AsDrawn drawn = new AsDrawn(svg);
 
     assertThat(LabelOverlaps.of(svg)).isEmpty();
     assertThat(Captions.drawn(subject))
@@ -85,9 +85,9 @@ class StripDrawingTest {
   @Test
   void waterAndBoreAreDrawnToTheScaleThatIsStated() {
     Tag svg = StripDrawing.draw(subject("300 m"));
-    Drawn drawn = new Drawn(svg);
+    AsDrawn drawn = new AsDrawn(svg);
     Place from = finding(subject("300 m"), "standing-water").from();
-    Box water = Drawn.filled(drawn.at(from), Ink.WATER).getFirst();
+    Box water = AsDrawn.filled(drawn.at(from), Ink.WATER).getFirst();
     double bore = drawn.bores().getFirst().height();
 
     // 30 mm of water in a pipe of 100 mm.
@@ -98,13 +98,13 @@ class StripDrawingTest {
 
   @Test
   void depositsAndBoresStandInTheirProportion() {
-    Drawn drawn = new Drawn(StripDrawing.draw(subject("changes")));
+    AsDrawn drawn = new AsDrawn(StripDrawing.draw(subject("changes")));
     Place crust = finding(subject("changes"), "deposit-hard").from();
     List<Box> bores = drawn.bores();
     double heightOfCrust =
         drawn.at(crust).stream()
-            .flatMap(group -> Drawn.in(group, "rect"))
-            .map(Drawn::box)
+            .flatMap(group -> AsDrawn.in(group, "rect"))
+            .map(AsDrawn::box)
             .mapToDouble(Box::height)
             .max()
             .orElseThrow();
@@ -117,12 +117,12 @@ class StripDrawingTest {
   @Test
   void greaseHangsFromTheCrownAndCrustLiesAtTheBottom() {
     Subject changes = subject("changes");
-    Drawn drawn = new Drawn(StripDrawing.draw(changes));
+    AsDrawn drawn = new AsDrawn(StripDrawing.draw(changes));
     Box bore = drawn.bores().getFirst();
 
-    Box grease = Drawn.filled(drawn.at(finding(changes, "grease").from()), Ink.PAPER).getFirst();
+    Box grease = AsDrawn.filled(drawn.at(finding(changes, "grease").from()), Ink.PAPER).getFirst();
     Box crust =
-        Drawn.filled(drawn.at(finding(changes, "deposit-hard").from()), Ink.PAPER).getFirst();
+        AsDrawn.filled(drawn.at(finding(changes, "deposit-hard").from()), Ink.PAPER).getFirst();
 
     assertThat(grease.y()).isCloseTo(bore.y(), within(0.02));
     assertThat(crust.bottom()).isCloseTo(bore.bottom(), within(0.02));
@@ -132,7 +132,7 @@ class StripDrawingTest {
   @ValueSource(strings = {"against the water", "pumped", "changes", "two metres"})
   void theWaterRunsToTheRight(String name) {
     Subject subject = subject(name);
-    Drawn drawn = new Drawn(StripDrawing.draw(subject));
+    AsDrawn drawn = new AsDrawn(StripDrawing.draw(subject));
     List<PlacedFinding> down =
         subject.line().findings().stream()
             .sorted((a, b) -> Double.compare(a.from().distance(), b.from().distance()))
@@ -146,9 +146,9 @@ class StripDrawingTest {
   /** Where the dot stands from which a finding's distance is read. */
   private static double dot(List<Element> groups) {
     return groups.stream()
-        .flatMap(group -> Drawn.in(group, "circle"))
+        .flatMap(group -> AsDrawn.in(group, "circle"))
         .filter(circle -> circle.getAttribute("r").equals("1.6"))
-        .mapToDouble(circle -> Drawn.number(circle, "cx"))
+        .mapToDouble(circle -> AsDrawn.number(circle, "cx"))
         .findFirst()
         .orElseThrow();
   }
@@ -187,7 +187,7 @@ class StripDrawingTest {
               - {label: F2, kind: crack, cable: 4, clock: 9}
               - {label: F3, kind: crack, cable: 6, clock: 6}
             """);
-    Drawn drawn = new Drawn(StripDrawing.draw(subject));
+    AsDrawn drawn = new AsDrawn(StripDrawing.draw(subject));
     Box bore = drawn.bores().getFirst();
     List<Double> heights =
         subject.line().findings().stream().map(f -> signHeight(drawn.at(f.from()))).toList();
@@ -198,7 +198,7 @@ class StripDrawingTest {
 
   private static double signHeight(List<Element> groups) {
     return groups.stream()
-        .flatMap(group -> Drawn.in(group, "g"))
+        .flatMap(group -> AsDrawn.in(group, "g"))
         .map(sign -> sign.getAttribute("transform"))
         .filter(move -> move.startsWith("translate"))
         .mapToDouble(

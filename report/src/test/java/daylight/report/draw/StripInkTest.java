@@ -35,8 +35,9 @@ class StripInkTest {
   @ParameterizedTest
   @ValueSource(strings = {"300 m", "pumped", "changes"})
   void everyWashOfColourHasAPatternOverIt(String name) {
-    Drawn drawn =
-        new Drawn(StripDrawing.draw(java.util.Objects.requireNonNull(StripCases.all().get(name))));
+    AsDrawn drawn =
+        new AsDrawn(
+            StripDrawing.draw(java.util.Objects.requireNonNull(StripCases.all().get(name))));
     List<Element> washes =
         drawn.all("rect").filter(rect -> rect.hasAttribute("fill-opacity")).toList();
 
@@ -45,17 +46,17 @@ class StripInkTest {
         .isNotEmpty();
   }
 
-  private static long patternsOver(Drawn drawn, Element wash) {
+  private static long patternsOver(AsDrawn drawn, Element wash) {
     return drawn
         .all("rect")
         .filter(rect -> rect.getAttribute("fill").startsWith("url(#"))
-        .filter(rect -> Drawn.box(rect).equals(Drawn.box(wash)))
+        .filter(rect -> AsDrawn.box(rect).equals(AsDrawn.box(wash)))
         .count();
   }
 
   @Test
   void everyPatternThatIsUsedIsThere() {
-    Drawn drawn = new Drawn(StripDrawing.draw(StripCases.sixty()));
+    AsDrawn drawn = new AsDrawn(StripDrawing.draw(StripCases.sixty()));
     TreeSet<String> there = new TreeSet<>();
     drawn.all("pattern").forEach(pattern -> there.add("url(#" + pattern.getAttribute("id") + ")"));
 

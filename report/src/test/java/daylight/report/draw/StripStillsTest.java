@@ -20,7 +20,7 @@ class StripStillsTest {
   }
 
   private static List<Element> images(Tag svg) {
-    return new Drawn(svg).all("image").toList();
+    return new AsDrawn(svg).all("image").toList();
   }
 
   @Test
@@ -56,7 +56,7 @@ class StripStillsTest {
   @Test
   void picturesOfManyFindingsLieBesideEachOtherAndTheRestAreNamedByTheirLabels() {
     Tag svg = StripDrawing.draw(Typed.pictured(StripCases.sixty(), StripCases.labels(60)));
-    List<Box> boxes = images(svg).stream().map(Drawn::box).toList();
+    List<Box> boxes = images(svg).stream().map(AsDrawn::box).toList();
     List<String> words = LabelOverlaps.words(svg);
 
     assertThat(boxes).hasSizeBetween(12, 30);

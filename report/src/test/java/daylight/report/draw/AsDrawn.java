@@ -11,10 +11,10 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** A drawing as it was written, to be measured. */
-final class Drawn {
+final class AsDrawn {
   private final Document document;
 
-  Drawn(Tag svg) {
+  AsDrawn(Tag svg) {
     document = LabelOverlaps.parsed(svg);
   }
 
@@ -45,7 +45,7 @@ final class Drawn {
     for (Element group : groups) {
       in(group, "rect")
           .filter(r -> r.getAttribute("fill").equals(fill))
-          .map(Drawn::box)
+          .map(AsDrawn::box)
           .forEach(boxes::add);
     }
     return boxes.stream().distinct().toList();
@@ -67,7 +67,7 @@ final class Drawn {
   List<Box> bores() {
     return all("g")
         .filter(group -> group.hasAttribute("data-bore"))
-        .map(group -> in(group, "rect").map(Drawn::box).toList())
+        .map(group -> in(group, "rect").map(AsDrawn::box).toList())
         .map(
             walls ->
                 new Box(
