@@ -21,6 +21,7 @@ final class Legend {
   private final Set<Node.Kind> nodes = EnumSet.noneOf(Node.Kind.class);
   private final Set<Landmark.Kind> landmarks = EnumSet.noneOf(Landmark.Kind.class);
   private final Set<Papers.Service> services = EnumSet.noneOf(Papers.Service.class);
+  private final Set<Papers.Service> ways = EnumSet.noneOf(Papers.Service.class);
   private final Set<String> symbols = new TreeSet<>();
   private final Set<String> others = new LinkedHashSet<>();
 
@@ -90,8 +91,15 @@ final class Legend {
     landmarks.add(kind == Landmark.Kind.TREE ? kind : Landmark.Kind.OTHER);
   }
 
+  /** Uses the mark of a service where it was seen at one place. */
   void use(Papers.Service service) {
     services.add(service);
+  }
+
+  /** Uses the mark of a service that runs from place to place. */
+  void useWay(Papers.Service service) {
+    services.add(service);
+    ways.add(service);
   }
 
   void use(String symbol) {
@@ -105,7 +113,7 @@ final class Legend {
     }
     for (Papers.Service service : services) {
       String key = "draw.legend.service." + service.name().toLowerCase(java.util.Locale.ROOT);
-      signs.add(new Sheet.Sign(ServiceInk.sign(service), words.word(key)));
+      signs.add(new Sheet.Sign(ServiceInk.sign(service, ways.contains(service)), words.word(key)));
     }
     for (Entry entry : entries) {
       String key = "draw.legend." + entry.name().toLowerCase(java.util.Locale.ROOT);

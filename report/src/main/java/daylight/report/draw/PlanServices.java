@@ -29,6 +29,7 @@ final class PlanServices {
       List<Point> path = one.points().stream().map(frame::at).toList();
       if (path.size() > 1) {
         sheet.add(ServiceInk.way(one.mark().service(), Pen.through(path, false)));
+        legend.useWay(one.mark().service());
         // Nothing is written over it: it must not be overlooked.
         Pen.strokes(path).forEach(labeller::wall);
       }

@@ -48,7 +48,7 @@ record ProfileServices(Subject subject, Route route, Legend legend) {
                   .add(ServiceInk.spot(service, at.x(), at.y())));
           labeller.wall(down);
           labeller.keepClear(Box.around(at.x(), at.y(), 3));
-          legend.use(service);
+          legend.useWay(service);
           marks.write(
               Pen.at(crossing.place()),
               at,

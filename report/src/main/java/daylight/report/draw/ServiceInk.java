@@ -59,8 +59,14 @@ final class ServiceInk {
     return Pen.circle(x, y, 2.4, colour(service), Ink.DARK, EDGE);
   }
 
-  /** What stands for it in the signs. */
-  static Tag sign(Papers.Service service) {
-    return way(service, "M-10 0H10").add(spot(service, 10, 0));
+  /**
+   * What stands for it in the signs.
+   *
+   * @param runs whether it was seen to run from place to place
+   */
+  static Tag sign(Papers.Service service, boolean runs) {
+    return runs
+        ? way(service, "M-10 0H10").add(spot(service, 10, 0))
+        : Tag.of("g").add(spot(service, 0, 0));
   }
 }

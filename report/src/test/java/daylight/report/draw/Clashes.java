@@ -75,7 +75,7 @@ final class Clashes {
       case "text" -> texts.add(text(element, x, y));
       case "defs", "style", "title", "desc" -> {}
       case "circle" -> sign("ring", ring(element, x, y));
-      case "path" -> path(element, x, y);
+      case "path" -> path(element, x);
       case "g" -> {
         boolean sign =
             element.hasAttribute("transform")
@@ -129,7 +129,7 @@ final class Clashes {
     }
   }
 
-  private void path(Element path, double x, double y) {
+  private void path(Element path, double x) {
     boolean isDrain =
         path.getAttribute("stroke").equals(Ink.DRAIN)
             && path.getAttribute("stroke-width").equals("4");

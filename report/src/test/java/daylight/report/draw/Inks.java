@@ -56,7 +56,11 @@ final class Inks {
   private void read(Element element, boolean legend) {
     boolean beside = legend || (isMoved(element) && holds(element, "text"));
     switch (element.getTagName()) {
-      case "defs", "style", "title", "desc" -> {
+      case "defs" -> {
+        patterns(element);
+        return;
+      }
+      case "style", "title", "desc" -> {
         return;
       }
       case "text" -> letter(element.getAttribute("fill"));
@@ -74,6 +78,14 @@ final class Inks {
       }
     }
     inner(element).forEach(child -> read(child, beside));
+  }
+
+  /** What areas are filled with is drawn with strokes, too. */
+  private void patterns(Element defs) {
+    inner(defs).stream()
+        .flatMap(pattern -> inner(pattern).stream())
+        .filter(one -> one.hasAttribute("stroke"))
+        .forEach(one -> strokesDrawn.add(one.getAttribute("stroke") + " "));
   }
 
   private static boolean isMoved(Element element) {

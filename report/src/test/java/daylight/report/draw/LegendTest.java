@@ -84,7 +84,7 @@ class LegendTest {
     Stream.of(Node.Kind.values()).forEach(legend::use);
     legend.use(Landmark.Kind.TREE);
     legend.use(Landmark.Kind.OTHER);
-    Stream.of(Papers.Service.values()).forEach(legend::use);
+    Stream.of(Papers.Service.values()).forEach(legend::useWay);
     SYMBOLS.forEach(legend::use);
 
     List<String> signs =
