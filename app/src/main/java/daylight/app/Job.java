@@ -19,6 +19,7 @@ import daylight.line.counter.Fitted;
 import daylight.line.course.Estimator;
 import daylight.line.course.Line;
 import daylight.line.measure.Complaint;
+import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
 import daylight.line.measure.Unit;
 import daylight.report.Handout;
@@ -31,7 +32,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -104,11 +108,16 @@ public final class Job {
      * @param counters what the counter of each recording showed, where it could be read
      * @param tracks of each recording and pass of which anything is known, as the line was
      *     estimated with them
+     * @param places where each entry begins in its file, by its identity
      */
     record Answered(
-        Handout handout, SortedMap<Id, FilmCounter> counters, List<Fitted.OfPass> tracks)
+        Handout handout,
+        SortedMap<Id, FilmCounter> counters,
+        List<Fitted.OfPass> tracks,
+        Map<UUID, FilePlace> places)
         implements Outcome {
       public Answered {
+        places = Map.copyOf(places);
         counters = Collections.unmodifiableSortedMap(new TreeMap<>(counters));
         tracks = List.copyOf(tracks);
       }
@@ -230,7 +239,21 @@ public final class Job {
                 paper(book))
             .turned(settings.plan()),
         tracked.counters(),
-        tracked.passes());
+        tracked.passes(),
+        begins(read));
+  }
+
+  /** Where each entry begins: at the first of its fields. */
+  private static Map<UUID, FilePlace> begins(ReadBook read) {
+    Map<UUID, FilePlace> begins = new HashMap<>();
+    read.places()
+        .forEach(
+            (entry, fields) ->
+                fields.values().stream()
+                    .filter(place -> place.line() > 0)
+                    .min(Comparator.comparingInt(FilePlace::line))
+                    .ifPresent(place -> begins.put(entry, place)));
+    return begins;
   }
 
   private Shots shots(ReadBook read, BookFiles files, Visit visit, Tracked tracked) {

@@ -24,6 +24,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -79,7 +80,8 @@ class DemoPropertiesTest {
   @MethodSource("properties")
   void theAnswerIsWhatTheScenarioMeans(DemoTruth truth) {
     Handout handout = answered(truth);
-    assertThat(CorpusLine.of(new Job.Outcome.Answered(handout, new TreeMap<>(), List.of())))
+    assertThat(
+            CorpusLine.of(new Job.Outcome.Answered(handout, new TreeMap<>(), List.of(), Map.of())))
         .isEqualTo(truth.answer());
     assertThat(handout.answers().lines().getFirst().to(Question.WHAT_NOW).state())
         .isEqualTo(State.ANSWERED);
@@ -209,7 +211,7 @@ class DemoPropertiesTest {
 
   private static Handout answered(DemoTruth truth) {
     if (Job.answer(file(truth), Job.Settings.USUAL)
-        instanceof Job.Outcome.Answered(var handout, var _, var _)) {
+        instanceof Job.Outcome.Answered(var handout, var _, var _, var _)) {
       return handout;
     }
     throw new AssertionError(truth.name() + " is refused");

@@ -16,9 +16,11 @@ import daylight.line.answer.StopOrder;
 import daylight.line.answer.Sureness;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Place;
+import daylight.line.book.Priors;
 import daylight.line.cause.Ask;
 import daylight.line.cause.Strength;
 import daylight.line.course.Contribution;
+import daylight.line.course.Source;
 import daylight.line.fall.Draws;
 import daylight.line.fall.Fall;
 import daylight.line.fall.FallLimit;
@@ -256,9 +258,9 @@ final class ExampleAnswers {
             figure(FigureKey.STATION, new Argument.Length(20.9)),
             figure(FigureKey.CROSSING, new Argument.Length(0.3))),
         List.of(
-            new Contribution("L5", false, 0.52),
-            new Contribution("straight_rigid", true, 0.31),
-            new Contribution("L4", false, 0.17)),
+            new Contribution(locate("L5", Source.Part.SPOT), 0.52),
+            new Contribution(new Source.OfPrior(Priors.Kind.STRAIGHT_RIGID), 0.31),
+            new Contribution(locate("L4", Source.Part.CABLE), 0.17)),
         List.of(Caution.LOCATES_APPROXIMATE),
         List.of());
   }
@@ -323,7 +325,9 @@ final class ExampleAnswers {
             figure(FigureKey.SLOPE, SLOPE),
             figure(FigureKey.WATER_DEPTH, new Argument.Small(0.06)),
             new Evidence.Rule("IPC 2021", "Table 704.1", limit, "ipc-704-1")),
-        List.of(new Contribution("level", true, 0.64), new Contribution("L2", false, 0.36)),
+        List.of(
+            new Contribution(new Source.OfPrior(Priors.Kind.LEVEL), 0.64),
+            new Contribution(locate("L2", Source.Part.DEPTH), 0.36)),
         List.of(),
         List.of(
             Statement.of(
@@ -385,7 +389,17 @@ final class ExampleAnswers {
       List<Caution> cautions,
       List<Statement> missing) {
     return new Answer(
-        question, state, headline, sure, reasons, evidence, contributions, cautions, missing);
+        question, state, headline, sure, reasons, evidence, null, contributions, cautions, missing);
+  }
+
+  /** A reading of a locate of the example. */
+  static Source locate(String label, Source.Part part) {
+    return ExampleBook.book().visits().stream()
+        .flatMap(visit -> visit.locates().stream())
+        .filter(locate -> locate.label().equals(label))
+        .map(locate -> new Source.OfEntry(locate.id(), Source.Sort.LOCATE, part))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Evidence figure(FigureKey what, Argument figure) {

@@ -7,6 +7,7 @@ import daylight.line.book.Finding;
 import daylight.line.book.Material;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
+import daylight.line.book.Priors;
 import daylight.line.book.Reach;
 import daylight.line.book.Where;
 import daylight.line.course.CableGap;
@@ -16,11 +17,13 @@ import daylight.line.course.Extra;
 import daylight.line.course.Joint;
 import daylight.line.course.Line;
 import daylight.line.course.LocateFit;
+import daylight.line.course.Outlook;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.PlacedPass;
 import daylight.line.course.PlacedSight;
 import daylight.line.course.Profile;
 import daylight.line.course.Run;
+import daylight.line.course.Source;
 import daylight.line.course.Station;
 import daylight.line.course.Wanted;
 import daylight.line.measure.Argument;
@@ -256,6 +259,13 @@ final class ExampleLine {
     }
 
     @Override
+    public Outlook outlook() {
+      return new SetOutlook();
+    }
+  }
+
+  private record SetOutlook() implements Outlook {
+    @Override
     public Optional<Measured> now(Wanted wanted) {
       return Optional.of(new Measured(1, 0.1));
     }
@@ -266,18 +276,10 @@ final class ExampleLine {
     }
 
     @Override
-    public List<Contribution> whyFall(Place from, Place to) {
-      return List.of(new Contribution("L2", false, 0.6), new Contribution("level", true, 0.4));
-    }
-
-    @Override
-    public List<Contribution> whySpot(Place place) {
-      return whyFall(place, place);
-    }
-
-    @Override
-    public List<Contribution> whyDepth(Place place) {
-      return whyFall(place, place);
+    public List<Contribution> why(Wanted wanted) {
+      return List.of(
+          new Contribution(ExampleAnswers.locate("L2", Source.Part.DEPTH), 0.6),
+          new Contribution(new Source.OfPrior(Priors.Kind.LEVEL), 0.4));
     }
   }
 }

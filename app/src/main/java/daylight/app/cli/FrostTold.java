@@ -49,14 +49,14 @@ final class FrostTold {
     if (density) {
       figured.saying(
           "soil-density",
-          Given.text(soil.id()),
+          new Argument.Term("soil." + soil.id()),
           new Argument.Quantity(Dimension.DENSITY, soil.dryDensity().value()),
           new Argument.Quantity(Dimension.DENSITY, Measured.Z95 * soil.dryDensity().sd()));
     }
     if (moisture) {
       figured.saying(
           "soil-water",
-          Given.text(soil.id()),
+          new Argument.Term("soil." + soil.id()),
           new Argument.Quantity(Dimension.SHARE, soil.moisture().value()),
           new Argument.Quantity(Dimension.SHARE, Measured.Z95 * soil.moisture().sd()));
     }
@@ -68,7 +68,7 @@ final class FrostTold {
   void surface(FrostTables.Cover cover) {
     figured.saying(
         cover.id().equals(FrostTables.UNKNOWN) ? "surface-unknown" : "surface",
-        Given.text(cover.id()),
+        new Argument.Term("surface." + cover.id()),
         new Argument.Quantity(Dimension.SHARE, cover.factor().value()),
         new Argument.Quantity(Dimension.SHARE, Measured.Z95 * cover.factor().sd()));
     source(cover.cited());

@@ -124,7 +124,7 @@ final class TiesReport {
     List<Argument> arguments = new ArrayList<>();
     arguments.add(new Argument.Label(residual.entry()));
     arguments.add(
-        new Argument.Term("reading." + residual.quantity().name().toLowerCase(Locale.ROOT)));
+        new Argument.Term("measured." + residual.quantity().name().toLowerCase(Locale.ROOT)));
     Double standardised = residual.standardised();
     Double detectable = residual.detectable();
     if (standardised == null || detectable == null) {

@@ -17,10 +17,13 @@ final class AnswerList {
   private final Words words;
   private final AnswerCards cards;
 
-  AnswerList(Subject subject) {
+  AnswerList(Subject subject, Moments moments) {
     this.subject = subject;
     this.words = subject.words();
-    this.cards = new AnswerCards(subject);
+    this.cards =
+        new AnswerCards(
+            subject,
+            placed -> moments.link(placed, Words.capitalised(words.kind(placed.finding().kind()))));
   }
 
   Tag all() {
@@ -30,13 +33,14 @@ final class AnswerList {
       if (lines.size() > 1) {
         section.add(Tag.of("h3", words.say("report.answers.line", new Argument.Text(line.line()))));
       }
-      line.answers().forEach(answer -> section.add(one(answer, lines.size() > 1 ? "h4" : "h3")));
+      line.answers()
+          .forEach(answer -> section.add(one(line.line(), answer, lines.size() > 1 ? "h4" : "h3")));
     }
     return section;
   }
 
-  private Tag one(Answer answer, String rank) {
-    List<Tag> grounds = cards.grounds(answer);
+  private Tag one(String line, Answer answer, String rank) {
+    List<Tag> grounds = cards.grounds(line, answer);
     Tag badges =
         Tag.of("span")
             .with("class", "badges")

@@ -22,6 +22,7 @@ final class Assets {
           "look.css",
           "line.css",
           "switches.css",
+          "why.css",
           "places.js",
           "moments.js",
           "proxies.js",

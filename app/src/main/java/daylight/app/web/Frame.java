@@ -71,6 +71,7 @@ final class Frame {
         .add(link("stylesheet", "digs.css"))
         .add(link("stylesheet", "line.css"))
         .add(link("stylesheet", "switches.css"))
+        .add(link("stylesheet", "why.css"))
         .add(module("places.js"))
         .add(module("moments.js"))
         .add(module("proxies.js"))

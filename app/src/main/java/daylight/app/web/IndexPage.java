@@ -13,13 +13,13 @@ final class IndexPage {
   private final List<Property> properties;
   private final Frame frame;
   private final Words words;
-  private final Asked asked;
+  private final Wish wish;
 
-  IndexPage(Shelf shelf, Asked asked) {
+  IndexPage(Shelf shelf, Wish wish) {
     this.properties = shelf.all();
-    this.asked = asked;
-    this.words = asked.words(shelf.settings());
-    this.frame = new Frame(words, 1).at(asked.page());
+    this.wish = wish;
+    this.words = wish.words(shelf.settings());
+    this.frame = new Frame(words, 1).at(wish.page());
   }
 
   String write() {
@@ -36,7 +36,7 @@ final class IndexPage {
           answered(
               property,
               answered
-                  .in(asked.language(property.settings()), asked.shown(answered.handout().shown()))
+                  .in(wish.language(property.settings()), wish.shown(answered.handout().shown()))
                   .subject());
       case Reading.Refused refused ->
           plain(property, "refused").add(Tag.of("p", words.word("web.index.refused")));

@@ -45,6 +45,18 @@ final class Moments {
     return find(placed.finding()).map(moment -> link(moment, shows));
   }
 
+  /** The time alone, where there is a recording on the page to lead to. */
+  Optional<Tag> link(PlacedFinding placed, String shows) {
+    return find(placed.finding())
+        .flatMap(
+            moment ->
+                played(moment)
+                    .map(
+                        one ->
+                            toPlayer(one, moment, now(moment, shows))
+                                .text(words.say("web.go", time(moment), label(moment)))));
+  }
+
   private Optional<Moment> find(Finding finding) {
     Optional<Moment> pictured =
         subject
@@ -57,28 +69,42 @@ final class Moments {
   }
 
   private Tag link(Moment moment, String shows) {
-    Argument time = new Argument.Text(Pieces.moment(moment.seconds()));
-    Argument media = new Argument.Label(moment.media());
-    Optional<Recording> played =
-        recordings.stream()
-            .filter(one -> one.media().label().equals(moment.media()))
-            .filter(one -> one.played(property).isPresent())
-            .findFirst();
+    Optional<Recording> played = played(moment);
     Tag link =
         played
-            .map(one -> toPlayer(one, moment, words.say("web.now", time, new Argument.Text(shows))))
+            .map(one -> toPlayer(one, moment, now(moment, shows)).with("class", "still"))
             .orElseGet(() -> toPicture(moment));
     Still still = moment.still();
     if (still != null) {
       link.add(image(still, shows));
     }
     return link.add(
-        Tag.of("span", words.say(played.isPresent() ? "web.go" : "web.at", time, media)));
+        Tag.of(
+            "span",
+            words.say(played.isPresent() ? "web.go" : "web.at", time(moment), label(moment))));
+  }
+
+  private Optional<Recording> played(Moment moment) {
+    return recordings.stream()
+        .filter(one -> one.media().label().equals(moment.media()))
+        .filter(one -> one.played(property).isPresent())
+        .findFirst();
+  }
+
+  private String now(Moment moment, String shows) {
+    return words.say("web.now", time(moment), new Argument.Text(shows));
+  }
+
+  private static Argument time(Moment moment) {
+    return new Argument.Text(Pieces.moment(moment.seconds()));
+  }
+
+  private static Argument label(Moment moment) {
+    return new Argument.Label(moment.media());
   }
 
   private Tag toPlayer(Recording recording, Moment moment, String now) {
     return Tag.of("a")
-        .with("class", "still")
         .with(
             "href", recording.played(property).orElseThrow() + "#t=" + Tag.number(moment.seconds()))
         .with("data-media", recording.media().id().uuid().toString())

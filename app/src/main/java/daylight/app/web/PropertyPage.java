@@ -35,7 +35,7 @@ final class PropertyPage {
   String write() {
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
-    contents.add(Pieces.pair("opening", opening(), new AnswerList(subject).all()));
+    contents.add(Pieces.pair("opening", opening(), new AnswerList(subject, moments()).all()));
     contents.add(new LineSection(property, answered).section());
     List<Tag> pumps = PumpDrawing.sheets(subject);
     if (!pumps.isEmpty()) {
@@ -50,6 +50,7 @@ final class PropertyPage {
     contents.add(connections());
     contents.add(services());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
+    contents.addAll(new Backing(property, answered).sections());
     contents.add(HandOver.section(property, words));
     return frame.write(subject.book().site().name(), contents);
   }
@@ -63,6 +64,10 @@ final class PropertyPage {
       header.add(Pieces.paragraph("invented", words.word("report.invented")));
     }
     return property.isCut() ? header.addAll(UnderwayPage.cut(property, words)) : header;
+  }
+
+  private Moments moments() {
+    return new Moments(property, subject, Recording.of(property, answered));
   }
 
   private Tag opening() {

@@ -4,6 +4,7 @@ import daylight.app.Job;
 import daylight.app.track.FilmCounter;
 import daylight.line.book.Papers;
 import daylight.line.counter.Fitted;
+import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
 import daylight.report.Handout;
 import daylight.report.draw.Subject;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +47,10 @@ sealed interface Reading {
               reader ->
                   new Answered(
                       new Job.Outcome.Answered(
-                          own.in(language, shown), outcome.counters(), outcome.tracks())));
+                          own.in(language, shown),
+                          outcome.counters(),
+                          outcome.tracks(),
+                          outcome.places())));
     }
 
     Handout handout() {
@@ -61,6 +66,11 @@ sealed interface Reading {
       return handout().book().visits().stream()
           .flatMap(visit -> visit.papers().media().stream())
           .toList();
+    }
+
+    /** Where an entry stands in the file of its book. */
+    Optional<FilePlace> place(UUID entry) {
+      return Optional.ofNullable(outcome.places().get(entry));
     }
 
     /** What the counter of a recording showed; empty where it was not read. */

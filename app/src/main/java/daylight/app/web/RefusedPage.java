@@ -14,9 +14,9 @@ final class RefusedPage {
   private final Property property;
   private final List<Complaint> complaints;
 
-  RefusedPage(int properties, Property property, Reading.Refused refused, Asked asked) {
-    this.words = asked.words(property.settings(), refused.outcome().shown());
-    this.frame = new Frame(words, properties).under(property.home()).at(asked.page());
+  RefusedPage(int properties, Property property, Reading.Refused refused, Wish wish) {
+    this.words = wish.words(property.settings(), refused.outcome().shown());
+    this.frame = new Frame(words, properties).under(property.home()).at(wish.page());
     this.property = property;
     this.complaints = refused.outcome().complaints();
   }

@@ -69,18 +69,18 @@ final class Routes {
 
   private void index(Context reply) {
     if (!chose(reply, words(reply))) {
-      page(reply, new IndexPage(shelf, Asked.by(reply)).write());
+      page(reply, new IndexPage(shelf, Wish.by(reply)).write());
     }
   }
 
   /** Words for a page that is of no book. */
   private Words words(Context request) {
-    return Asked.by(request).words(shelf.settings());
+    return Wish.by(request).words(shelf.settings());
   }
 
   /** Whether language or units were chosen by the address; the page itself is loaded next. */
   private static boolean chose(Context reply, Words now) {
-    Optional<Look> choice = Asked.choice(reply, now);
+    Optional<Look> choice = Wish.choice(reply, now);
     choice.ifPresent(look -> Remembered.set(reply, Look.COOKIE, look.cookie()));
     choice.ifPresent(look -> reply.redirect(reply.path(), HttpStatus.SEE_OTHER));
     return choice.isPresent();
@@ -111,9 +111,9 @@ final class Routes {
 
   private void show(Context reply, Property property) {
     Reading reading = property.soon();
-    Asked asked = Asked.by(reply);
-    if (!chose(reply, asked.words(property.settings(), usual(reading)))) {
-      page(reply, page(reply, property, reading, asked));
+    Wish wish = Wish.by(reply);
+    if (!chose(reply, wish.words(property.settings(), usual(reading)))) {
+      page(reply, page(reply, property, reading, wish));
     }
   }
 
@@ -126,27 +126,26 @@ final class Routes {
     };
   }
 
-  private String page(Context reply, Property property, @Nullable Reading reading, Asked asked) {
+  private String page(Context reply, Property property, @Nullable Reading reading, Wish wish) {
     return switch (reading) {
       case null -> {
         reply.status(202);
-        yield new UnderwayPage(shelf.size(), property, asked).write();
+        yield new UnderwayPage(shelf.size(), property, wish).write();
       }
       case Reading.Answered answered ->
-          new PropertyPage(shelf.size(), property, told(answered, property, asked), asked.page())
+          new PropertyPage(shelf.size(), property, told(answered, property, wish), wish.page())
               .write();
       case Reading.Refused refused ->
-          new RefusedPage(shelf.size(), property, refused, asked).write();
+          new RefusedPage(shelf.size(), property, refused, wish).write();
       case Reading.Failed failed -> {
         reply.status(500);
-        yield NoticePage.fault(asked.words(property.settings()), shelf.size(), failed.fault());
+        yield NoticePage.fault(wish.words(property.settings()), shelf.size(), failed.fault());
       }
     };
   }
 
-  private static Reading.Answered told(Reading.Answered answered, Property property, Asked asked) {
-    return answered.in(
-        asked.language(property.settings()), asked.shown(answered.handout().shown()));
+  private static Reading.Answered told(Reading.Answered answered, Property property, Wish wish) {
+    return answered.in(wish.language(property.settings()), wish.shown(answered.handout().shown()));
   }
 
   /** How far the looking at footage is, for the page that says so; accepted, while it goes on. */
@@ -158,7 +157,7 @@ final class Routes {
     }
     Answering.Doing doing = property.get().doing();
     reply.status(doing == null ? 200 : 202).contentType(Types.of("progress.json"));
-    reply.result(UnderwayPage.json(doing, Asked.by(reply).words(property.get().settings())));
+    reply.result(UnderwayPage.json(doing, Wish.by(reply).words(property.get().settings())));
   }
 
   private void order(Context reply, Consumer<Property> order) {
@@ -200,7 +199,7 @@ final class Routes {
         .flatMap(
             property ->
                 property.soon() instanceof Reading.Answered answered
-                    ? Optional.of(new Known(property, told(answered, property, Asked.by(reply))))
+                    ? Optional.of(new Known(property, told(answered, property, Wish.by(reply))))
                     : Optional.empty());
   }
 

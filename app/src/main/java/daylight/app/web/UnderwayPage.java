@@ -20,11 +20,11 @@ final class UnderwayPage {
   private final Frame frame;
   private final Property property;
 
-  UnderwayPage(int properties, Property property, Asked asked) {
+  UnderwayPage(int properties, Property property, Wish wish) {
     this.frame =
-        new Frame(asked.words(property.settings()), properties)
+        new Frame(wish.words(property.settings()), properties)
             .under(property.home())
-            .at(asked.page());
+            .at(wish.page());
     this.property = property;
   }
 

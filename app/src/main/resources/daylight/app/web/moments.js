@@ -27,7 +27,7 @@ document.addEventListener('click', (event) => {
   const figure = video.closest('figure');
   figure.querySelector('.now').textContent = link.dataset.now;
   const back = figure.querySelector('.back');
-  back.href = '#' + link.closest('tr').id;
+  back.href = '#' + link.closest('[id]').id;
   back.hidden = false;
   video.focus({ preventScroll: true });
   video.scrollIntoView({ block: 'nearest', behavior: calm.matches ? 'auto' : 'smooth' });

@@ -116,6 +116,31 @@ class AnswerTest {
     assertThat(out()).doesNotExist();
   }
 
+  @Test
+  void speaksTheLanguageAskedFor() {
+    Said said = Said.by("answer", good(), "-o", out(), "--language", "fr", "--units", "metres");
+    assertThat(said.code()).isEqualTo(ExitCode.DONE);
+    assertThat(said.out())
+        .contains("Où passe-t-il\u00a0?")
+        .contains("court sur 15,30\u00a0m de")
+        .doesNotContain("runs");
+    assertThat(Books.below(out()).get("report.html"))
+        .contains("lang=\"fr\"", "Vos questions")
+        .doesNotContain("Your questions", "give or take");
+    assertThat(Books.below(out()).get("plan.svg")).contains("lang=\"fr\"", "vu de dessus");
+    // Before the command it says the same.
+    assertThat(Said.by("--language=FR", "leaving", good()).out()).contains("Conduite\u00a0: ");
+    assertThat(Said.by("leaving", good()).out()).contains("Line: ");
+  }
+
+  @Test
+  void doesNotKnowOtherLanguages() {
+    Said said = Said.by("answer", good(), "-o", out(), "--language", "tlh");
+    assertThat(said.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(said.err()).contains("--language", "tlh", "en or fr");
+    assertThat(out()).doesNotExist();
+  }
+
   static List<String> tables() {
     return Bundled.fallRulesIds();
   }

@@ -98,7 +98,8 @@ final class Filmed {
             bare.shown(),
             bare.paper()),
         answered.counters(),
-        answered.tracks());
+        answered.tracks(),
+        answered.places());
   }
 
   private static Shots shots() {

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import daylight.footage.Make;
+import daylight.line.measure.Shown;
+import daylight.report.words.Language;
+import daylight.report.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -122,7 +125,8 @@ class ProxiesTest {
       }
 
       assertThat(state).isInstanceOf(Proxies.State.Failed.class);
-      assertThat(ProxyWords.told(state)).startsWith("No copy that the browser plays");
+      assertThat(ProxyWords.told(state, Words.of(Language.EN, Shown.METRES)))
+          .startsWith("No copy that the browser plays");
       assertThat(folder.resolve("field-book-proxies")).isEmptyDirectory();
     }
   }

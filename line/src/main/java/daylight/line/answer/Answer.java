@@ -1,8 +1,10 @@
 package daylight.line.answer;
 
 import daylight.line.course.Contribution;
+import daylight.line.course.Wanted;
 import daylight.line.measure.Statement;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The answer to one question for one line.
@@ -11,7 +13,8 @@ import java.util.List;
  * @param sure how sure that is
  * @param reasons what else there is to say, most telling first
  * @param evidence everything the sentences rest on; every figure in a sentence is found here
- * @param contributions the entries behind the leading figure, with their share of its variance
+ * @param leading the figure of the line that it turns on; null where there is none
+ * @param contributions what that figure rests on, with the share of its variance
  * @param cautions that go with acting on it
  * @param missing measurements that would answer it, or answer it better
  */
@@ -22,6 +25,7 @@ public record Answer(
     Sureness sure,
     List<Statement> reasons,
     List<Evidence> evidence,
+    @Nullable Wanted leading,
     List<Contribution> contributions,
     List<Caution> cautions,
     List<Statement> missing) {

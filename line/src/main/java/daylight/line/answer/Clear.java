@@ -180,7 +180,7 @@ final class Clear {
       boolean here = pass.walk().stream().anyMatch(leg -> one.has(leg.reach()));
       if (end != null && here && hindered(end.why())) {
         stopped = true;
-        tell.noted(pass.label(), new Argument.Length(end.cable().value()));
+        tell.noted(pass, new Argument.Length(end.cable().value()));
         tell.reason(
             AnswerKey.CLEAR_STOPPED,
             tell.figure(FigureKey.STATION, new Argument.Length(end.cable().value()), null),

@@ -92,7 +92,7 @@ final class Cope {
       Reading flow = test.flow();
       boolean came = test.kind() == Test.Kind.WATER_RUN && passage.seen().arrived();
       if (came && flow != null && passage.said() && one.touches(passage.node())) {
-        tell.noted(test.label(), new Argument.Term("test.water_run"));
+        tell.noted(test, new Argument.Term("test.water_run"));
         tell.reason(
             CopeKey.CARRIED,
             tell.figure(

@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.course.Run;
+import daylight.line.course.Wanted;
 import daylight.line.flow.Capacity;
 import daylight.line.flow.Gravity;
 import daylight.line.flow.Propagated;
@@ -130,7 +131,7 @@ final class CopeGravity {
 
   /** What the figures rest on: fall, wall, and what takes from the section. */
   private void basis(CopeSection section) {
-    tell.restsOn(one.line().whyFall(section.fall().from(), section.fall().to()));
+    tell.restsOn(new Wanted.Fall(section.fall().from(), section.fall().to()));
     tell.reason(
         CopeKey.FALLS,
         tell.figure(FigureKey.SLOPE, Telling.slope(section.fall().slope()), section.fall().from()),

@@ -3,6 +3,7 @@ package daylight.line.answer;
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.course.Run;
+import daylight.line.course.Wanted;
 import daylight.line.fall.FallLimit;
 import daylight.line.fall.FallStretch;
 import daylight.line.fall.Ponding;
@@ -67,7 +68,7 @@ final class Drain {
   }
 
   private void rest(List<FallStretch> stretches) {
-    worst(stretches).ifPresent(worst -> tell.restsOn(one.line().whyFall(worst.from(), worst.to())));
+    worst(stretches).ifPresent(worst -> tell.restsOn(new Wanted.Fall(worst.from(), worst.to())));
   }
 
   private static Optional<FallStretch> worst(List<FallStretch> stretches) {

@@ -1,5 +1,6 @@
 package daylight.line.answer;
 
+import daylight.line.book.Id;
 import daylight.line.book.Place;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Key;
@@ -29,10 +30,10 @@ public sealed interface Evidence {
   /**
    * An entry of the book: a locate, a test, an exposure.
    *
-   * @param entry its label
+   * @param entry which one
    * @param what it says
    */
-  record Noted(String entry, Argument what) implements Evidence {}
+  record Noted(Id entry, Argument what) implements Evidence {}
 
   /**
    * A published rule.

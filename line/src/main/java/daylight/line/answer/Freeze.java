@@ -5,6 +5,7 @@ import daylight.line.book.Place;
 import daylight.line.book.Priors;
 import daylight.line.book.Reach;
 import daylight.line.course.Run;
+import daylight.line.course.Wanted;
 import daylight.line.frost.Frost;
 import daylight.line.frost.FrostAlong;
 import daylight.line.frost.FrostDepth;
@@ -118,7 +119,7 @@ final class Freeze {
     double reached = worst.margin().reached();
     double water = wettest.map(FrostAlong.Wet::reached).orElse(0.0);
     double open = outlet.map(FrostAlong.Wet::there).orElse(0.0);
-    tell.restsOn(one.line().whyDepth(worst.place()));
+    tell.restsOn(new Wanted.Depth(worst.place()));
     if (Math.max(water, open) >= LIKELY) {
       return freezes(worst, wettest, open > water ? outlet : Optional.empty(), deep);
     }

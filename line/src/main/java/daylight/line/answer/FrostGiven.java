@@ -132,7 +132,7 @@ final class FrostGiven {
     boolean measured = soil != null && soil.water() != null;
     tell.reason(
         measured ? AnswerKey.FREEZE_SOIL_MEASURED : AnswerKey.FREEZE_SOIL,
-        words(ground.id()),
+        new Argument.Term("soil." + ground.id()),
         figure(FigureKey.SOIL_WATER, Dimension.SHARE, is.ground().moisture()),
         new Argument.Term(ground.cited().mark().key()));
     boolean unknown = above.id().equals(FrostTables.UNKNOWN);
@@ -144,7 +144,9 @@ final class FrostGiven {
     }
     tell.reason(
         unknown ? unheard : AnswerKey.FREEZE_SURFACE,
-        unknown && noted != null ? new Argument.Text(noted) : words(above.id()),
+        unknown && noted != null
+            ? new Argument.Text(noted)
+            : new Argument.Term("surface." + above.id()),
         figure(FigureKey.SURFACE_SHARE, Dimension.SHARE, above.factor()),
         new Argument.Term(above.cited().mark().key()));
     Surface.Snow snow = is.surface().snow();
@@ -163,10 +165,6 @@ final class FrostGiven {
           new Argument.Quantity(Dimension.SHARE, above.factor().value()),
           MANUAL);
     }
-  }
-
-  private static Argument words(String id) {
-    return new Argument.Text(id.replace('-', ' '));
   }
 
   private Argument figure(FigureKey what, Dimension dimension, Measured value) {

@@ -101,7 +101,7 @@ final class Holding {
         }
         newWork |= !held.against().isEmpty();
       } else {
-        tell.noted(held.test().label(), new Argument.Term("test.hold"));
+        tell.noted(held.test(), new Argument.Term("test.hold"));
         tell.reason(AnswerKey.HOLD_NOT_READ, new Argument.Label(held.test().label()));
       }
       missing(held);
@@ -119,7 +119,7 @@ final class Holding {
     if (leak == null || allowed == null) {
       throw new IllegalArgumentException("it did not fail: " + held);
     }
-    tell.noted(held.test().label(), new Argument.Term("test.hold"));
+    tell.noted(held.test(), new Argument.Term("test.hold"));
     return tell.answer(
         State.NO,
         Sureness.SURE,
@@ -132,7 +132,7 @@ final class Holding {
   }
 
   private void lost(HeldTest held, Hold hold, Leak leak) {
-    tell.noted(held.test().label(), new Argument.Term("test.hold"));
+    tell.noted(held.test(), new Argument.Term("test.hold"));
     Argument at = tell.node(held.test().at());
     Argument time = time(FigureKey.HELD_FOR, hold.duration().value());
     if (leak.atLeast()) {

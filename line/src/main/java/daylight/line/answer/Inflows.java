@@ -118,7 +118,7 @@ final class Inflows {
           tell.missing(CopeKey.MISSING_PIT_AREA, tell.node(pump.node()));
           return null;
         }
-        tell.noted(test.label(), new Argument.Term("test.pit_rise"));
+        tell.noted(test, new Argument.Term("test.pit_rise"));
         Priors priors = one.rules().priors();
         return Cycles.inflow(
             test.label(),

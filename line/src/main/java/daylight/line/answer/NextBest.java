@@ -4,6 +4,7 @@ import daylight.line.book.Place;
 import daylight.line.course.Extra;
 import daylight.line.course.Line;
 import daylight.line.course.LocateFit;
+import daylight.line.course.Outlook;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Wanted;
@@ -61,16 +62,21 @@ public final class NextBest {
    * not known at all, and without those that would tell nothing.
    */
   public static List<Option> of(Line line, Wanted wanted) {
-    Optional<Measured> now = line.now(wanted);
+    return of(line, line.outlook(), wanted);
+  }
+
+  /** The same for one figure of many. */
+  static List<Option> of(Line line, Outlook outlook, Wanted wanted) {
+    Optional<Measured> now = outlook.now(wanted);
     if (now.isEmpty()) {
       return List.of();
     }
     List<Option> best = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      candidates(line, reach(wanted), kind).stream()
+      candidates(line, wanted.reach(), kind).stream()
           .flatMap(
               extra ->
-                  line
+                  outlook
                       .after(wanted, extra)
                       .map(then -> new Option(kind, extra, now.get(), then.sd()))
                       .stream())
@@ -80,14 +86,6 @@ public final class NextBest {
     }
     best.sort(Comparator.comparingDouble(Option::gainPerMinute).reversed());
     return best;
-  }
-
-  private static String reach(Wanted wanted) {
-    return switch (wanted) {
-      case Wanted.Across(Place place) -> place.reach();
-      case Wanted.Depth(Place place) -> place.reach();
-      case Wanted.Fall(Place from, Place _) -> from.reach();
-    };
   }
 
   /** The runs of the line that a reach belongs to, as far as they have a course. */

@@ -172,7 +172,7 @@ final class Passing {
         passage.test().kind() == Test.Kind.WATER_RUN
             ? "test." + passage.seen().arrived()
             : "test." + lower(passage.test().kind()) + "." + passage.seen().arrived();
-    tell.noted(passage.test().label(), new Argument.Term(word));
+    tell.noted(passage.test(), new Argument.Term(word));
   }
 
   private static Argument kind(Passage passage) {

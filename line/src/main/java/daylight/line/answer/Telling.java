@@ -1,9 +1,11 @@
 package daylight.line.answer;
 
+import daylight.line.book.Entry;
 import daylight.line.book.Place;
 import daylight.line.book.Reach;
 import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Wanted;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Key;
 import daylight.line.measure.Measured;
@@ -27,6 +29,7 @@ final class Telling {
   private final Set<Evidence> evidence = new LinkedHashSet<>();
   private final Set<Caution> cautions = new LinkedHashSet<>();
   private final List<Statement> missing = new ArrayList<>();
+  private @Nullable Wanted leading;
   private List<Contribution> contributions = List.of();
 
   Telling(Question question, Case of) {
@@ -87,8 +90,17 @@ final class Telling {
     evidence.add(new Evidence.Rule(rules, clause, limit, source));
   }
 
-  void noted(String entry, Argument what) {
-    evidence.add(new Evidence.Noted(entry, what));
+  void noted(Entry entry, Argument what) {
+    evidence.add(new Evidence.Noted(entry.id(), what));
+  }
+
+  /** The finding of that label. */
+  void noted(String finding, Argument what) {
+    of.line().findings().stream()
+        .map(PlacedFinding::finding)
+        .filter(one -> one.label().equals(finding))
+        .findFirst()
+        .ifPresent(one -> noted(one, what));
   }
 
   /** Something to be said, once. */
@@ -147,8 +159,10 @@ final class Telling {
     }
   }
 
-  void restsOn(List<Contribution> contributions) {
-    this.contributions = contributions;
+  /** The figure that the answer turns on: what it rests on goes with the answer. */
+  void restsOn(Wanted figure) {
+    leading = figure;
+    contributions = of.line().why(figure);
   }
 
   static Argument slope(Measured slope) {
@@ -169,6 +183,7 @@ final class Telling {
         sure,
         said(),
         List.copyOf(evidence),
+        leading,
         contributions,
         List.copyOf(cautions),
         missing);

@@ -4,6 +4,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Place;
 import daylight.line.course.PlacedFinding;
+import daylight.line.course.Wanted;
 import daylight.line.dig.Dig;
 import daylight.line.dig.DigTarget;
 import daylight.line.dig.DigTicket;
@@ -107,7 +108,7 @@ final class WhatNow {
           tell.from(next.from()));
     }
     beforeWinter(tell, before);
-    return first(one, tell, work.getFirst(), digs.getFirst().dig());
+    return first(tell, work.getFirst(), digs.getFirst().dig());
   }
 
   /** What to see to where no finding asks for work: the worst of the other answers. */
@@ -125,7 +126,7 @@ final class WhatNow {
     if (!indoors.isEmpty()) {
       Passage smoke = indoors.getFirst();
       beforeWinter(tell, before);
-      tell.noted(smoke.test().label(), new Argument.Term("test.smoke.true"));
+      tell.noted(smoke.test(), new Argument.Term("test.smoke.true"));
       tell.caution(Caution.GAS);
       return tell.answer(
           State.ANSWERED, Sureness.LIKELY, AnswerKey.NOW_TRAP, tell.node(smoke.seen().where()));
@@ -168,7 +169,7 @@ final class WhatNow {
     return answer.question() == Question.SOUND && answer.state() == State.NO;
   }
 
-  private static Answer first(Case one, Telling tell, PlacedFinding first, Dig dig) {
+  private static Answer first(Telling tell, PlacedFinding first, Dig dig) {
     Place place = first.from();
     Measured depth = null;
     if (dig instanceof DigTarget target) {
@@ -189,7 +190,7 @@ final class WhatNow {
           tell.station(place),
           tell.from(place));
     }
-    tell.restsOn(one.line().whyDepth(place));
+    tell.restsOn(new Wanted.Depth(place));
     return tell.answer(
         State.ANSWERED,
         Sureness.LIKELY,

@@ -7,6 +7,7 @@ import daylight.line.course.CourseKey;
 import daylight.line.course.Route;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
+import daylight.line.course.Wanted;
 import daylight.line.dig.Crossing;
 import daylight.line.dig.Digger;
 import daylight.line.dig.Overlap;
@@ -75,7 +76,7 @@ final class Where {
     Station worst =
         stations.stream().max(Comparator.comparingDouble(Station::across)).orElseThrow();
     double halfWidth = Measured.Z95 * worst.across();
-    tell.restsOn(one.line().whySpot(worst.place()));
+    tell.restsOn(new Wanted.Across(worst.place()));
     tell.reason(
         AnswerKey.WHERE_CORRIDOR,
         tell.station(worst.place()),

@@ -1,10 +1,13 @@
 package daylight.line.counter;
 
 import daylight.line.book.Finding;
+import daylight.line.book.Id;
 import daylight.line.book.Pass;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
 import daylight.line.measure.Measured;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What the counter of one pass says about cable.
@@ -25,12 +28,16 @@ public final class Counter {
   private final Pass pass;
   private final Priors priors;
   private final Measured scale;
+  private final List<Vote> votes;
 
-  private Counter(Pass pass, Priors priors, Measured scale) {
+  private Counter(Pass pass, Priors priors, Scale scale) {
     this.pass = pass;
     this.priors = priors;
-    this.scale = scale;
+    this.scale = scale.measured();
+    this.votes = scale.votes();
   }
+
+  private record Scale(Measured measured, List<Vote> votes) {}
 
   /** The counter of a pass; every pass of a visit shares its scale. */
   public static Counter of(Visit visit, Pass pass, Priors priors) {
@@ -41,10 +48,11 @@ public final class Counter {
    * Counter metres per metre of cable: the prior about 1, put right by every place of the visit
    * where a tape was held against the counter (product of normal densities).
    */
-  private static Measured scale(Visit visit, Priors priors) {
+  private static Scale scale(Visit visit, Priors priors) {
     double sd = priors.sd(Priors.Kind.COUNTER_SCALE, 0);
     double weight = 1 / (sd * sd);
     double sum = weight;
+    List<Vote> weights = new ArrayList<>();
     for (Pass pass : visit.passes()) {
       for (Pass.CounterCheck check : pass.counterChecks()) {
         double taped = check.taped().value();
@@ -56,11 +64,30 @@ public final class Counter {
           double ratioSd = StrictMath.hypot(counter, tape) / taped;
           double w = 1 / (ratioSd * ratioSd);
           weight += w;
+          weights.add(new Vote(check.id(), w));
           sum += w * (check.counter().value() - zeroReading(pass)) / taped;
         }
       }
     }
-    return new Measured(sum / weight, Math.sqrt(1 / weight));
+    double whole = weight;
+    return new Scale(
+        new Measured(sum / weight, Math.sqrt(1 / weight)),
+        weights.stream().map(vote -> new Vote(vote.check(), vote.share() / whole)).toList());
+  }
+
+  /**
+   * What a tape held against the counter adds to its scale.
+   *
+   * @param share of the variance of the scale, from 0 to 1
+   */
+  public record Vote(Id check, double share) {}
+
+  /**
+   * What the scale's uncertainty comes from: each tape that was held against the counter on that
+   * visit. What is left to 1 is the prior's.
+   */
+  public List<Vote> votes() {
+    return votes;
   }
 
   /** Counter metres since the lens was at the mouth of the entry, slips put right. */

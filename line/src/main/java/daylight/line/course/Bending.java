@@ -1,9 +1,10 @@
 package daylight.line.course;
 
 import daylight.line.book.Bend;
+import daylight.line.book.Priors;
 import daylight.line.normal.Gradient;
+import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** What the bends seen on the way from one knot to the next make of it. */
 final class Bending {
@@ -18,8 +19,47 @@ final class Bending {
   final Gradient aboveBy = new Gradient();
   double aboveVariance;
   double along;
-  @Nullable String source;
-  @Nullable String tipSource;
+
+  /** The bends that turn it in plan, or may. */
+  final Bent sideways = new Bent();
+
+  /** Those that tip it, or may. */
+  final Bent upright = new Bent();
+
+  /** What several bends in one place are unsure by, each by itself, as variances. */
+  static final class Bent {
+    private final List<Origin.Part> turns = new ArrayList<>();
+    private final List<Origin.Part> moves = new ArrayList<>();
+
+    private void add(Turn bend, double turnSd, double readingSd, double foldSd) {
+      turns.add(Origin.part(bend.id(), Source.Sort.BEND, Source.Part.ANGLE, turnSd));
+      moves.add(Origin.part(bend.id(), Source.Sort.BEND, Source.Part.CABLE, readingSd));
+      moves.add(Origin.part(bend.id(), Source.Sort.BEND, Source.Part.ANGLE, foldSd));
+    }
+
+    boolean isEmpty() {
+      return turns.isEmpty();
+    }
+
+    /** Where the error of the turn comes from, with what the pipe wanders by itself. */
+    Origin turning(Priors.Kind wander, double variance) {
+      return with(turns, wander, variance);
+    }
+
+    /** Where the error of the way comes from, with what the pipe wanders by itself. */
+    Origin moving(Priors.Kind wander, double variance) {
+      return with(moves, wander, variance);
+    }
+
+    private static Origin with(List<Origin.Part> parts, Priors.Kind wander, double variance) {
+      if (parts.isEmpty()) {
+        return Origin.of(wander);
+      }
+      List<Origin.Part> all = new ArrayList<>(parts);
+      all.add(new Origin.Part(new Source.OfPrior(wander), variance));
+      return Origin.of(all.toArray(Origin.Part[]::new));
+    }
+  }
 
   private Bending() {}
 
@@ -61,7 +101,7 @@ final class Bending {
           bends.above -= sign * lever * beyond;
           shift(bends.aboveBy, at, model.layout().stretch(limb), middle0, -sign * lever);
           bends.aboveVariance += square(lever * turn.readingSd());
-          bends.tipSource = turn.label();
+          bends.upright.add(turn, turn.sd(), lever * turn.readingSd(), 0);
         }
         case LEFT, RIGHT, UNKNOWN -> {
           int hand = open ? hands[free] : turn.sense() == Bend.Sense.RIGHT ? 1 : -1;
@@ -73,9 +113,11 @@ final class Bending {
           shift(bends.acrossBy, at, model.layout().stretch(limb), middle0, -hand * lever);
           bends.acrossVariance +=
               square(lever * turn.readingSd()) + (hand == 0 ? square(lever * Knots.HALF_BEND) : 0);
-          bends.source = turn.label();
+          bends.sideways.add(
+              turn, sd, lever * turn.readingSd(), hand == 0 ? lever * Knots.HALF_BEND : 0);
           if (open) {
             bends.tipVariance += square(turn.sd());
+            bends.upright.add(turn, turn.sd(), 0, 0);
           }
         }
       }

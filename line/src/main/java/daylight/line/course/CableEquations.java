@@ -1,6 +1,7 @@
 package daylight.line.course;
 
 import daylight.line.book.Finding;
+import daylight.line.book.Id;
 import daylight.line.book.Kit;
 import daylight.line.book.Pass;
 import daylight.line.book.Priors;
@@ -10,7 +11,9 @@ import daylight.line.counter.Counter;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.normal.Gradient;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -31,7 +34,9 @@ final class CableEquations {
     for (Walk walk : model.walks().all()) {
       Counter counter = walk.counter();
       if (scales.add(walk.scale())) {
-        assume(Priors.Kind.COUNTER_SCALE, walk.scale(), counter.scale().plus(-1));
+        Measured scale = counter.scale().plus(-1);
+        equations.assume(
+            scaled(counter), walk.scale(), scale.value() - x[walk.scale()], scale.sd());
       }
       assume(Priors.Kind.SLACK, walk.slack(), counter.slack());
       assume(Priors.Kind.COUNTER_ZERO, walk.zero(), new Measured(0, counter.zeroSd()));
@@ -46,6 +51,21 @@ final class CableEquations {
     }
   }
 
+  /** What the scale was taken from: usual scales, and each place where a tape was held to it. */
+  private static Origin scaled(Counter counter) {
+    List<Origin.Part> parts = new ArrayList<>();
+    double usual = 1;
+    for (Counter.Vote vote : counter.votes()) {
+      parts.add(
+          new Origin.Part(
+              new Source.OfEntry(vote.check(), Source.Sort.COUNTER_CHECK, Source.Part.READING),
+              vote.share()));
+      usual -= vote.share();
+    }
+    parts.add(new Origin.Part(new Source.OfPrior(Priors.Kind.COUNTER_SCALE), usual));
+    return Origin.of(parts.toArray(Origin.Part[]::new));
+  }
+
   /** Two passes saw one bend: both counters mean one place. */
   private void sameBend(Turn turn, Turn.Again again) {
     Walk.Reached first = turn.at(x);
@@ -54,7 +74,9 @@ final class CableEquations {
     d.add(other.dt());
     d.add(first.dt(), -1);
     equations.observe(
-        again.label(),
+        Origin.of(
+            Origin.part(turn.id(), Source.Sort.BEND, Source.Part.CABLE, turn.readingSd()),
+            Origin.part(again.id(), Source.Sort.BEND, Source.Part.CABLE, again.readingSd())),
         d,
         first.t() - other.t(),
         StrictMath.hypot(turn.readingSd(), again.readingSd()));
@@ -70,39 +92,51 @@ final class CableEquations {
                         && m.position() instanceof Mark.Position.ByCable by
                         && by.behind() >= 0);
     if (behind) {
-      carried(
-          Priors.Kind.SONDE_BEHIND_LENS,
-          kit.sondeBehindLens(),
-          model.layout().named("behind/" + visit.label()));
+      Priors.Kind kind = Priors.Kind.SONDE_BEHIND_LENS;
+      Measured is = model.priors().recordedOrTypical(kind, kit.sondeBehindLens());
+      int unknown = model.layout().named("behind/" + visit.label());
+      Origin origin =
+          kit.sondeBehindLens() == null
+              ? Origin.of(kind)
+              : Origin.of(visit.id(), Source.Sort.VISIT, Source.Part.BEHIND);
+      equations.assume(origin, unknown, is.value() - x[unknown], is.sd());
     }
     for (Pass pass : visit.passes()) {
       @Nullable Walk walk = model.walks().find(visit.label(), pass.label());
       if (walk != null && Altered.holds(model.book(), visit, pass)) {
         for (Finding finding : pass.findings()) {
           if (finding.node() != null && finding.where() instanceof Where.AtCable(Reading cable)) {
-            atNode(walk, finding.label(), finding.node(), cable, finding.moving());
+            atNode(
+                walk,
+                cable(finding.id(), Source.Sort.FINDING),
+                finding.node(),
+                cable,
+                finding.moving());
           }
         }
         Pass.End end = pass.end();
         if (end != null && end.node() != null) {
-          atNode(walk, pass.label(), end.node(), end.cable(), Finding.Moving.PUSHING);
+          atNode(
+              walk,
+              cable(pass.id(), Source.Sort.PASS),
+              end.node(),
+              end.cable(),
+              Finding.Moving.PUSHING);
         }
       }
     }
   }
 
-  /** How something rides on the cable: as recorded, else as is usual. */
-  private void carried(Priors.Kind kind, @Nullable Reading recorded, int unknown) {
-    Measured is = model.priors().recordedOrTypical(kind, recorded);
-    assume(kind, unknown, is);
+  private static Origin cable(Id id, Source.Sort sort) {
+    return Origin.of(id, sort, Source.Part.CABLE);
   }
 
   private void assume(Priors.Kind kind, int unknown, Measured expected) {
-    equations.assume(kind.id(), unknown, expected.value() - x[unknown], expected.sd());
+    equations.assume(kind, unknown, expected.value() - x[unknown], expected.sd());
   }
 
   /** The lens was at a node at a reading: reading = zero + scale × slack × distance to the node. */
-  private void atNode(Walk walk, String source, String node, Reading cable, Finding.Moving moving) {
+  private void atNode(Walk walk, Origin origin, String node, Reading cable, Finding.Moving moving) {
     Gradient along = new Gradient();
     Double distance = walk.toNode(x, node, along);
     if (distance == null) {
@@ -118,7 +152,7 @@ final class CableEquations {
     }
     double modelled = x[walk.zero()] + grown * distance;
     equations.observe(
-        source,
+        origin,
         d,
         walk.counter().sinceEntry(cable.value()) - modelled,
         model.priors().sd(Priors.Kind.COUNTER_READING, cable));

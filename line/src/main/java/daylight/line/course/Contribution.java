@@ -3,8 +3,12 @@ package daylight.line.course;
 /**
  * A share of the variance of a figure.
  *
- * @param source the label of the entry, or the id of the prior, that it comes from
- * @param assumed true for a prior that no entry stands behind
+ * @param source the reading of an entry, or the prior, that it comes from
  * @param share from 0 to 1; those of one figure sum to 1
  */
-public record Contribution(String source, boolean assumed, double share) {}
+public record Contribution(Source source, double share) {
+  /** Whether no entry stands behind it. */
+  public boolean assumed() {
+    return source.assumed();
+  }
+}

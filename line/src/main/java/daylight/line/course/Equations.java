@@ -1,5 +1,6 @@
 package daylight.line.course;
 
+import daylight.line.book.Priors;
 import daylight.line.normal.Gradient;
 import daylight.line.normal.Normal;
 import daylight.line.normal.Pattern;
@@ -9,12 +10,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Observation equations of a line at one vector of unknowns: what was observed less what the model
- * says, with derivatives and uncertainty, each under the name of the entry or prior it comes from.
+ * says, with derivatives and uncertainty, each with the entries or priors that its error comes
+ * from.
  */
 final class Equations {
-  /** The source of what only keeps the equations solvable; it has no share in any figure. */
-  static final String NOBODY = "";
-
   private final Pattern pattern;
   private final List<Row> rows = new ArrayList<>();
   private final List<Block> blocks = new ArrayList<>();
@@ -22,13 +21,12 @@ final class Equations {
   /**
    * One observation or assumption: observed less modelled.
    *
-   * @param source the label of the entry, or the id of the prior
+   * @param origin what its error comes from
    * @param about what it speaks of, where a test wants to know
-   * @param block whose apportioning books its variance; null when it is booked under its source
+   * @param block whose apportioning books its variance; null when it is booked under its origin
    */
   record Row(
-      String source,
-      boolean assumed,
+      Origin origin,
       Gradient gradient,
       double misfit,
       double sd,
@@ -62,20 +60,24 @@ final class Equations {
     this.pattern = pattern;
   }
 
-  void assume(String source, int unknown, double misfit, double sd) {
-    rows.add(new Row(source, true, one(unknown), misfit, sd, null, null));
+  void assume(Origin origin, int unknown, double misfit, double sd) {
+    rows.add(new Row(origin, one(unknown), misfit, sd, null, null));
   }
 
-  void observe(String source, Gradient gradient, double misfit, double sd) {
-    rows.add(new Row(source, false, gradient, misfit, sd, null, null));
+  void assume(Priors.Kind prior, int unknown, double misfit, double sd) {
+    assume(Origin.of(prior), unknown, misfit, sd);
   }
 
-  void observe(String source, Gradient gradient, double misfit, double sd, About about) {
-    rows.add(new Row(source, false, gradient, misfit, sd, about, null));
+  void observe(Origin origin, Gradient gradient, double misfit, double sd) {
+    rows.add(new Row(origin, gradient, misfit, sd, null, null));
   }
 
-  void suppose(String source, Gradient gradient, double misfit, double sd) {
-    rows.add(new Row(source, true, gradient, misfit, sd, null, null));
+  void observe(Origin origin, Gradient gradient, double misfit, double sd, About about) {
+    rows.add(new Row(origin, gradient, misfit, sd, about, null));
+  }
+
+  void suppose(Priors.Kind prior, Gradient gradient, double misfit, double sd) {
+    rows.add(new Row(Origin.of(prior), gradient, misfit, sd, null, null));
   }
 
   void add(Row row) {
@@ -125,8 +127,8 @@ final class Equations {
   Ledger ledger(double[] follows) {
     Ledger ledger = new Ledger();
     for (Row r : rows) {
-      if (r.block() == null && !r.source().equals(NOBODY)) {
-        ledger.add(r.source(), r.assumed(), square(r.gradient().dot(follows) / r.sd()));
+      if (r.block() == null && !r.origin().parts().isEmpty()) {
+        ledger.add(r.origin(), square(r.gradient().dot(follows) / r.sd()));
       }
     }
     for (Block block : blocks) {

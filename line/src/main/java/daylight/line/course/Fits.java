@@ -149,8 +149,7 @@ final class Fits {
             yield new Measured(
                 shown - raised + above, Math.sqrt(noise * noise + bent * bent + scale * scale));
           }
-          case Mark.DepthRead.ByTape(double below, double above, double sd) ->
-              new Measured(below + above, sd);
+          case Mark.DepthRead.ByTape tape -> new Measured(tape.below() + tape.above(), tape.sd());
         };
     double residual = lies - alone.value();
     double variance = alone.sd() * alone.sd();

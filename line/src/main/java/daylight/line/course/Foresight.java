@@ -6,13 +6,17 @@ import daylight.line.book.Priors;
 import daylight.line.book.Visit;
 import daylight.line.measure.Measured;
 import daylight.line.normal.Gradient;
+import daylight.line.survey.Covariance2;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one more measurement would make of a figure, before it is made.
@@ -23,61 +27,120 @@ import org.hipparchus.linear.RealMatrix;
  * filtering and prediction problems</em>, 1960, from memory). What would be read does not matter,
  * only how well.
  */
-final class Foresight {
+final class Foresight implements Outlook {
   /** How well a spot is usually tied, metres; common practice, no source. */
   private static final double TIED = 0.04;
 
   private final Solved line;
+  private final Map<Extra, Laid> laid = new HashMap<>();
+  private @Nullable Asked asked;
 
   private record Observed(Gradient gradient, double sd) {}
+
+  /**
+   * A further measurement, ready to be weighed.
+   *
+   * @param errors of what would be observed and of what is known of it now, factored; null where it
+   *     would tell nothing
+   */
+  private record Laid(List<Observed> observed, @Nullable CholeskyDecomposition errors) {}
+
+  /** The figure that was asked for last, and how the unknowns follow it. */
+  @SuppressWarnings("ArrayRecordComponent") // never leaves this room
+  private record Asked(Wanted wanted, Figure figure, Measured now, double[] follows) {}
 
   Foresight(Solved line) {
     this.line = line;
   }
 
-  /**
-   * The figure with the uncertainty that it would have; empty where it or the place is not known.
-   */
-  Optional<Measured> after(Wanted wanted, Extra extra) {
-    Optional<Figure> figure = figure(wanted);
-    List<Observed> observed = observed(extra);
-    if (figure.isEmpty() || observed.isEmpty()) {
+  @Override
+  public Optional<Measured> after(Wanted wanted, Extra extra) {
+    Asked now = ask(wanted);
+    if (now == null) {
       return Optional.empty();
     }
-    Figure now = figure.get();
-    int n = observed.size();
-    double[] follows = line.fit().factor().follows(now.gradient());
-    RealMatrix errors = new Array2DRowRealMatrix(n, n);
+    Laid more = laid.computeIfAbsent(extra, this::lay);
+    CholeskyDecomposition errors = more.errors();
+    if (errors == null) {
+      return Optional.empty();
+    }
+    int n = more.observed().size();
     double[] together = new double[n];
     for (int i = 0; i < n; i++) {
+      together[i] = more.observed().get(i).gradient().dot(now.follows());
+    }
+    double[] weights = errors.getSolver().solve(new ArrayRealVector(together)).toArray();
+    double variance = now.now().sd() * now.now().sd();
+    for (int i = 0; i < n; i++) {
+      variance -= weights[i] * together[i];
+    }
+    return Optional.of(
+        new Measured(now.figure().value(), Math.sqrt(Math.max(now.figure().loose(), variance))));
+  }
+
+  @Override
+  public Optional<Measured> now(Wanted wanted) {
+    return figure(wanted).map(line::measured);
+  }
+
+  @Override
+  public List<Contribution> why(Wanted wanted) {
+    Asked now = ask(wanted);
+    return now == null ? List.of() : line.ledger(now.figure(), now.follows()).contributions();
+  }
+
+  /** All the variance that is booked to anything: as much as the figure has. */
+  double booked(Wanted wanted) {
+    Asked now = ask(wanted);
+    return now == null ? 0 : line.ledger(now.figure(), now.follows()).variance();
+  }
+
+  private @Nullable Asked ask(Wanted wanted) {
+    Asked last = asked;
+    if (last == null || !last.wanted().equals(wanted)) {
+      last =
+          figure(wanted)
+              .map(
+                  figure ->
+                      new Asked(
+                          wanted,
+                          figure,
+                          line.measured(figure),
+                          line.fit().factor().follows(figure.gradient())))
+              .orElse(null);
+      asked = last;
+    }
+    return last;
+  }
+
+  private Laid lay(Extra extra) {
+    List<Observed> observed = observed(extra);
+    int n = observed.size();
+    if (n == 0) {
+      return new Laid(observed, null);
+    }
+    RealMatrix errors = new Array2DRowRealMatrix(n, n);
+    for (int i = 0; i < n; i++) {
       Observed a = observed.get(i);
-      together[i] = a.gradient().dot(follows);
       for (int j = 0; j <= i; j++) {
         double c = line.fit().covariance().of(a.gradient(), observed.get(j).gradient());
         errors.setEntry(i, j, c + (i == j ? a.sd() * a.sd() : 0));
         errors.setEntry(j, i, errors.getEntry(i, j));
       }
     }
-    double[] weights =
-        new CholeskyDecomposition(errors)
-            .getSolver()
-            .solve(new ArrayRealVector(together))
-            .toArray();
-    double variance = line.measured(now).sd() * line.measured(now).sd();
-    for (int i = 0; i < n; i++) {
-      variance -= weights[i] * together[i];
-    }
-    return Optional.of(new Measured(now.value(), Math.sqrt(Math.max(now.loose(), variance))));
-  }
-
-  /** The figure as it is known now; empty where it is not. */
-  Optional<Measured> now(Wanted wanted) {
-    return figure(wanted).map(line::measured);
+    return new Laid(observed, new CholeskyDecomposition(errors));
   }
 
   private Optional<Figure> figure(Wanted wanted) {
     return switch (wanted) {
-      case Wanted.Across(Place place) -> Optional.of(across(place));
+      case Wanted.Across(Place place) -> {
+        Here here = line.here(place);
+        yield Optional.of(here.toward(here.bearing() + Math.PI / 2));
+      }
+      case Wanted.Widest(Place place) -> {
+        Here here = line.here(place);
+        yield Optional.of(here.toward(widest(here.spread())));
+      }
       case Wanted.Depth(Place place) ->
           line.hasHeights() && line.hasGround()
               ? Optional.of(line.here(place).depth())
@@ -86,16 +149,18 @@ final class Foresight {
           line.hasHeights()
               ? Optional.of(line.here(from).invert().less(line.here(to).invert()))
               : Optional.empty();
+      case Wanted.Length(String reach) ->
+          Optional.of(line.lengthOf(line.model().layout().tree().indexOf(reach)));
     };
   }
 
+  /** The bearing of the longer axis of an error ellipse. */
+  private static double widest(Covariance2 spread) {
+    return StrictMath.atan2(spread.xy() + spread.yx(), spread.yy() - spread.xx()) / 2;
+  }
+
   private Figure across(Place place) {
-    double right = line.here(place).bearing() + Math.PI / 2;
-    Figure[] plan = line.here(place).plan();
-    Gradient gradient = new Gradient();
-    gradient.add(plan[0].gradient(), StrictMath.sin(right));
-    gradient.add(plan[1].gradient(), StrictMath.cos(right));
-    return Figure.of(0, gradient);
+    return line.here(place).toward(line.here(place).bearing() + Math.PI / 2);
   }
 
   private List<Observed> observed(Extra extra) {

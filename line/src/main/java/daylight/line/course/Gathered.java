@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param plan what the surveyed spots err by together and apart; null without a survey
  * @param levelled the heights of marks that were levelled
  * @param heights what those err by together and apart; null without levels
+ * @param surveyed which entries the readings of survey and levels are
  */
 record Gathered(
     FieldBook book,
@@ -43,7 +44,8 @@ record Gathered(
     @Nullable LevelAdjusted levels,
     List<LevelledMark> levelled,
     @Nullable Common heights,
-    Priors priors) {
+    Priors priors,
+    Surveyed surveyed) {
 
   /**
    * A height that was levelled.
@@ -101,7 +103,8 @@ record Gathered(
         levels,
         levelled,
         common,
-        priors);
+        priors,
+        Surveyed.of(book));
   }
 
   /** That a pipe is of iron is said once, and not of each of its locates. */

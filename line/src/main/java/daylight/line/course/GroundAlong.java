@@ -88,7 +88,7 @@ final class GroundAlong {
               + f * strays(kind, (1 - f) * h)
               - f * (1 - f) * strays(kind, h);
     }
-    return new Figure(gradient.dot(x), gradient, Math.max(0, loose), kind.id());
+    return Figure.of(gradient.dot(x), gradient, Math.max(0, loose), kind);
   }
 
   private Figure stepped(Neighbour before, Neighbour after) {
@@ -100,8 +100,7 @@ final class GroundAlong {
     double step = other - one;
     double loose =
         (1 - share) * bend(before) + share * bend(after) + share * (1 - share) * step * step;
-    return new Figure(
-        (1 - share) * one + share * other, gradient, loose, Priors.Kind.GROUND_STEP.id());
+    return Figure.of((1 - share) * one + share * other, gradient, loose, Priors.Kind.GROUND_STEP);
   }
 
   /** The ground as one mark tells it: it goes back to the plane of its surface with distance. */

@@ -50,7 +50,7 @@ final class GroundEquations {
     for (String surface : model.surfaceNames()) {
       int plane = model.layout().named(Surfaces.plane(surface));
       double sd = datum ? DATUM : model.priors().sd(Priors.Kind.GROUND_STEP, 0);
-      equations.assume(Priors.Kind.GROUND_STEP.id(), plane, mean - x[plane], sd);
+      equations.assume(Priors.Kind.GROUND_STEP, plane, mean - x[plane], sd);
       datum = false;
     }
   }
@@ -68,7 +68,7 @@ final class GroundEquations {
   }
 
   private void distortion(int block, int parent, double h) {
-    String source = Priors.Kind.DEPTH_DISTORTION.id();
+    Priors.Kind source = Priors.Kind.DEPTH_DISTORTION;
     int own = knots.pattern().first(block) + Knots.BENT;
     if (parent < 0) {
       equations.assume(source, own, -x[own], 1);
@@ -93,7 +93,7 @@ final class GroundEquations {
     // From one surface to another the ground may step: nothing of the one is known from the other.
     if (parent < 0 || !model.surfaces().of(parent).equals(surface)) {
       d.add(plane, -1);
-      equations.suppose(kind.id(), d, x[plane] - x[own], sd);
+      equations.suppose(kind, d, x[plane] - x[own], sd);
       return;
     }
     int before = knots.pattern().first(parent) + Knots.GROUND;
@@ -103,6 +103,6 @@ final class GroundEquations {
     d.add(plane, keeps - 1);
     double expected = keeps * x[before] + (1 - keeps) * x[plane];
     equations.suppose(
-        kind.id(), d, expected - x[own], sd * Math.max(SAME, Math.sqrt(1 - keeps * keeps)));
+        kind, d, expected - x[own], sd * Math.max(SAME, Math.sqrt(1 - keeps * keeps)));
   }
 }

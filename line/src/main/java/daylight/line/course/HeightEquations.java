@@ -1,5 +1,6 @@
 package daylight.line.course;
 
+import daylight.line.book.Id;
 import daylight.line.book.Level;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
@@ -15,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Depths hang from the ground, and the ground from its levels or from being about flat. */
 final class HeightEquations {
+  private static final Source LEVEL = new Source.OfPrior(Priors.Kind.LEVEL);
+
   private final Model model;
   private final Equations equations;
   private final double[] x;
@@ -65,12 +68,13 @@ final class HeightEquations {
     List<Model.Levelled> levelled = model.levelled();
     double[] sds = new double[levelled.size()];
     var block =
-        new Equations.Block((weights, ledger) -> book(weights, ledger, levelled, sds, levels));
+        new Equations.Block(
+            (weights, ledger) ->
+                book(weights, ledger, levelled, sds, levels, model.gathered().surveyed()));
     for (int column = 0; column < common.columns(); column++) {
       int unknown = layout.named(Gathered.heightError(column));
       equations.add(
-          new Equations.Row(
-              Equations.NOBODY, true, Equations.one(unknown), -x[unknown], 1, null, null));
+          new Equations.Row(Origin.NOBODY, Equations.one(unknown), -x[unknown], 1, null, null));
     }
     for (int i = 0; i < levelled.size(); i++) {
       Model.Levelled at = levelled.get(i);
@@ -85,13 +89,7 @@ final class HeightEquations {
       sds[i] = Math.sqrt(common.own()[i][0] + square(Model.LEVEL_MARK));
       equations.add(
           new Equations.Row(
-              at.pin().mark().label(),
-              false,
-              gradient,
-              levels.height(at.name()) - modelled,
-              sds[i],
-              null,
-              block));
+              Origin.NOBODY, gradient, levels.height(at.name()) - modelled, sds[i], null, block));
     }
     if (!levelled.isEmpty()) {
       equations.add(block);
@@ -113,14 +111,15 @@ final class HeightEquations {
       Ledger ledger,
       List<Model.Levelled> levelled,
       double[] sds,
-      LevelAdjusted levels) {
+      LevelAdjusted levels,
+      Surveyed surveyed) {
     List<HeightWeight> terms = new ArrayList<>();
     for (int i = 0; i < sds.length; i++) {
       double weight = weights.get(i) / sds[i];
       terms.add(new HeightWeight(levelled.get(i).name(), weight));
-      ledger.add(Priors.Kind.LEVEL.id(), true, square(weight * Model.LEVEL_MARK));
+      ledger.add(LEVEL, square(weight * Model.LEVEL_MARK));
     }
-    ledger.add(levels.sharesOf(terms));
+    surveyed.levels(levels.sharesOf(terms), ledger);
   }
 
   /** The instruments of each visit, then each reading. */
@@ -147,7 +146,7 @@ final class HeightEquations {
     int scale = layout.named("receiver/" + visit.label());
     int above = layout.named("above/" + visit.label());
     equations.assume(
-        Priors.Kind.RECEIVER_SCALE.id(),
+        Priors.Kind.RECEIVER_SCALE,
         scale,
         -x[scale],
         model.priors().sd(Priors.Kind.RECEIVER_SCALE, 0));
@@ -155,8 +154,11 @@ final class HeightEquations {
         model
             .priors()
             .recordedOrTypical(Priors.Kind.SONDE_ABOVE_INVERT, visit.kit().sondeAboveInvert());
-    equations.assume(
-        Priors.Kind.SONDE_ABOVE_INVERT.id(), above, rides.value() - x[above], rides.sd());
+    Origin origin =
+        visit.kit().sondeAboveInvert() == null
+            ? Origin.of(Priors.Kind.SONDE_ABOVE_INVERT)
+            : Origin.of(visit.id(), Source.Sort.VISIT, Source.Part.ABOVE);
+    equations.assume(origin, above, rides.value() - x[above], rides.sd());
   }
 
   /**
@@ -177,7 +179,7 @@ final class HeightEquations {
     d.add(scale, distance);
     d.add(bent, shown.distortion());
     equations.observe(
-        pin.mark().label(),
+        read(pin, Source.Part.DEPTH, shown.noise()),
         d,
         shown.shown() - grown * distance - shown.distortion() * x[bent],
         StrictMath.hypot(shown.noise(), slipped(pin))
@@ -196,7 +198,7 @@ final class HeightEquations {
       d.add(spot.up(), -1);
       d.add(above, -1);
       equations.observe(
-          pin.mark().label(),
+          read(pin, Source.Part.SILENT, silent.sd()),
           d,
           silent.value() - (x[ground(pin)] - spot.point().up() - x[above]),
           StrictMath.hypot(silent.sd(), slipped(pin))
@@ -206,23 +208,43 @@ final class HeightEquations {
     if (vote != null) {
       int scale = layout.named("receiver/" + pin.mark().visit());
       equations.observe(
-          pin.mark().label(), Equations.one(scale), vote.value() - x[scale], vote.sd());
+          Origin.of(pin.mark().id(), pin.mark().sort(), Source.Part.LIFT),
+          Equations.one(scale),
+          vote.value() - x[scale],
+          vote.sd());
     }
+  }
+
+  /** A reading by itself, and how far its place may be off along a sloping pipe. */
+  private Origin read(Pinned pin, Source.Part part, double sd) {
+    Mark mark = pin.mark();
+    return Origin.of(
+        Origin.part(mark.id(), mark.sort(), part, sd),
+        Origin.part(mark.id(), mark.sort(), Source.Part.CABLE, slipped(pin)));
+  }
+
+  private Origin taped(Pinned pin, Mark.DepthRead.ByTape tape) {
+    List<Origin.Part> parts = new ArrayList<>(read(pin, Source.Part.DEPTH, tape.tapeSd()).parts());
+    Id bored = tape.bored();
+    if (bored != null) {
+      parts.add(Origin.part(bored, Source.Sort.REACH, Source.Part.BORE, tape.boreSd()));
+    }
+    return Origin.of(parts.toArray(Origin.Part[]::new));
   }
 
   private void tapes() {
     for (Pinned pin : model.pinned()) {
-      if (pin.mark().depth()
-          instanceof Mark.DepthRead.ByTape(double below, double above, double sd)) {
+      if (pin.mark().depth() instanceof Mark.DepthRead.ByTape tape) {
         Shape.Spot spot = spot(pin);
         Gradient d = new Gradient();
         d.add(spot.up(), -1);
         d.add(ground(pin), 1);
         equations.observe(
-            pin.mark().label(),
+            taped(pin, tape),
             d,
-            below - (x[ground(pin)] - spot.point().up() - above),
-            StrictMath.hypot(sd, slipped(pin)) * model.setAside().depthFactor(pin.mark().id()),
+            tape.below() - (x[ground(pin)] - spot.point().up() - tape.above()),
+            StrictMath.hypot(tape.sd(), slipped(pin))
+                * model.setAside().depthFactor(pin.mark().id()),
             new Equations.About.DepthOf(pin));
       }
     }

@@ -76,7 +76,7 @@ final class Here {
   /** Height of the invert. */
   Figure invert() {
     Priors.Kind grade = line.model().grade(limb);
-    return new Figure(spot.point().up(), spot.up(), sag(grade), grade.id());
+    return Figure.of(spot.point().up(), spot.up(), sag(grade), grade);
   }
 
   /** Height of the ground. */
@@ -102,11 +102,23 @@ final class Here {
     return gradient;
   }
 
-  /** East and north as figures. */
+  /** East and north as figures, without how the pipe may sag between its knots. */
   Figure[] plan() {
     return new Figure[] {
       Figure.of(spot.point().east(), spot.east()), Figure.of(spot.point().north(), spot.north())
     };
+  }
+
+  /** How far the place may lie toward a bearing, against where it is taken to be. */
+  Figure toward(double bearing) {
+    double e = StrictMath.sin(bearing);
+    double n = StrictMath.cos(bearing);
+    Gradient gradient = new Gradient();
+    gradient.add(spot.east(), e);
+    gradient.add(spot.north(), n);
+    Priors.Kind straight = line.model().straight(limb);
+    double across = StrictMath.sin(bearing - bearing());
+    return Figure.of(0, gradient, sag(straight) * across * across, straight);
   }
 
   /** The pipe here, told. */

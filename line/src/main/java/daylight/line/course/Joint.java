@@ -17,21 +17,9 @@ public interface Joint {
   /** See {@link Line#dryProfile}. */
   Optional<Profile> dryProfile(List<Place> places);
 
-  /** See {@link Line#whyFall}. */
-  List<Contribution> whyFall(Place from, Place to);
-
-  /** See {@link Line#whySpot}. */
-  List<Contribution> whySpot(Place place);
-
-  /** See {@link Line#whyDepth}. */
-  List<Contribution> whyDepth(Place place);
-
   /** See {@link Line#relative}. */
   Optional<Covariance2> relative(Place place, String point);
 
-  /** See {@link Line#now}. */
-  Optional<Measured> now(Wanted wanted);
-
-  /** See {@link Line#after}. */
-  Optional<Measured> after(Wanted wanted, Extra extra);
+  /** See {@link Line#outlook}. */
+  Outlook outlook();
 }

@@ -3,7 +3,9 @@ package daylight.line.course;
 import daylight.line.book.Place;
 import daylight.line.measure.Measured;
 import daylight.line.survey.Covariance2;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The figures of every solved line of a site. */
@@ -26,15 +28,11 @@ final class JointOfLines implements Joint {
   }
 
   private static Optional<Solved> of(List<Solved> lines, Place place) {
-    return lines.stream()
-        .filter(line -> line.model().layout().tree().indexOf(place.reach()) >= 0)
-        .findFirst();
+    return lines.stream().filter(line -> line.has(place)).findFirst();
   }
 
   private Optional<Solved> both(Place from, Place to) {
-    return of(from)
-        .filter(Solved::hasHeights)
-        .filter(line -> line.model().layout().tree().indexOf(to.reach()) >= 0);
+    return of(from).filter(Solved::hasHeights).filter(line -> line.has(to));
   }
 
   @Override
@@ -88,45 +86,53 @@ final class JointOfLines implements Joint {
   }
 
   @Override
-  public List<Contribution> whyFall(Place from, Place to) {
-    return both(from, to).map(line -> line.why(fall(line, from, to))).orElse(List.of());
-  }
-
-  @Override
-  public List<Contribution> whySpot(Place place) {
-    return of(place).map(line -> line.why(line.here(place).plan())).orElse(List.of());
-  }
-
-  @Override
-  public List<Contribution> whyDepth(Place place) {
-    return of(place)
-        .filter(Solved::hasGround)
-        .map(line -> line.why(line.here(place).depth()))
-        .orElse(List.of());
-  }
-
-  @Override
   public Optional<Covariance2> relative(Place place, String point) {
     return of(place).flatMap(line -> line.relative(place, point));
   }
 
   @Override
-  public Optional<Measured> now(Wanted wanted) {
-    return of(wanted).flatMap(line -> new Foresight(line).now(wanted));
+  public Outlook outlook() {
+    return new Together();
   }
 
-  @Override
-  public Optional<Measured> after(Wanted wanted, Extra extra) {
-    return of(wanted)
-        .filter(line -> line.model().layout().tree().indexOf(extra.place().reach()) >= 0)
-        .flatMap(line -> new Foresight(line).after(wanted, extra));
+  /** All the variance of a figure that is booked to anything, square metres. */
+  double booked(Wanted wanted) {
+    return solved(wanted).map(line -> new Foresight(line).booked(wanted)).orElse(0.0);
   }
 
-  private Optional<Solved> of(Wanted wanted) {
+  /** The outlook of every line, each made when it is first asked. */
+  private final class Together implements Outlook {
+    private final Map<Solved, Foresight> of = new HashMap<>();
+
+    private Optional<Foresight> line(Wanted wanted) {
+      return solved(wanted).map(line -> of.computeIfAbsent(line, Foresight::new));
+    }
+
+    @Override
+    public Optional<Measured> now(Wanted wanted) {
+      return line(wanted).flatMap(foresight -> foresight.now(wanted));
+    }
+
+    @Override
+    public List<Contribution> why(Wanted wanted) {
+      return line(wanted).map(foresight -> foresight.why(wanted)).orElse(List.of());
+    }
+
+    @Override
+    public Optional<Measured> after(Wanted wanted, Extra extra) {
+      return solved(wanted).filter(line -> line.has(extra.place())).isPresent()
+          ? line(wanted).flatMap(foresight -> foresight.after(wanted, extra))
+          : Optional.empty();
+    }
+  }
+
+  private Optional<Solved> solved(Wanted wanted) {
     return switch (wanted) {
       case Wanted.Across(Place place) -> of(place);
+      case Wanted.Widest(Place place) -> of(place);
       case Wanted.Depth(Place place) -> of(place);
       case Wanted.Fall(Place from, Place to) -> both(from, to);
+      case Wanted.Length(String reach) -> of(new Place(reach, 0));
     };
   }
 }

@@ -1,34 +1,37 @@
 package daylight.line.course;
 
-import daylight.line.survey.Shares;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
-/** Variance by the entry or prior that it comes from. */
+/** Variance by the reading or prior that it comes from. */
 final class Ledger {
-  private record Account(String source, boolean assumed) implements Comparable<Account> {
-    @Override
-    public int compareTo(Account other) {
-      int bySource = source.compareTo(other.source);
-      return bySource != 0 ? bySource : Boolean.compare(assumed, other.assumed);
+  private final Map<Source, Double> accounts = new LinkedHashMap<>();
+
+  void add(Source source, double variance) {
+    accounts.merge(source, variance, Double::sum);
+  }
+
+  /** Books a variance under the parts of an origin, each by its share. */
+  void add(Origin origin, double variance) {
+    List<Origin.Part> parts = origin.parts();
+    if (parts.size() == 1) {
+      add(parts.getFirst().source(), variance);
+      return;
+    }
+    double whole = 0;
+    for (Origin.Part part : parts) {
+      whole += part.variance();
+    }
+    for (Origin.Part part : parts) {
+      add(part.source(), variance * part.variance() / whole);
     }
   }
 
-  private final Map<Account, Double> accounts = new TreeMap<>();
-
-  void add(String source, boolean assumed, double variance) {
-    accounts.merge(new Account(source, assumed), variance, Double::sum);
-  }
-
-  void add(Shares shares) {
-    shares.byEntry().forEach((entry, variance) -> add(entry, false, variance));
-  }
-
   void add(Ledger other) {
-    other.accounts.forEach((account, variance) -> accounts.merge(account, variance, Double::sum));
+    other.accounts.forEach(this::add);
   }
 
   double variance() {
@@ -45,9 +48,9 @@ final class Ledger {
     List<Contribution> list = new ArrayList<>();
     if (whole > 0) {
       accounts.forEach(
-          (account, variance) -> {
+          (source, variance) -> {
             if (variance > 0) {
-              list.add(new Contribution(account.source(), account.assumed(), variance / whole));
+              list.add(new Contribution(source, variance / whole));
             }
           });
     }

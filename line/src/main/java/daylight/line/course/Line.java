@@ -76,21 +76,17 @@ public record Line(
     return joint.dryProfile(places);
   }
 
+  /** Many figures at once: how sure they are, why, and what would make them surer. */
+  public Outlook outlook() {
+    return joint.outlook();
+  }
+
   /**
-   * The entries and assumptions that {@link #fall} rests on, largest share of its variance first.
+   * The readings and assumptions that a figure rests on, largest share of its variance first; none
+   * where it is not known.
    */
-  public List<Contribution> whyFall(Place from, Place to) {
-    return joint.whyFall(from, to);
-  }
-
-  /** What the position in plan of a place rests on, largest share of its variance first. */
-  public List<Contribution> whySpot(Place place) {
-    return joint.whySpot(place);
-  }
-
-  /** What the depth of a place below the ground rests on, largest share of its variance first. */
-  public List<Contribution> whyDepth(Place place) {
-    return joint.whyDepth(place);
+  public List<Contribution> why(Wanted wanted) {
+    return outlook().why(wanted);
   }
 
   /**
@@ -106,7 +102,7 @@ public record Line(
 
   /** A figure as it is known now; empty where it is not known. */
   public Optional<Measured> now(Wanted wanted) {
-    return joint.now(wanted);
+    return outlook().now(wanted);
   }
 
   /**
@@ -114,7 +110,7 @@ public record Line(
    * have. Empty where the figure is not known or the measurement would tell nothing.
    */
   public Optional<Measured> after(Wanted wanted, Extra extra) {
-    return joint.after(wanted, extra);
+    return outlook().after(wanted, extra);
   }
 
   /** The spots that nothing else checks; empty where there are none. */

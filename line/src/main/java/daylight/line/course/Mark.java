@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * is, how high the ground or the invert is there.
  *
  * @param id the locate, exposure or node
+ * @param sort which of these it is
  * @param visit the label of the visit; empty for a node
  * @param position how it is placed along the pipe
  * @param surface the surface it was measured from; null for a node
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 record Mark(
     Id id,
+    Source.Sort sort,
     String visit,
     Position position,
     @Nullable String surface,
@@ -51,8 +53,19 @@ record Mark(
     record ByReceiver(double shown, double raised, double noise, double distortion)
         implements DepthRead {}
 
-    /** A tape to the pipe: {@code above} is how far what was touched lies above the invert. */
-    record ByTape(double below, double above, double sd) implements DepthRead {}
+    /**
+     * A tape to the pipe: {@code above} is how far what was touched lies above the invert.
+     *
+     * @param tapeSd standard uncertainty of the tape
+     * @param boreSd that of the bore by which the bottom lies below what was touched
+     * @param bored the reach of that bore; null where the bottom itself was touched
+     */
+    record ByTape(double below, double above, double tapeSd, double boreSd, @Nullable Id bored)
+        implements DepthRead {
+      double sd() {
+        return boreSd == 0 ? tapeSd : StrictMath.hypot(tapeSd, boreSd);
+      }
+    }
   }
 
   String label() {

@@ -8,6 +8,7 @@ import daylight.line.book.Locate;
 import daylight.line.book.Material;
 import daylight.line.book.Node;
 import daylight.line.book.Priors;
+import daylight.line.book.Reach;
 import daylight.line.book.Visit;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Measured;
@@ -133,6 +134,7 @@ final class Marks {
     marks.add(
         new Mark(
             locate.id(),
+            Source.Sort.LOCATE,
             visit.label(),
             new Mark.Position.ByCable(
                 walk, cable, locate.moving(), layout.named("behind/" + visit.label())),
@@ -189,6 +191,7 @@ final class Marks {
     marks.add(
         new Mark(
             exposure.id(),
+            Source.Sort.EXPOSURE,
             visit.label(),
             new Mark.Position.ByCable(walk, cable, Finding.Moving.PUSHING, -1),
             exposure.surface(),
@@ -204,16 +207,21 @@ final class Marks {
     }
     Reading invert = exposure.invert();
     if (invert != null) {
-      return new Mark.DepthRead.ByTape(invert.value(), 0, priors.sd(Priors.Kind.EXPOSURE, invert));
+      return new Mark.DepthRead.ByTape(
+          invert.value(), 0, priors.sd(Priors.Kind.EXPOSURE, invert), 0, null);
     }
     Reading crown = exposure.crown();
-    Reading bore = layout.tree().limbs().get(walk.limbs().getFirst()).reach().bore();
+    Reach reach = layout.tree().limbs().get(walk.limbs().getFirst()).reach();
+    Reading bore = reach.bore();
     if (crown == null || bore == null) {
       return null;
     }
-    double sd =
-        StrictMath.hypot(priors.sd(Priors.Kind.EXPOSURE, crown), priors.sd(Priors.Kind.BORE, bore));
-    return new Mark.DepthRead.ByTape(crown.value(), bore.value(), sd);
+    return new Mark.DepthRead.ByTape(
+        crown.value(),
+        bore.value(),
+        priors.sd(Priors.Kind.EXPOSURE, crown),
+        priors.sd(Priors.Kind.BORE, bore),
+        reach.id());
   }
 
   /** Every end of a limb counts as a mark: its spot, its ground and its invert may be known. */
@@ -235,7 +243,15 @@ final class Marks {
       boolean ground = layout.heights() && levelled(label, Level.Part.GROUND);
       marks.add(
           new Mark(
-              node.id(), "", new Mark.Position.AtEnd(limb, far), null, null, null, null, ground));
+              node.id(),
+              Source.Sort.NODE,
+              "",
+              new Mark.Position.AtEnd(limb, far),
+              null,
+              null,
+              null,
+              null,
+              ground));
     }
   }
 

@@ -90,7 +90,7 @@ final class PipeEquations {
     double turn = model.priors().sd(Priors.Kind.JUNCTION_TURN, 0);
     double expected = value(on, at, Knots.BEARING) + (parent < 0 || meets ? Math.PI : 0);
     equations.suppose(
-        Priors.Kind.JUNCTION_TURN.id(),
+        Priors.Kind.JUNCTION_TURN,
         difference(limb, on, at, Knots.BEARING),
         Angles.wrap(expected - value(limb, 0, Knots.BEARING)),
         parent < 0 ? THROUGH_ROOT : meets ? Math.sqrt(2) * turn : turn);
@@ -105,7 +105,7 @@ final class PipeEquations {
   }
 
   private void anywhere(int which) {
-    equations.assume(Equations.NOBODY, unknown(0, 0, which), -value(0, 0, which), ANYWHERE);
+    equations.assume(Origin.NOBODY, unknown(0, 0, which), -value(0, 0, which), ANYWHERE);
   }
 
   private Gradient difference(int limb, int on, int at, int which) {
@@ -116,12 +116,12 @@ final class PipeEquations {
 
   private void same(int limb, int on, int at, int which, double sd) {
     double off = value(on, at, which) - value(limb, 0, which);
-    equations.suppose(Priors.Kind.JUNCTION_TURN.id(), difference(limb, on, at, which), off, sd);
+    equations.suppose(Priors.Kind.JUNCTION_TURN, difference(limb, on, at, which), off, sd);
   }
 
   private void pitch(int limb, int i) {
     equations.assume(
-        Priors.Kind.FALL.id(),
+        Priors.Kind.FALL,
         unknown(limb, i, Knots.PITCH),
         -value(limb, i, Knots.PITCH),
         model.priors().sd(Priors.Kind.FALL, 0));
@@ -137,9 +137,6 @@ final class PipeEquations {
     double gamma = (shape.pitch(limb, i - 1) + shape.pitch(limb, i)) / 2;
     double turned = value(limb, i, Knots.BEARING) - value(limb, i - 1, Knots.BEARING);
     double tipped = shape.pitch(limb, i) - shape.pitch(limb, i - 1);
-    String source = bends.source != null ? bends.source : straight.id();
-    boolean assumed = bends.source == null;
-
     double wander =
         square(model.priors().of(straight).a())
             + model.setAside().loose(limb, knots.t0(limb, i - 1), h0);
@@ -147,12 +144,11 @@ final class PipeEquations {
     turn.add(unknown(limb, i - 1, Knots.BEARING), -1);
     equations.add(
         new Equations.Row(
-            source,
-            assumed,
+            bends.sideways.turning(straight, wander * h0),
             turn,
             bends.turn - turned,
             Math.sqrt(wander * h0 + bends.turnVariance),
-            assumed ? new Equations.About.TurnTo(limb, i) : null,
+            bends.sideways.isEmpty() ? new Equations.About.TurnTo(limb, i) : null,
             null));
 
     Shape.Point a = shape.knot(limb, i - 1);
@@ -183,21 +179,17 @@ final class PipeEquations {
         across, limb, i, Knots.BEARING, -(v[0] * StrictMath.sin(psi) + v[1] * StrictMath.cos(psi)));
     across.add(bends.acrossBy, -1);
     put(
-        source,
-        assumed,
+        bends.sideways.moving(straight, wander * h0 * h0 * h0 / 12),
         across,
         bends.across - dot(right, v),
         Math.sqrt(wander * h0 * h0 * h0 / 12 + bends.acrossVariance));
 
     if (layout.heights()) {
       double climb = square(model.priors().of(grade).a());
-      String tipSource = bends.tipSource != null ? bends.tipSource : grade.id();
-      boolean tipAssumed = bends.tipSource == null;
       Gradient tip = Equations.one(unknown(limb, i, Knots.PITCH));
       tip.add(unknown(limb, i - 1, Knots.PITCH), -1);
       put(
-          tipSource,
-          tipAssumed,
+          bends.upright.turning(grade, climb * h0),
           tip,
           bends.tip - tipped,
           Math.sqrt(climb * h0 + bends.tipVariance));
@@ -210,8 +202,7 @@ final class PipeEquations {
       halves(above, limb, i, Knots.BEARING, dot(turnedNormal, v));
       above.add(bends.aboveBy, -1);
       put(
-          tipSource,
-          tipAssumed,
+          bends.upright.moving(grade, climb * h0 * h0 * h0 / 12),
           above,
           bends.above - dot(byGamma, v),
           Math.sqrt(climb * h0 * h0 * h0 / 12 + bends.aboveVariance));
@@ -261,8 +252,7 @@ final class PipeEquations {
     double sd = Math.sqrt(loose * h0 + square(bends.along * h));
     equations.add(
         new Equations.Row(
-            straight.id(),
-            true,
+            Origin.of(straight),
             gradient,
             chord - dot(d, v),
             sd,
@@ -298,20 +288,20 @@ final class PipeEquations {
       double length0 = layout.length0(limb);
       double sd = model.priors().sd(Priors.Kind.TAPE, stated) / length0;
       put(
-          layout.tree().limbs().get(limb).reach().label(),
-          false,
+          Origin.of(
+              layout.tree().limbs().get(limb).reach().id(), Source.Sort.REACH, Source.Part.LENGTH),
           Equations.one(unknown),
           stated.value() / length0 - 1 - x[unknown],
           sd);
     } else if (model.lengths().met()[limb]) {
-      equations.assume(Priors.Kind.COUNTER_READING.id(), unknown, -x[unknown], MET);
+      equations.assume(Priors.Kind.COUNTER_READING, unknown, -x[unknown], MET);
     } else if (!model.lengths().measured()[limb]) {
-      equations.assume(Priors.Kind.COUNTER_READING.id(), unknown, -x[unknown], HELD);
+      equations.assume(Priors.Kind.COUNTER_READING, unknown, -x[unknown], HELD);
     }
   }
 
-  private void put(String source, boolean assumed, Gradient gradient, double misfit, double sd) {
-    equations.add(new Equations.Row(source, assumed, gradient, misfit, sd, null, null));
+  private void put(Origin origin, Gradient gradient, double misfit, double sd) {
+    equations.add(new Equations.Row(origin, gradient, misfit, sd, null, null));
   }
 
   private static double dot(double[] a, double[] b) {

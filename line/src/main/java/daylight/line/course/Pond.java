@@ -2,6 +2,7 @@ package daylight.line.course;
 
 import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
+import daylight.line.book.Id;
 import daylight.line.book.Pass;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
@@ -54,13 +55,13 @@ record Pond(String name, List<Sounding> soundings) {
   /**
    * One thing known of a pond.
    *
-   * @param label of the finding that tells it
+   * @param id of the finding that tells it
    * @param depth of the water there, metres; 0 where it begins or ends
    * @param sd standard uncertainty of that depth
    * @param readingSd standard uncertainty of the counter reading, metres
    */
   record Sounding(
-      String label,
+      Id id,
       Walk walk,
       int limb,
       double reading,
@@ -182,7 +183,7 @@ record Pond(String name, List<Sounding> soundings) {
       int limb = walk.at(start, reading, finding.moving(), -1).limb();
       double readingSd = priors.sd(Priors.Kind.COUNTER_READING, reading);
       return new Sounding(
-          finding.id().label(), walk, limb, reading, finding.moving(), depth, sd, readingSd);
+          finding.id(), walk, limb, reading, finding.moving(), depth, sd, readingSd);
     }
 
     /**

@@ -60,9 +60,19 @@ final class Solved {
 
   /** Length of a limb with its uncertainty, metres. */
   Measured length(int limb) {
+    return measured(lengthOf(limb));
+  }
+
+  /** Length of a limb, metres. */
+  Figure lengthOf(int limb) {
     Gradient gradient = new Gradient();
     gradient.add(layout.stretch(limb), layout.length0(limb));
-    return measured(Figure.of(shape.length(limb), gradient));
+    return Figure.of(shape.length(limb), gradient);
+  }
+
+  /** Whether a place is on it. */
+  boolean has(Place place) {
+    return layout.tree().indexOf(place.reach()) >= 0;
   }
 
   /** Where a place is on its limb: its distance from the root's side and that one's derivatives. */
@@ -101,16 +111,17 @@ final class Solved {
     return new Measured(figure.value(), Math.max(SUREST, Math.sqrt(Math.max(0, variance))));
   }
 
-  /** What a figure's variance comes from. */
-  List<Contribution> why(Figure... figures) {
-    Ledger ledger = new Ledger();
-    for (Figure figure : figures) {
-      ledger.add(fit.equations().ledger(fit.factor().follows(figure.gradient())));
-      if (figure.looseSource() != null && figure.loose() > 0) {
-        ledger.add(figure.looseSource(), true, figure.loose());
-      }
+  /**
+   * What a figure's variance comes from.
+   *
+   * @param follows how the unknowns follow it
+   */
+  Ledger ledger(Figure figure, double[] follows) {
+    Ledger ledger = fit.equations().ledger(follows);
+    for (Figure.Loose loose : figure.beyond()) {
+      ledger.add(new Source.OfPrior(loose.from()), loose.variance());
     }
-    return ledger.contributions();
+    return ledger;
   }
 
   /**

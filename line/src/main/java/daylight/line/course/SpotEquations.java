@@ -6,7 +6,6 @@ import daylight.line.book.Visit;
 import daylight.line.normal.Gradient;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.CoordinateWeight;
-import daylight.line.survey.Covariance2;
 import daylight.line.survey.PlanPoint;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,10 +45,13 @@ final class SpotEquations {
   /**
    * What a spot errs by beyond the survey, and all of it as a lower triangle.
    *
-   * @param beyond covariance of receiver and counter
+   * @param noise variance of receiver and foot, either way
+   * @param alongEast how far the error of the counter moves it east
+   * @param alongNorth the same to the north
    * @param l11 of the factor of own and beyond together, as the others
    */
-  private record Errors(Covariance2 beyond, double l11, double l21, double l22) {}
+  private record Errors(
+      double noise, double alongEast, double alongNorth, double l11, double l21, double l22) {}
 
   void add() {
     Adjusted survey = model.survey();
@@ -60,12 +62,13 @@ final class SpotEquations {
     List<Pinned> spotted = model.spotted();
     List<Errors> errors = new ArrayList<>();
     var block =
-        new Equations.Block((weights, ledger) -> book(weights, ledger, spotted, errors, survey));
+        new Equations.Block(
+            (weights, ledger) ->
+                book(weights, ledger, spotted, errors, survey, model.gathered().surveyed()));
     for (int column = 0; column < common.columns(); column++) {
       int unknown = model.layout().named(Gathered.planError(column));
       equations.add(
-          new Equations.Row(
-              Equations.NOBODY, true, Equations.one(unknown), -x[unknown], 1, null, null));
+          new Equations.Row(Origin.NOBODY, Equations.one(unknown), -x[unknown], 1, null, null));
     }
     for (int i = 0; i < spotted.size(); i++) {
       Pinned pin = spotted.get(i);
@@ -84,9 +87,8 @@ final class SpotEquations {
       rest.add(north);
       rest.add(east, -lean);
       var about = new Equations.About.SpotOf(pin);
-      String label = pin.mark().label();
-      equations.add(new Equations.Row(label, false, east, de, e.l11, about, block));
-      equations.add(new Equations.Row(label, false, rest, dn - lean * de, e.l22, about, block));
+      equations.add(new Equations.Row(Origin.NOBODY, east, de, e.l11, about, block));
+      equations.add(new Equations.Row(Origin.NOBODY, rest, dn - lean * de, e.l22, about, block));
     }
     if (!spotted.isEmpty()) {
       equations.add(block);
@@ -107,20 +109,22 @@ final class SpotEquations {
 
   private Errors errors(Pinned pin, double[] own) {
     double noise = noise(model, pin.mark()) * model.setAside().spotFactor(pin.mark().id());
-    double xx = noise * noise;
+    double alongEast = 0;
+    double alongNorth = 0;
     double xy = 0;
-    double yy = xx;
     if (pin.mark().position() instanceof Mark.Position.ByCable by) {
       double along = model.priors().sd(Priors.Kind.COUNTER_READING, by.cable());
       double[] d = reference.direction(pin.limb(), pin.knot());
-      xx += square(along * d[0]);
-      xy += along * along * d[0] * d[1];
-      yy += square(along * d[1]);
+      alongEast = along * d[0];
+      alongNorth = along * d[1];
+      xy = along * along * d[0] * d[1];
     }
+    double xx = noise * noise + square(alongEast);
+    double yy = noise * noise + square(alongNorth);
     double l11 = Math.sqrt(own[0] + xx);
     double l21 = (own[1] + xy) / l11;
     double l22 = Math.sqrt(own[3] + yy - l21 * l21);
-    return new Errors(new Covariance2(xx, xy, xy, yy), l11, l21, l22);
+    return new Errors(noise * noise, alongEast, alongNorth, l11, l21, l22);
   }
 
   private static void book(
@@ -128,19 +132,25 @@ final class SpotEquations {
       Ledger ledger,
       List<Pinned> spotted,
       List<Errors> errors,
-      Adjusted survey) {
+      Adjusted survey,
+      Surveyed surveyed) {
     List<CoordinateWeight> terms = new ArrayList<>();
     for (int i = 0; i < spotted.size(); i++) {
       Errors e = errors.get(i);
       double wy = weights.get(2 * i + 1) / e.l22;
       double wx = weights.get(2 * i) / e.l11 - wy * e.l21 / e.l11;
-      String label = spotted.get(i).mark().label();
-      Covariance2 c = e.beyond;
-      double variance = wx * wx * c.xx() + 2 * wx * wy * c.xy() + wy * wy * c.yy();
-      ledger.add(label, false, variance);
-      terms.add(new CoordinateWeight(label, wx, wy));
+      Mark mark = spotted.get(i).mark();
+      ledger.add(
+          new Source.OfEntry(mark.id(), mark.sort(), Source.Part.SPOT),
+          e.noise * (wx * wx + wy * wy));
+      if (mark.onCable()) {
+        ledger.add(
+            new Source.OfEntry(mark.id(), mark.sort(), Source.Part.CABLE),
+            square(wx * e.alongEast + wy * e.alongNorth));
+      }
+      terms.add(new CoordinateWeight(mark.label(), wx, wy));
     }
-    ledger.add(survey.sharesOf(terms));
+    surveyed.ties(survey.sharesOf(terms), ledger);
   }
 
   /** How far the spot on the ground may be from the true place above the transmitter, metres. */

@@ -3,6 +3,7 @@ package daylight.line.course;
 import daylight.line.book.Bend;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
+import daylight.line.book.Id;
 import daylight.line.book.Pass;
 import daylight.line.book.Priors;
 import daylight.line.book.Visit;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A bend that was seen on a limb of the tree, by one pass or by several.
  *
- * @param label of the first entry that notes it
+ * @param id of the first entry that notes it
  * @param limb the limb it is on
  * @param walk of the pass that saw it first
  * @param reading of that pass's counter there, metres
@@ -24,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param again where other passes saw it
  */
 record Turn(
-    String label,
+    Id id,
     int limb,
     Walk walk,
     double reading,
@@ -50,7 +51,7 @@ record Turn(
   }
 
   /** The same bend seen by another pass. */
-  record Again(String label, Walk walk, double reading, double readingSd) {
+  record Again(Id id, Walk walk, double reading, double readingSd) {
     Walk.Reached at(int limb, double[] x) {
       return walk.on(limb, x, reading, Finding.Moving.PUSHING, -1);
     }
@@ -159,9 +160,9 @@ record Turn(
     double weight = 1 / (sd * sd);
     double more = 1 / (other.sd * other.sd);
     List<Again> all = new ArrayList<>(again);
-    all.add(new Again(other.label, other.walk, other.reading, other.readingSd));
+    all.add(new Again(other.id, other.walk, other.reading, other.readingSd));
     return new Turn(
-        label,
+        id,
         limb,
         walk,
         reading,
@@ -178,7 +179,7 @@ record Turn(
     @Nullable Double stated = bend.angle().sd();
     double sd = stated != null ? stated : priors.sd(Priors.Kind.BEND_ANGLE, bend.angle().value());
     return new Turn(
-        bend.label(),
+        bend.id(),
         at.limb(),
         walk,
         reading,

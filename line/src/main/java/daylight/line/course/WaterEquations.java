@@ -25,7 +25,7 @@ final class WaterEquations {
   void add() {
     for (Pond pond : model.gathered().ponds()) {
       int level = model.layout().named(pond.name());
-      equations.assume(Equations.NOBODY, level, -x[level], ANYWHERE);
+      equations.assume(Origin.NOBODY, level, -x[level], ANYWHERE);
       for (Pond.Sounding sounding : pond.soundings()) {
         sounded(level, sounding);
       }
@@ -40,13 +40,15 @@ final class WaterEquations {
     gradient.add(spot.up(), -1);
     double grade = model.priors().of(model.grade(at.limb())).a();
     double slope = shape.tangent(at.limb(), at.t())[2];
-    double sd =
-        Math.sqrt(
-            square(sounding.sd())
-                + square(slope * sounding.readingSd())
-                + shape.sag(at.limb(), at.t(), grade));
-    equations.observe(
-        sounding.label(), gradient, sounding.depth() - (x[level] - spot.point().up()), sd);
+    double slid = slope * sounding.readingSd();
+    double sag = shape.sag(at.limb(), at.t(), grade);
+    double sd = Math.sqrt(square(sounding.sd()) + square(slid) + sag);
+    Origin origin =
+        Origin.of(
+            Origin.part(sounding.id(), Source.Sort.FINDING, Source.Part.DEPTH, sounding.sd()),
+            Origin.part(sounding.id(), Source.Sort.FINDING, Source.Part.CABLE, slid),
+            Origin.part(model.grade(at.limb()), Math.sqrt(sag)));
+    equations.observe(origin, gradient, sounding.depth() - (x[level] - spot.point().up()), sd);
   }
 
   /** The level of every pond where the bottom lies as first guessed. */

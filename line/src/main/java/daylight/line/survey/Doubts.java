@@ -76,7 +76,7 @@ final class Doubts {
     return Statement.of(
         key,
         new Argument.Label(misread.entry()),
-        term("reading", misread.quantity()),
+        term("measured", misread.quantity()),
         new Argument.Several(written.isEmpty() ? List.of() : List.of(new Argument.Text(written))),
         by(misread),
         new Argument.Term(misread.blunder() > 0 ? "survey.too_much" : "survey.too_little"),

@@ -141,7 +141,7 @@ class DerivativesTest {
       for (int row = 0; row < rows.size(); row++) {
         // A misfit is observed less modelled, so it falls as the modelled value grows.
         assertThat(by(rows.get(row).gradient(), k))
-            .as("row %d (%s), unknown %d", row, rows.get(row).source(), k)
+            .as("row %d (%s), unknown %d", row, rows.get(row).origin(), k)
             .isCloseTo(-(ahead.get(row).misfit() - back.get(row).misfit()) / (2 * H), NEAR);
       }
     }

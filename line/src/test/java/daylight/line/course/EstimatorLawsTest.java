@@ -3,6 +3,7 @@ package daylight.line.course;
 import static daylight.line.course.Known.known;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import daylight.line.book.Bend;
 import daylight.line.book.Entry;
@@ -15,12 +16,9 @@ import daylight.line.book.Visit;
 import daylight.line.measure.Measured;
 import daylight.line.measure.Reading;
 import daylight.line.survey.PlanPoint;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -101,42 +99,97 @@ class EstimatorLawsTest {
   void everyFigureSharesItsVarianceOutAmongEntriesAndAssumptionsOfTheBook(long seed) {
     FieldBook book = SimulatedProperty.of(seed).book();
     Line line = Flat.line(book);
-    Set<String> sources = sources(book);
+    Set<Source> sources = sources(book);
     List<Station> stations = stations(line);
     Place first = stations.getFirst().place();
     for (int i = 0; i < stations.size(); i += 7) {
       Place place = stations.get(i).place();
-      shared(line.whySpot(place), sources);
-      shared(line.whyDepth(place), sources);
+      shared(line, new Wanted.Across(place), sources);
+      shared(line, new Wanted.Widest(place), sources);
+      shared(line, new Wanted.Depth(place), sources);
       if (i > 0) {
-        shared(line.whyFall(first, place), sources);
+        shared(line, new Wanted.Fall(first, place), sources);
       }
     }
   }
 
-  private static void shared(List<Contribution> why, Set<String> sources) {
+  private static void shared(Line line, Wanted figure, Set<Source> sources) {
+    List<Contribution> why = line.why(figure);
     assertThat(why).isNotEmpty().allMatch(c -> c.share() > 0);
     assertThat(why.stream().mapToDouble(Contribution::share).sum()).isCloseTo(1, within(1e-9));
+    assertThat(why).extracting(Contribution::source).doesNotHaveDuplicates();
     assertThat(why).extracting(Contribution::source).allMatch(sources::contains);
+    // What is shared out is all of the variance: nothing of it goes unbooked, nothing twice.
+    double variance = Math.pow(line.now(figure).orElseThrow().sd(), 2);
+    assertThat(((JointOfLines) line.joint()).booked(figure))
+        .isCloseTo(variance, withinPercentage(0.01));
   }
 
-  private static Set<String> sources(FieldBook book) {
-    Set<String> sources =
-        Arrays.stream(Priors.Kind.values())
-            .map(Priors.Kind::id)
-            .collect(Collectors.toCollection(TreeSet::new));
-    book.site().nodes().forEach(node -> sources.add(node.label()));
-    book.site().reaches().forEach(reach -> sources.add(reach.label()));
+  private static Set<Source> sources(FieldBook book) {
+    Set<Source> sources = new HashSet<>();
+    for (Priors.Kind kind : Priors.Kind.values()) {
+      sources.add(new Source.OfPrior(kind));
+    }
+    take(book.site().nodes(), Source.Sort.NODE, sources);
+    take(book.site().reaches(), Source.Sort.REACH, sources);
+    take(book.visits(), Source.Sort.VISIT, sources);
     for (Visit visit : book.visits()) {
-      Stream.of(visit.passes(), visit.locates(), visit.exposures(), visit.ties(), visit.levels())
-          .flatMap(List::stream)
-          .forEach(entry -> sources.add(((Entry) entry).label()));
+      take(visit.passes(), Source.Sort.PASS, sources);
+      take(visit.locates(), Source.Sort.LOCATE, sources);
+      take(visit.exposures(), Source.Sort.EXPOSURE, sources);
+      take(visit.ties(), Source.Sort.TIE, sources);
+      take(visit.levels(), Source.Sort.LEVEL, sources);
       for (Pass pass : visit.passes()) {
-        pass.findings().forEach(finding -> sources.add(finding.label()));
-        pass.bends().forEach(bend -> sources.add(bend.label()));
+        take(pass.findings(), Source.Sort.FINDING, sources);
+        take(pass.bends(), Source.Sort.BEND, sources);
+        take(pass.counterChecks(), Source.Sort.COUNTER_CHECK, sources);
       }
     }
     return sources;
+  }
+
+  private static void take(List<? extends Entry> entries, Source.Sort sort, Set<Source> sources) {
+    for (Entry entry : entries) {
+      for (Source.Part part : Source.Part.values()) {
+        sources.add(new Source.OfEntry(entry.id(), sort, part));
+      }
+    }
+  }
+
+  /** One label in two sections: each entry answers for itself. */
+  @Test
+  void entriesOfOneLabelAreNotMixed() {
+    Push bent = Flat.push().bend(9, 0.4, Bend.Sense.RIGHT);
+    Line line = Flat.line(Flat.book(bent, d -> Flat.locate(d, "P1-B1", 12), 4, 9, 16));
+
+    List<Contribution> why = line.why(new Wanted.Across(new Place("R1", 11)));
+
+    assertThat(share(why, Source.Sort.BEND, "P1-B1")).isPositive();
+    assertThat(share(why, Source.Sort.LOCATE, "P1-B1")).isPositive();
+  }
+
+  private static double share(List<Contribution> why, Source.Sort sort, String label) {
+    return why.stream()
+        .filter(
+            c ->
+                c.source() instanceof Source.OfEntry entry
+                    && entry.sort() == sort
+                    && entry.id().label().equals(label))
+        .mapToDouble(Contribution::share)
+        .sum();
+  }
+
+  /** A tape held against the counter takes its share from what is usual of counters. */
+  @Test
+  void aCounterCheckAnswersForTheScaleItPutRight() {
+    Push checked = Flat.push().check(10, 10.05);
+    Wanted length = new Wanted.Length("R1");
+
+    List<Contribution> plain = Flat.line(Flat.book(Flat.push(), 4, 9)).why(length);
+    List<Contribution> with = Flat.line(Flat.book(checked, 4, 9)).why(length);
+
+    assertThat(share(plain, Source.Sort.COUNTER_CHECK, "P1-K1")).isZero();
+    assertThat(share(with, Source.Sort.COUNTER_CHECK, "P1-K1")).isPositive();
   }
 
   @ParameterizedTest

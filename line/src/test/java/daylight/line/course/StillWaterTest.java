@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import daylight.line.book.FieldBook;
 import daylight.line.book.Finding;
+import daylight.line.book.Id;
 import daylight.line.book.Pass;
 import daylight.line.book.Place;
 import daylight.line.book.Where;
@@ -120,8 +121,13 @@ class StillWaterTest {
   void theFindingHasItsShareInTheFall() {
     FieldBook book = Flat.book(watered(Map.of("still", "yes"), Map.of()), 3, 17);
 
-    assertThat(Flat.line(book).whyFall(FROM, TO))
-        .anyMatch(share -> share.source().equals("P1-F1") && !share.assumed());
+    assertThat(Flat.line(book).why(new Wanted.Fall(FROM, TO)))
+        .anyMatch(
+            share ->
+                share.source() instanceof Source.OfEntry(Id id, Source.Sort sort, Source.Part part)
+                    && id.label().equals("P1-F1")
+                    && sort == Source.Sort.FINDING
+                    && part == Source.Part.DEPTH);
   }
 
   /**

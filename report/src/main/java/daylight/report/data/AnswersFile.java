@@ -8,11 +8,11 @@ import daylight.line.answer.Caution;
 import daylight.line.answer.Evidence;
 import daylight.line.answer.Opening;
 import daylight.line.answer.StopOrder;
+import daylight.line.answer.Why;
 import daylight.line.book.Finding;
 import daylight.line.condition.CodeRow;
 import daylight.line.condition.CodeTable;
 import daylight.line.condition.Seen;
-import daylight.line.course.Contribution;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Run;
 import daylight.line.course.Station;
@@ -73,6 +73,8 @@ public final class AnswersFile {
         "tests", new TestsJson(new ConnectionWords(words, subject.book())).of(answers.proving()));
     ArrayNode digs = root.putArray("digs");
     answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
+    ArrayNode why = root.putArray("why");
+    Why.all(subject.book(), subject.line(), answers).forEach(one -> why.add(WhyJson.of(one)));
     root.set("grades", new GradeJson(words).scheme(subject.rules().grades()));
     codes(root);
     ArrayNode findings = root.putArray("findings");
@@ -177,7 +179,7 @@ public final class AnswersFile {
     ArrayNode evidence = json.putArray("evidence");
     answer.evidence().forEach(one -> evidence.add(evidence(one)));
     ArrayNode shares = json.putArray("contributions");
-    answer.contributions().forEach(share -> shares.add(share(share)));
+    answer.contributions().forEach(share -> shares.add(WhyJson.share(share)));
     cautions(json.putArray("cautions"), answer.cautions());
     return json;
   }
@@ -214,7 +216,8 @@ public final class AnswersFile {
         json.set("size", seen.size() == null ? null : ArgumentJson.of(seen.size()));
       }
       case Evidence.Noted noted -> {
-        json.put("kind", "noted").put("entry", noted.entry());
+        json.put("kind", "noted").put("entry", noted.entry().label());
+        json.put("id", noted.entry().uuid().toString());
         json.set("what", ArgumentJson.of(noted.what()));
       }
       case Evidence.Rule rule -> {
@@ -224,13 +227,6 @@ public final class AnswersFile {
       }
     }
     return json.put("sentence", evidenceWords.say(evidence));
-  }
-
-  private static ObjectNode share(Contribution share) {
-    return Json.object()
-        .put("source", share.source())
-        .put("assumed", share.assumed())
-        .put("share", Json.number(share.share()));
   }
 
   private static ObjectNode stretch(FallStretch stretch) {

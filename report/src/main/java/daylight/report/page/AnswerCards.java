@@ -7,18 +7,23 @@ import daylight.line.answer.Evidence;
 import daylight.line.answer.FigureKey;
 import daylight.line.answer.Question;
 import daylight.line.answer.State;
+import daylight.line.book.Place;
 import daylight.line.course.Contribution;
+import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
+import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.EvidenceWords;
+import daylight.report.words.SourceWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The seven answers of a line, one card each. */
@@ -28,16 +33,30 @@ public final class AnswerCards {
 
   private final Subject subject;
   private final Words words;
+  private final SourceWords sources;
   private final @Nullable Exhibits exhibits;
+  private final @Nullable Trail trail;
 
-  /** The cards of a page that numbers neither figures nor tables. */
-  public AnswerCards(Subject subject) {
-    this(subject, null);
+  /** Where a page leads to beside its own tables. */
+  public interface Trail {
+    /** To the moment of the footage that shows something; empty where none does. */
+    Optional<Tag> moment(PlacedFinding placed);
   }
 
-  AnswerCards(Subject subject, @Nullable Exhibits exhibits) {
+  /** The cards of a page on which all that answers rest on can be walked to. */
+  public AnswerCards(Subject subject, Trail trail) {
+    this(subject, null, trail);
+  }
+
+  AnswerCards(Subject subject, Exhibits exhibits) {
+    this(subject, exhibits, null);
+  }
+
+  private AnswerCards(Subject subject, @Nullable Exhibits exhibits, @Nullable Trail trail) {
+    this.trail = trail;
     this.subject = subject;
     this.words = subject.words();
+    this.sources = new SourceWords(words);
     this.exhibits = exhibits;
   }
 
@@ -48,11 +67,11 @@ public final class AnswerCards {
             : words.say("report.answers.line", new Argument.Text(line.line()));
     int at = subject.answers().lines().indexOf(line);
     Tag section = Html.section(at == 0 ? "answers" : "answers-" + (at + 1), heading);
-    line.answers().forEach(answer -> section.add(card(answer)));
+    line.answers().forEach(answer -> section.add(card(line.line(), answer)));
     return section;
   }
 
-  private Tag card(Answer answer) {
+  private Tag card(String line, Answer answer) {
     Tag card =
         Tag.of("article")
             .with("class", "answer")
@@ -62,11 +81,11 @@ public final class AnswerCards {
                     .add(Tag.of("h3", words.word(answer.question())))
                     .add(badges(answer)))
             .add(Tag.of("p", words.say(answer.headline())).with("class", "lead"));
-    return card.addAll(grounds(answer));
+    return card.addAll(grounds(line, answer));
   }
 
   /** What stands behind the sentence: reasons, what to measure, cautions, evidence, doubt. */
-  public List<Tag> grounds(Answer answer) {
+  public List<Tag> grounds(String line, Answer answer) {
     List<Tag> grounds = new ArrayList<>();
     answer.reasons().forEach(reason -> grounds.add(Tag.of("p", words.say(reason))));
     see(grounds, answer.question());
@@ -81,7 +100,11 @@ public final class AnswerCards {
         "care",
         Html.items(answer.cautions().stream().map(Caution::key).map(words::word)));
     block(grounds, "report.evidence", "basis", evidence(answer.evidence()));
-    block(grounds, "report.shares", "basis", Html.items(shares(answer.contributions()).stream()));
+    if (trail == null) {
+      block(grounds, "report.shares", "basis", Html.items(shares(answer.contributions()).stream()));
+    } else {
+      new WhyTold(subject).of(line, answer).ifPresent(grounds::add);
+    }
     return grounds;
   }
 
@@ -120,12 +143,51 @@ public final class AnswerCards {
   }
 
   private Tag item(String text, Evidence evidence) {
+    Trail leads = trail;
+    if (leads != null) {
+      return linked(leads, text, evidence);
+    }
     Tag item = Tag.of("li", text);
     Exhibits numbered = exhibits;
     if (numbered != null && evidence instanceof Evidence.Seen seen) {
       numbered.still(seen.finding()).ifPresent(id -> item.text(", ").add(numbered.link(id)));
     }
     return item;
+  }
+
+  /** Leads to the place on the drawings, to the row of the reading, to footage, to the rule. */
+  private Tag linked(Trail leads, String text, Evidence evidence) {
+    return switch (evidence) {
+      case Evidence.Figure figure -> {
+        Place at = figure.at();
+        yield at == null ? Tag.of("li", text) : Tag.of("li").add(place(at, text));
+      }
+      case Evidence.Seen seen -> {
+        Tag item = Tag.of("li").add(place(seen.at(), text));
+        Optional<PlacedFinding> placed =
+            Captions.findings(subject).stream()
+                .filter(one -> one.finding().label().equals(seen.finding()))
+                .findFirst();
+        placed.ifPresent(
+            one ->
+                item.text(" ")
+                    .add(
+                        Anchors.link(
+                            "finding-" + one.finding().id().uuid(), words.word("why.row"))));
+        placed.flatMap(leads::moment).ifPresent(link -> item.text(" ").add(link));
+        yield item;
+      }
+      case Evidence.Noted noted ->
+          Tag.of("li").add(Anchors.link(Anchors.entry(noted.entry().uuid()), text));
+      case Evidence.Rule rule -> Tag.of("li").add(Anchors.link(Anchors.rule(rule), text));
+    };
+  }
+
+  private static Tag place(Place at, String text) {
+    return Anchors.link("line", text)
+        .with("class", "to-place")
+        .with("data-place", at.reach())
+        .with("data-distance", at.distance());
   }
 
   /** A distance along the pipe says nothing that the sentence has not said; it is in the data. */
@@ -174,11 +236,6 @@ public final class AnswerCards {
     return words.say(
         contribution.assumed() ? "report.share.assumed" : "report.share.entry",
         new Argument.Quantity(Dimension.SHARE, contribution.share()),
-        new Argument.Text(source(contribution)));
-  }
-
-  private String source(Contribution contribution) {
-    String prior = "priors." + contribution.source().toLowerCase(Locale.ROOT).replace('-', '_');
-    return contribution.assumed() && words.has(prior) ? words.word(prior) : contribution.source();
+        new Argument.Text(sources.say(contribution.source())));
   }
 }

@@ -1,6 +1,5 @@
 package daylight.report.page;
 
-import daylight.line.course.CourseKey;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.fall.FallLimit;
@@ -26,11 +25,6 @@ import org.jspecify.annotations.Nullable;
  * What was seen, how each place found from the ground fits, how the line falls, what was filmed.
  */
 final class Tables {
-  /** Standard uncertainties away from the course up to which a reading fits: 95 and 99.7 %. */
-  private static final double FITS = 2;
-
-  private static final double STRETCHES = 3;
-
   /** Where the clock stands in a row of the log, one further where there are codes. */
   private static final int CLOCK = 3;
 
@@ -160,44 +154,7 @@ final class Tables {
                 new Argument.Length(Math.abs(fit.across()))),
         uncertain(fit.depth()),
         fit.depthResidual() == null ? Html.EMPTY : words.length(fit.depthResidual()),
-        fit(fit));
-  }
-
-  /** How a reading fits, whether the course leans on it, and whether a mistake in it would show. */
-  private String fit(LocateFit fit) {
-    List<String> told = new ArrayList<>();
-    String how = fit.off() <= FITS ? "fit.good" : fit.off() <= STRETCHES ? "fit.fair" : "fit.bad";
-    boolean checked =
-        (fit.spot() != null && fit.spotShows() != null)
-            || (fit.depth() != null && fit.depthShows() != null);
-    if (checked) {
-      told.add(words.word(how));
-    }
-    if (aside(fit, CourseKey.SPOT_OFF)) {
-      told.add(words.word("fit.spot_aside"));
-    }
-    if (aside(fit, CourseKey.DEPTH_OFF)) {
-      told.add(words.word("fit.depth_aside"));
-    }
-    boolean spotOpen = fit.spot() != null && fit.spotShows() == null;
-    boolean depthOpen = fit.depth() != null && fit.depthShows() == null;
-    if (spotOpen || depthOpen) {
-      told.add(
-          words.word(
-              spotOpen && depthOpen
-                  ? "fit.unchecked"
-                  : spotOpen ? "fit.spot_unchecked" : "fit.depth_unchecked"));
-    }
-    return told.isEmpty() ? Html.EMPTY : String.join(", ", told);
-  }
-
-  private boolean aside(LocateFit fit, CourseKey key) {
-    return subject.line().doubts().stream()
-        .anyMatch(
-            doubt ->
-                doubt.key() == key
-                    && doubt.arguments().getFirst() instanceof Argument.Label(String label)
-                    && label.equals(fit.entry().label()));
+        new ReadingFits(words, subject.line()).locate(fit));
   }
 
   private Tag fall() {

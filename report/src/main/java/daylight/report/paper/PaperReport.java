@@ -58,6 +58,7 @@ public final class PaperReport {
     builder.usePdfUaAccessibility(true);
     builder.useColorProfile(ColourProfile.srgb());
     builder.useReplacementText(String.valueOf(Fonts.MISSING));
+    builder.useUnicodeLineBreaker(new LineEnds());
     builder.useSVGDrawer(new Drawings(document, fonts));
     builder.withDiagnosticConsumer(told);
     useFont(builder, fonts.regular(), 400);

@@ -93,6 +93,6 @@ public final class AlongTable {
             Tag.of(
                 "td",
                 words.word("draw.strip.seen." + sample.seen().name().toLowerCase(Locale.ROOT))),
-            Tag.of("td", there.isEmpty() ? "–" : String.join("; ", there)));
+            Tag.of("td", there.isEmpty() ? "–" : words.beside(there)));
   }
 }

@@ -20,7 +20,7 @@ public record EvidenceWords(Words words, Function<Place, String> place) {
           case Evidence.Figure figure -> figure(figure);
           case Evidence.Seen seen -> seen(seen);
           case Evidence.Noted noted ->
-              words.say("evidence.noted", new Argument.Label(noted.entry()), noted.what());
+              words.say("evidence.noted", new Argument.Label(noted.entry().label()), noted.what());
           case Evidence.Rule rule ->
               words.say(
                   "evidence.rule",

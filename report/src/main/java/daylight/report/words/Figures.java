@@ -17,7 +17,8 @@ import java.util.function.Function;
 final class Figures {
   private static final double NEXT_TO_NOTHING = 1e-6;
 
-  private static final String KIND = "kind.";
+  /** What a company's own table may add to: there an id may have no words. */
+  private static final List<String> OPEN = List.of("kind.", "soil.", "surface.");
 
   private final Messages messages;
   private final Notation notation;
@@ -71,11 +72,15 @@ final class Figures {
     return quantity.dimension() == Dimension.CLOCK ? notation.clock(printed) : notation.of(printed);
   }
 
-  /** A kind of finding that no message knows is shown by its id; it came from a company's table. */
+  /** What no message knows is shown by its id, if it may come from a company's table. */
   private String term(String key) {
-    return key.startsWith(KIND)
-        ? messages.find(key).orElse(key.substring(KIND.length()))
-        : messages.get(key);
+    return OPEN.stream()
+        .filter(key::startsWith)
+        .findFirst()
+        .map(
+            start ->
+                messages.find(key).orElseGet(() -> key.substring(start.length()).replace('-', ' ')))
+        .orElseGet(() -> messages.get(key));
   }
 
   /** A slope and half of its 95 % interval, rounded up, to a tenth per cent. */

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  */
 final class Joints {
   private static final Pattern WORD =
-      Pattern.compile("\\p{javaLowerCase}[\\p{L}’]{2,}.*", Pattern.DOTALL);
+      Pattern.compile("(?:les? \\p{L}|\\p{javaLowerCase}[\\p{L}’]{2}).*", Pattern.DOTALL);
   private static final String VOWELS = "aàâeéèêiîïoôuùûyœæ";
 
   /** Beginnings with an h that is not heard; before every other h nothing is drawn together. */

@@ -47,6 +47,7 @@ class SentenceNumbersTest {
             Sureness.SURE,
             List.of(),
             List.of(new Evidence.Figure(FigureKey.WATER_DEPTH, new Argument.Length(1.26), null)),
+            null,
             List.of(),
             List.of(),
             List.of());

@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param wanted the language that the browser asks for; null where it asks for none of ours
  * @param page the address of the page itself, to choose anew on it; null where none can be chosen
  */
-record Asked(@Nullable Look chosen, @Nullable Language wanted, @Nullable String page) {
-  static Asked by(Context request) {
-    return new Asked(
+record Wish(@Nullable Look chosen, @Nullable Language wanted, @Nullable String page) {
+  static Wish by(Context request) {
+    return new Wish(
         Look.read(Remembered.get(request, Look.COOKIE)).orElse(null),
         Look.languageOf(request.header("Accept-Language")).orElse(null),
         request.path());

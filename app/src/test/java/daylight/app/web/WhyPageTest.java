@@ -1,0 +1,174 @@
+package daylight.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import daylight.app.Job;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** From an answer back to the reading: every link of every demo's page leads somewhere on it. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class WhyPageTest {
+  private static final int PHONE = 390;
+  private static final int LAPTOP = 1366;
+
+  /** A page without its media weighs no more than this, bytes. */
+  private static final int MOST = 300_000;
+
+  private final List<String> names = new ArrayList<>();
+  private Workspace.Running running;
+  private Window window;
+
+  @BeforeAll
+  void open(@TempDir Path folder) throws IOException, URISyntaxException {
+    Path demos =
+        Path.of(Objects.requireNonNull(Job.class.getResource("/daylight/app/demo")).toURI());
+    List<Property> properties = new ArrayList<>();
+    try (Stream<Path> files = Files.list(demos)) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".yaml")).sorted().toList()) {
+        String name = Property.nameOf(file);
+        names.add(name);
+        properties.add(
+            new Property(
+                name,
+                new Opened(file, Job.Settings.USUAL),
+                (book, settings, _) -> Job.answerWithoutFootage(book, settings)));
+      }
+    }
+    names.add("filmed");
+    properties.add(Filmed.property("filmed", Filmed.in(folder.resolve("filmed"))));
+    running = Workspace.start(properties, 0);
+    window = new Window();
+  }
+
+  @AfterAll
+  void close() {
+    window.close();
+    running.close();
+  }
+
+  List<String> names() {
+    return names;
+  }
+
+  private Page page(String name, int width) {
+    Page page = width == PHONE ? window.phone(width, 844) : window.page(width, 768);
+    page.navigate(running.address().resolve("/property/" + name + "/").toString());
+    return page;
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void everyLinkLeadsToSomethingOnThePage(String name) {
+    try (Page page = page(name, LAPTOP)) {
+      Object lost =
+          page.evaluate(
+              "() => [...document.querySelectorAll('main a[href^=\"#\"]')]"
+                  + ".filter((link) => link.getAttribute('href') !== '#'"
+                  + " && !document.getElementById(decodeURIComponent(link.hash.slice(1))))"
+                  + ".map((link) => link.outerHTML)");
+      assertThat((List<?>) lost).isEmpty();
+      assertThat(page.locator(".why .shares a").count()).isGreaterThan(20);
+      Object twice =
+          page.evaluate(
+              "() => { const ids = [...document.querySelectorAll('[id]')].map((one) => one.id);"
+                  + " return ids.filter((id, at) => ids.indexOf(id) !== at); }");
+      assertThat((List<?>) twice).isEmpty();
+      String places =
+          "() => [...document.querySelectorAll('a.to-place')].every((link) =>"
+              + " link.dataset.place && Number.isFinite(Number(link.dataset.distance)))";
+      assertThat((Boolean) page.evaluate(places)).isTrue();
+      assertThat(window.complained()).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void itWeighsLittle(String name) {
+    try (Page page = page(name, LAPTOP)) {
+      int bytes = page.content().getBytes(StandardCharsets.UTF_8).length;
+      System.out.printf("%s: %d bytes%n", name, bytes);
+      assertThat(bytes).isLessThanOrEqualTo(MOST);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void foldedOutItBreaksNoRuleAndNeverScrollsSideways(String name) {
+    for (int width : new int[] {PHONE, LAPTOP}) {
+      for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+        try (Page page = page(name, width)) {
+          page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+          page.evaluate(
+              "() => document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+          assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
+              .isLessThanOrEqualTo(width);
+          picture(page, name + "-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT));
+          assertThat(Window.violations(page)).isEmpty();
+        }
+      }
+    }
+  }
+
+  /** Kept where somebody wants to look at them. */
+  private static void picture(Page page, String name) {
+    String folder = System.getProperty("daylight.pictures");
+    if (folder != null) {
+      page.screenshot(
+          new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of(folder, name + ".png")));
+    }
+  }
+
+  @Test
+  void byKeyboardFromAnAnswerToItsReading() {
+    try (Page page = page(names.getFirst(), LAPTOP)) {
+      Locator answer = page.locator("#answers details.answer:has(.why)").first();
+      answer.locator("> summary").focus();
+      page.keyboard().press("Enter");
+      Locator why = answer.locator(".why > summary");
+      why.focus();
+      page.keyboard().press("Enter");
+      page.keyboard().press("Tab");
+      String to =
+          (String) page.evaluate("() => document.activeElement.getAttribute('href').slice(1)");
+      page.keyboard().press("Enter");
+      Window.until(page, "() => location.hash === '#" + to + "'");
+      assertThat(page.locator("[id='" + to + "']").isVisible()).isTrue();
+    }
+  }
+
+  @Test
+  void evidenceLeadsToItsPlaceOnTheDrawings() {
+    try (Page page = page("filmed", LAPTOP)) {
+      page.locator("[data-cursor=mover]").waitFor();
+      page.evaluate(
+          "() => document.querySelectorAll('#answers details').forEach((one) => { one.open = true; })");
+      Locator link = page.locator("#answers a.to-place").last();
+      String before = page.locator("[data-cursor=slider]").inputValue();
+      link.click();
+      Window.until(
+          page, "() => document.querySelector('[data-cursor=slider]').value !== '" + before + "'");
+      page.locator("#answers a[data-media]").first().click();
+      Window.until(page, "() => document.activeElement.tagName === 'VIDEO'");
+      assertThat(window.complained()).isEmpty();
+    }
+  }
+}
