@@ -71,10 +71,14 @@ final class Marks {
       return symbol == null ? 0 : SIGN_ROOM;
     }
 
+    boolean mayKill() {
+      return rank == STOP;
+    }
+
     Optional<Labeller.Spot> place(Labeller labeller, double furthest) {
       double width = indent() + Typeface.width(text, SIZE, bold);
       double height = symbol == null ? HEIGHT : Math.max(HEIGHT, 2 * Symbols.RADIUS);
-      double most = rank == STOP ? Double.POSITIVE_INFINITY : furthest;
+      double most = mayKill() ? Double.POSITIVE_INFINITY : furthest;
       return labeller.place(at.x(), at.y(), clearance, width, height, own, most);
     }
   }
@@ -182,7 +186,8 @@ final class Marks {
     int labels = Math.max(1, wanted.size());
     int rounds = Math.min(ROUNDS, WORK / (labels * labels));
     for (int i = 1; i < rounds && !last.above(BAD_ROOM).isEmpty(); i++) {
-      Set<Wanted> order = new LinkedHashSet<>(last.above(NO_ROOM - 1));
+      Set<Wanted> order = new LinkedHashSet<>(first.stream().filter(Wanted::mayKill).toList());
+      order.addAll(last.above(NO_ROOM - 1));
       order.addAll(last.above(BAD_ROOM));
       order.addAll(last.order());
       last = round(List.copyOf(order), furthest);

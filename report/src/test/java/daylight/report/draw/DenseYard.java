@@ -121,8 +121,8 @@ final class DenseYard {
     return new Leg(reach, line, from, to, bends);
   }
 
-  private void line(String format, Object... arguments) {
-    yaml.append(String.format(Locale.ROOT, format, arguments)).append('\n');
+  private void line(String text) {
+    yaml.append(text).append('\n');
   }
 
   private void site() {
@@ -152,20 +152,22 @@ final class DenseYard {
     line("  reaches:");
     for (Leg leg : legs) {
       line(
-          "    - {label: %s, line: %s, from: %s, to: %s, water: %s, use: sanitary, material: clay,"
-              + " bore: 100}",
-          leg.reach(),
-          leg.line(),
-          leg.from(),
-          leg.to(),
-          other && leg.reach().equals("R4") ? "unknown" : "forward");
+          String.format(
+              Locale.ROOT,
+              "    - {label: %s, line: %s, from: %s, to: %s, water: %s, use: sanitary, material: clay,"
+                  + " bore: 100}",
+              leg.reach(),
+              leg.line(),
+              leg.from(),
+              leg.to(),
+              other && leg.reach().equals("R4") ? "unknown" : "forward"));
     }
   }
 
   private void visit(int number, boolean last, int count) {
     spots.clear();
-    line("  - label: V%d", number);
-    line("    date: 202%d-05-06", number);
+    line(String.format(Locale.ROOT, "  - label: V%d", number));
+    line(String.format(Locale.ROOT, "    date: 202%d-05-06", number));
     line("    kit: {sonde-behind-lens: 0.3 m, sonde-above-invert: 20 mm}");
     line("    passes:");
     List<String> located = new ArrayList<>();
@@ -212,18 +214,36 @@ final class DenseYard {
 
   private void pass(String label, String entry, List<Leg> walk, int count, List<String> located) {
     double length = walk.stream().mapToDouble(Leg::length).sum();
-    line("      - label: %s", label);
-    line("        entry: %s", entry);
+    line(String.format(Locale.ROOT, "      - label: %s", label));
+    line(String.format(Locale.ROOT, "        entry: %s", entry));
     line("        head: self-righting");
-    line("        walk: [%s]", String.join(", ", walk.stream().map(Leg::reach).toList()));
+    line(
+        String.format(
+            Locale.ROOT,
+            "        walk: [%s]",
+            String.join(", ", walk.stream().map(Leg::reach).toList())));
     line("        zero: {reads: 0}");
-    line("        end: {cable: %.2f, why: enough, node: %s}", length, walk.getLast().to());
+    line(
+        String.format(
+            Locale.ROOT,
+            "        end: {cable: %.2f, why: enough, node: %s}",
+            length,
+            walk.getLast().to()));
     double poor = length * random.nextDouble(0.2, 0.5);
     line("        sight:");
-    line("          - {from: 0, to: %.2f, clarity: clear}", poor);
-    line("          - {from: %.2f, to: %.2f, clarity: poor}", poor, poor + length / 8);
+    line(String.format(Locale.ROOT, "          - {from: 0, to: %.2f, clarity: clear}", poor));
     line(
-        "          - {from: %.2f, to: %.2f, clarity: blind}", poor + length / 8, poor + length / 5);
+        String.format(
+            Locale.ROOT,
+            "          - {from: %.2f, to: %.2f, clarity: poor}",
+            poor,
+            poor + length / 8));
+    line(
+        String.format(
+            Locale.ROOT,
+            "          - {from: %.2f, to: %.2f, clarity: blind}",
+            poor + length / 8,
+            poor + length / 5));
     if (count > 0) {
       line("        findings:");
     }
@@ -238,12 +258,21 @@ final class DenseYard {
       findings++;
       if (i % 17 == 3) {
         line(
-            "          - {label: F%d, kind: standing-water, from: %.2f, to: %.2f, depth: 20}",
-            findings, at * 0.98, Math.min(length, at * 0.98 + 0.5));
+            String.format(
+                Locale.ROOT,
+                "          - {label: F%d, kind: standing-water, from: %.2f, to: %.2f, depth: 20}",
+                findings,
+                at * 0.98,
+                Math.min(length, at * 0.98 + 0.5)));
       } else {
         line(
-            "          - {label: F%d, kind: %s, cable: %.2f, clock: %d}",
-            findings, kind(i), at, 1 + random.nextInt(12));
+            String.format(
+                Locale.ROOT,
+                "          - {label: F%d, kind: %s, cable: %.2f, clock: %d}",
+                findings,
+                kind(i),
+                at,
+                1 + random.nextInt(12)));
       }
     }
     int many = random.nextInt(2, 14);

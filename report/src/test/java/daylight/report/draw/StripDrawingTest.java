@@ -92,8 +92,8 @@ class StripDrawingTest {
 
     // 30 mm of water in a pipe of 100 mm.
     assertThat(water.height() / bore).isCloseTo(0.3, within(0.005));
-    assertThat(String.join(" ", LabelOverlaps.words(svg))).contains("drawn 60 times larger");
-    assertThat(bore / 0.1 / drawn.pointsPerMetre()).isCloseTo(60, within(0.05));
+    assertThat(String.join(" ", LabelOverlaps.words(svg))).contains("drawn 70 times larger");
+    assertThat(bore / 0.1 / drawn.pointsPerMetre()).isCloseTo(70, within(0.05));
   }
 
   @Test
