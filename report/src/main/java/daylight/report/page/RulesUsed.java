@@ -99,7 +99,7 @@ public final class RulesUsed {
   /** Its standard uncertainty, with the part that grows with what is measured. */
   private String doubt(Priors.Prior prior) {
     Argument flat = flat(prior);
-    Argument grows = new Argument.Quantity(Dimension.SHARE, Math.min(1, prior.b()));
+    Argument grows = new Argument.Number(Math.rint(prior.b() * 10_000) / 100);
     return prior.b() == 0
         ? words.say("rules.flat", flat)
         : prior.a() == 0 ? words.say("rules.grows", grows) : words.say("rules.both", flat, grows);

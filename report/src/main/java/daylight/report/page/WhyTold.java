@@ -26,6 +26,9 @@ public final class WhyTold {
   /** What has less than this of the doubt is told together. */
   private static final double LEAST_SHARE = 0.01;
 
+  /** Of a figure that no answer turns on, what has less than this of the doubt is only counted. */
+  private static final double COUNTED = 0.001;
+
   private static final double WHOLE = 100;
 
   private final Subject subject;
@@ -44,15 +47,19 @@ public final class WhyTold {
     return leading == null
         ? Optional.empty()
         : Why.of(subject.line(), new Why.Of.OfAnswer(line, answer.question()), leading)
-            .map(why -> folded(why, words.say("why.of_answer", new Argument.Text(figure(why)))));
+            .map(why -> folded(why, words.say("why.of_answer", new Argument.Text(figure(why))), 0));
   }
 
-  /** A figure that folds out. */
+  /** A figure that no answer turns on, which folds out. */
   Tag folded(Why why, String heading) {
+    return folded(why, heading, COUNTED);
+  }
+
+  private Tag folded(Why why, String heading, double counted) {
     return Tag.of("details")
         .with("class", "why")
         .add(Tag.of("summary", heading))
-        .add(shares(why))
+        .add(shares(why, counted))
         .addAll(next(why).map(text -> List.of(Tag.of("p", text))).orElse(List.of()));
   }
 
@@ -84,7 +91,7 @@ public final class WhyTold {
     return new Argument.Length(Measured.Z95 * sd);
   }
 
-  private Tag shares(Why why) {
+  private Tag shares(Why why, double counted) {
     Tag list = Tag.of("ul").with("class", "shares");
     List<Contribution> rest = new ArrayList<>();
     for (Contribution one : why.rests()) {
@@ -94,7 +101,7 @@ public final class WhyTold {
         rest.add(one);
       }
     }
-    return rest.isEmpty() ? list : list.add(rest(rest));
+    return rest.isEmpty() ? list : list.add(rest(rest, counted));
   }
 
   private Tag share(Contribution one) {
@@ -118,21 +125,24 @@ public final class WhyTold {
    * As long as the share is of the whole; what was assumed is drawn otherwise than what was read.
    */
   private static Tag bar(Contribution one) {
-    return Tag.of("svg")
-        .with("class", one.assumed() ? "bar assumed" : "bar")
-        .with("viewBox", "0 0 100 6")
-        .with("preserveAspectRatio", "none")
-        .with("aria-hidden", "true")
-        .add(
-            Tag.of("rect")
-                .with("width", Math.max(0.5, Math.rint(one.share() * WHOLE * 10) / 10))
-                .with("height", "6"));
+    Tag bar =
+        Tag.of("meter")
+            .with("max", WHOLE)
+            .with("value", Math.rint(one.share() * WHOLE * 10) / 10)
+            .with("aria-hidden", "true");
+    return one.assumed() ? bar.with("class", "assumed") : bar;
   }
 
-  private Tag rest(List<Contribution> rest) {
+  private Tag rest(List<Contribution> rest, double counted) {
     double share = rest.stream().mapToDouble(Contribution::share).sum();
     Tag list = Tag.of("ul").with("class", "rest");
-    rest.forEach(one -> list.add(Tag.of("li").add(link(one.source()))));
+    rest.stream()
+        .filter(one -> one.share() >= counted)
+        .forEach(one -> list.add(Tag.of("li").add(link(one.source()))));
+    long least = rest.stream().filter(one -> one.share() < counted).count();
+    if (least > 0) {
+      list.add(Tag.of("li", words.say("why.least", new Argument.Count(least))));
+    }
     return Tag.of("li")
         .add(
             Tag.of("details")
