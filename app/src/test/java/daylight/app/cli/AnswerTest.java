@@ -118,7 +118,8 @@ class AnswerTest {
 
   @Test
   void speaksTheLanguageAskedFor() {
-    Said said = Said.by("answer", good(), "-o", out(), "--language", "fr", "--units", "metres");
+    Path book = good();
+    Said said = Said.by("answer", book, "-o", out(), "--language", "fr", "--units", "metres");
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.out())
         .contains("Où passe-t-il\u00a0?")
@@ -129,8 +130,8 @@ class AnswerTest {
         .doesNotContain("Your questions", "give or take");
     assertThat(Books.below(out()).get("plan.svg")).contains("lang=\"fr\"", "vu de dessus");
     // Before the command it says the same.
-    assertThat(Said.by("--language=FR", "leaving", good()).out()).contains("Conduite\u00a0: ");
-    assertThat(Said.by("leaving", good()).out()).contains("Line: ");
+    assertThat(Said.by("--language=FR", "leaving", book).out()).contains("Conduite\u00a0: ");
+    assertThat(Said.by("leaving", book).out()).contains("Line: ");
   }
 
   @Test

@@ -3,6 +3,7 @@ package daylight.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import daylight.app.Job;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -36,7 +37,7 @@ class FrenchPagesTest {
         Workspace.start(
             List.of(
                 Filmed.property("filmed", Filmed.in(folder.resolve("filmed"))),
-                Filmed.property("refused", refused)),
+                new Property("refused", new Opened(refused, Job.Settings.USUAL), Job::answer)),
             0);
   }
 
@@ -68,7 +69,7 @@ class FrenchPagesTest {
   }
 
   private static String withoutSentences(String json) {
-    return json.replaceAll("\"(sentence|order)\" ?: ?\"(?:[^\"\\\\]|\\\\.)*\"", "");
+    return json.replaceAll("\"(sentence|order|word)\" ?: ?\"(?:[^\"\\\\]|\\\\.)*\"", "");
   }
 
   @Test
