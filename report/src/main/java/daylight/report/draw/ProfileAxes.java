@@ -45,8 +45,7 @@ final class ProfileAxes {
   }
 
   /** The distances at both sides of each break; where they are written. */
-  private static List<Box> atBreaks(
-      Sheet sheet, Box plot, ProfileFrame frame, Words words) {
+  private static List<Box> atBreaks(Sheet sheet, Box plot, ProfileFrame frame, Words words) {
     List<Box> written = new ArrayList<>();
     for (ProfileBreaks.Gap gap : frame.breaks().gaps()) {
       String before = words.length(gap.from());

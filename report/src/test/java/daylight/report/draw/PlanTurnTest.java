@@ -67,8 +67,7 @@ class PlanTurnTest {
     for (PlanTurn turn : PlanTurn.values()) {
       PlanFrame frame = frame(turn);
       Point from = frame.at(new PlanPoint(3, 4));
-      Point to =
-          frame.at(new PlanPoint(3 + 9 * Math.sin(bearing), 4 + 9 * Math.cos(bearing)));
+      Point to = frame.at(new PlanPoint(3 + 9 * Math.sin(bearing), 4 + 9 * Math.cos(bearing)));
       double drawn = Math.toDegrees(Math.atan2(to.y() - from.y(), to.x() - from.x()));
       double off = Math.abs(drawn - frame.turn(bearing)) % 180;
 

@@ -18,8 +18,7 @@ class ProfileBreaksTest {
             .mapToObj(i -> "  - {label: F" + i + ", kind: crack, cable: " + (i * 0.6) + "}")
             .collect(Collectors.joining("\n"));
     return Typed.one(
-        StripCases.PIPE,
-        "end: {cable: 120, why: outlet-reached, node: N2}\nfindings:\n" + rows);
+        StripCases.PIPE, "end: {cable: 120, why: outlet-reached, node: N2}\nfindings:\n" + rows);
   }
 
   @Test

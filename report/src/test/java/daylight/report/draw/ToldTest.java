@@ -46,7 +46,9 @@ class ToldTest {
       Captions.drawn(subject).stream()
           .filter(placed -> Captions.isStop(subject, placed))
           .filter(placed -> subject.route().station(placed.from()).isPresent())
-          .filter(placed -> !subject.line().findRun(placed.from().reach()).orElseThrow().stations().isEmpty())
+          .filter(
+              placed ->
+                  !subject.line().findRun(placed.from().reach()).orElseThrow().stations().isEmpty())
           .map(placed -> Captions.finding(subject, subject.route(), placed))
           .forEach(text -> assertThat(words).contains(text));
     }
