@@ -27,7 +27,7 @@ public final class WhyTold {
   private static final double LEAST_SHARE = 0.01;
 
   /** What has less than this of the doubt is only counted. */
-  private static final double COUNTED = 0.003;
+  private static final double COUNTED = 0.005;
 
   private static final double WHOLE = 100;
 
