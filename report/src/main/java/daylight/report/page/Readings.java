@@ -207,6 +207,11 @@ public final class Readings {
   }
 
   private static String line(FilePlace place) {
-    return place.line() > 0 ? place.file() + ":" + place.line() : place.path();
+    String file = place.file();
+    if (place.line() == 0 || file == null) {
+      return place.path();
+    }
+    int folder = Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\'));
+    return file.substring(folder + 1) + ":" + place.line();
   }
 }

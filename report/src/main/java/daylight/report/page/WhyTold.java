@@ -26,8 +26,8 @@ public final class WhyTold {
   /** What has less than this of the doubt is told together. */
   private static final double LEAST_SHARE = 0.01;
 
-  /** Of a figure that no answer turns on, what has less than this of the doubt is only counted. */
-  private static final double COUNTED = 0.001;
+  /** What has less than this of the doubt is only counted. */
+  private static final double COUNTED = 0.005;
 
   private static final double WHOLE = 100;
 
@@ -47,19 +47,15 @@ public final class WhyTold {
     return leading == null
         ? Optional.empty()
         : Why.of(subject.line(), new Why.Of.OfAnswer(line, answer.question()), leading)
-            .map(why -> folded(why, words.say("why.of_answer", new Argument.Text(figure(why))), 0));
+            .map(why -> folded(why, words.say("why.of_answer", new Argument.Text(figure(why)))));
   }
 
-  /** A figure that no answer turns on, which folds out. */
+  /** A figure that folds out. */
   Tag folded(Why why, String heading) {
-    return folded(why, heading, COUNTED);
-  }
-
-  private Tag folded(Why why, String heading, double counted) {
     return Tag.of("details")
         .with("class", "why")
         .add(Tag.of("summary", heading))
-        .add(shares(why, counted))
+        .add(shares(why))
         .addAll(next(why).map(text -> List.of(Tag.of("p", text))).orElse(List.of()));
   }
 
@@ -91,7 +87,7 @@ public final class WhyTold {
     return new Argument.Length(Measured.Z95 * sd);
   }
 
-  private Tag shares(Why why, double counted) {
+  private Tag shares(Why why) {
     Tag list = Tag.of("ul").with("class", "shares");
     List<Contribution> rest = new ArrayList<>();
     for (Contribution one : why.rests()) {
@@ -101,7 +97,7 @@ public final class WhyTold {
         rest.add(one);
       }
     }
-    return rest.isEmpty() ? list : list.add(rest(rest, counted));
+    return rest.isEmpty() ? list : list.add(rest(rest));
   }
 
   private Tag share(Contribution one) {
@@ -133,13 +129,13 @@ public final class WhyTold {
     return one.assumed() ? bar.with("class", "assumed") : bar;
   }
 
-  private Tag rest(List<Contribution> rest, double counted) {
+  private Tag rest(List<Contribution> rest) {
     double share = rest.stream().mapToDouble(Contribution::share).sum();
     Tag list = Tag.of("ul").with("class", "rest");
     rest.stream()
-        .filter(one -> one.share() >= counted)
+        .filter(one -> one.share() >= COUNTED)
         .forEach(one -> list.add(Tag.of("li").add(link(one.source()))));
-    long least = rest.stream().filter(one -> one.share() < counted).count();
+    long least = rest.stream().filter(one -> one.share() < COUNTED).count();
     if (least > 0) {
       list.add(Tag.of("li", words.say("why.least", new Argument.Count(least))));
     }
