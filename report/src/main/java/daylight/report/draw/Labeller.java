@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Labeller {
   private static final double[] REACHES = {0, 5, 12, 22, 34, 48, 64, 84, 108, 136};
+
+  /** How far what must have its words goes for them, past marks that a leader else goes around. */
+  private static final double[] FAR = {22, 34, 48, 64, 84, 108, 136, 170, 210, 260, 320, 400};
   private static final int DIRECTIONS = 16;
 
   /** What a label keeps free about itself, points. */
@@ -99,9 +102,26 @@ final class Labeller {
       double height,
       @Nullable Box own,
       double furthest) {
+    return place(x, y, clearance, width, height, own, furthest, false);
+  }
+
+  /** The same for what must have its words: its leader may run over marks, as nothing else may. */
+  Optional<Spot> placeOverMarks(double x, double y, double clearance, double width, double height) {
+    return place(x, y, clearance, width, height, null, Double.POSITIVE_INFINITY, true);
+  }
+
+  private Optional<Spot> place(
+      double x,
+      double y,
+      double clearance,
+      double width,
+      double height,
+      @Nullable Box own,
+      double furthest,
+      boolean over) {
     Spot best = null;
     double least = Double.POSITIVE_INFINITY;
-    for (double reach : REACHES) {
+    for (double reach : over ? FAR : REACHES) {
       if (reach >= least || reach > furthest) {
         break;
       }
@@ -112,7 +132,7 @@ final class Labeller {
           continue;
         }
         double cost = near + cost(spot);
-        if (cost < least && free(spot, own)) {
+        if (cost < least && free(spot, own, over)) {
           least = cost;
           best = new Spot(spot.box(), spot.leader(), cost);
         }
@@ -150,7 +170,7 @@ final class Labeller {
         : cost + PER_STROKE / 4 * strokes.count(leader.bounds(), leader::crosses);
   }
 
-  private boolean free(Spot spot, @Nullable Box own) {
+  private boolean free(Spot spot, @Nullable Box own, boolean over) {
     Box room = spot.box().grown(GAP);
     Box off = spot.box().grown(WALL_GAP);
     if (taken.any(room, box -> room.overlaps(box) && !same(box, own))
@@ -160,7 +180,9 @@ final class Labeller {
     }
     Stroke leader = spot.leader();
     return leader == null
-        || (!taken.any(leader.bounds(), box -> passesThrough(leader, box) && !same(box, own))
+        || ((over
+                || !taken.any(
+                    leader.bounds(), box -> passesThrough(leader, box) && !same(box, own)))
             && !leaders.any(leader.bounds(), leader::crosses));
   }
 

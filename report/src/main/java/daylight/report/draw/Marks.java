@@ -79,7 +79,11 @@ final class Marks {
       double width = indent() + Typeface.width(text, SIZE, bold);
       double height = symbol == null ? HEIGHT : Math.max(HEIGHT, 2 * Symbols.RADIUS);
       double most = mayKill() ? Double.POSITIVE_INFINITY : furthest;
-      return labeller.place(at.x(), at.y(), clearance, width, height, own, most);
+      Optional<Labeller.Spot> spot =
+          labeller.place(at.x(), at.y(), clearance, width, height, own, most);
+      return spot.isEmpty() && mayKill()
+          ? labeller.placeOverMarks(at.x(), at.y(), clearance, width, height)
+          : spot;
     }
   }
 
