@@ -23,7 +23,8 @@ final class AnswerList {
     this.cards =
         new AnswerCards(
             subject,
-            placed -> moments.link(placed, Words.capitalised(words.kind(placed.finding().kind()))));
+            placed -> moments.link(placed, Words.capitalised(words.kind(placed.finding().kind()))),
+            BackingPage.NAME);
   }
 
   Tag all() {

@@ -50,7 +50,7 @@ final class PropertyPage {
     contents.add(connections());
     contents.add(services());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
-    contents.addAll(new Backing(property, answered).sections());
+    contents.add(backing());
     contents.add(HandOver.section(property, words));
     return frame.write(subject.book().site().name(), contents);
   }
@@ -117,6 +117,17 @@ final class PropertyPage {
         : section
             .add(Tag.of("h3", words.word("report.book")))
             .add(Pieces.list(subject.complaints().stream().map(words::complaint).toList()));
+  }
+
+  private Tag backing() {
+    return Pieces.section("why", words.word("web.why"))
+        .add(Tag.of("p", words.word("web.why.link")))
+        .add(
+            Tag.of("p")
+                .add(
+                    Tag.of("a", words.word("web.why.open"))
+                        .with("class", "button")
+                        .with("href", property.address(BackingPage.NAME))));
   }
 
   private Tag cautions() {

@@ -37,6 +37,7 @@ final class Routes {
     // The files to hand over name no sign of their own, and browsers look for one here.
     read(routes, "/favicon.ico", this::sign);
     read(routes, "/property/{property}/", this::property);
+    read(routes, "/property/{property}/" + BackingPage.NAME, this::backing);
     read(routes, "/property/{property}/progress", this::progress);
     routes.post("/property/{property}/stop", reply -> order(reply, Property::stop));
     routes.post("/property/{property}/read", reply -> order(reply, Property::again));
@@ -114,6 +115,22 @@ final class Routes {
     Wish wish = Wish.by(reply);
     if (!chose(reply, wish.words(property.settings(), usual(reading)))) {
       page(reply, page(reply, property, reading, wish));
+    }
+  }
+
+  /** What stands behind the answers; until there are any, their own page says why. */
+  private void backing(Context reply) {
+    Optional<Known> known = answered(reply);
+    if (known.isEmpty()) {
+      find(reply)
+          .ifPresentOrElse(
+              property -> reply.redirect(property.address("")), () -> reply.status(404));
+      return;
+    }
+    Property property = known.get().property();
+    Reading.Answered answered = known.get().answered();
+    if (!chose(reply, answered.subject().words())) {
+      page(reply, new BackingPage(shelf.size(), property, answered, Wish.by(reply).page()).write());
     }
   }
 

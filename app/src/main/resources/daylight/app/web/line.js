@@ -87,9 +87,11 @@ function begin() {
 
   function item(thing) {
     const one = document.createElement('li');
-    if (thing.id !== '' && document.getElementById(thing.id)) {
+    const here = thing.id !== '' && document.getElementById(thing.id) !== null;
+    if (here || thing.id.startsWith('entry-')) {
       const link = document.createElement('a');
-      link.href = `#${thing.id}`;
+      // What was read stands on the page of readings.
+      link.href = here ? `#${thing.id}` : `why#${thing.id}`;
       link.textContent = thing.says;
       one.append(link);
     } else {

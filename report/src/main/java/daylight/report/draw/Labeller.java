@@ -14,6 +14,7 @@ final class Labeller {
 
   /** How far what must have its words goes for them, past marks that a leader else goes around. */
   private static final double[] FAR = {22, 34, 48, 64, 84, 108, 136, 170, 210, 260, 320, 400};
+
   private static final int DIRECTIONS = 16;
 
   /** What a label keeps free about itself, points. */

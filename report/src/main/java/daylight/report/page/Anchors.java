@@ -37,6 +37,15 @@ public final class Anchors {
 
   /** Leads to a place on the page. */
   static Tag link(String id, String text) {
-    return Tag.of("a", text).with("href", "#" + id);
+    return link("", id, text);
+  }
+
+  /**
+   * Leads to a place on a page.
+   *
+   * @param page its address; empty for the very page
+   */
+  static Tag link(String page, String id, String text) {
+    return Tag.of("a", text).with("href", page + "#" + id);
   }
 }

@@ -36,23 +36,30 @@ public final class AnswerCards {
   private final SourceWords sources;
   private final @Nullable Exhibits exhibits;
   private final @Nullable Trail trail;
+  private final String readings;
 
-  /** Where a page leads to beside its own tables. */
+  /** Where a page leads to beside its own tables, and those of the readings. */
   public interface Trail {
     /** To the moment of the footage that shows something; empty where none does. */
     Optional<Tag> moment(PlacedFinding placed);
   }
 
-  /** The cards of a page on which all that answers rest on can be walked to. */
-  public AnswerCards(Subject subject, Trail trail) {
-    this(subject, null, trail);
+  /**
+   * The cards of a page from which all that answers rest on can be walked to.
+   *
+   * @param readings address of the page that tells the readings and the rules
+   */
+  public AnswerCards(Subject subject, Trail trail, String readings) {
+    this(subject, null, trail, readings);
   }
 
   AnswerCards(Subject subject, Exhibits exhibits) {
-    this(subject, exhibits, null);
+    this(subject, exhibits, null, "");
   }
 
-  private AnswerCards(Subject subject, @Nullable Exhibits exhibits, @Nullable Trail trail) {
+  private AnswerCards(
+      Subject subject, @Nullable Exhibits exhibits, @Nullable Trail trail, String readings) {
+    this.readings = readings;
     this.trail = trail;
     this.subject = subject;
     this.words = subject.words();
@@ -103,7 +110,7 @@ public final class AnswerCards {
     if (trail == null) {
       block(grounds, "report.shares", "basis", Html.items(shares(answer.contributions()).stream()));
     } else {
-      new WhyTold(subject).of(line, answer).ifPresent(grounds::add);
+      new WhyTold(subject, readings).of(line, answer).ifPresent(grounds::add);
     }
     return grounds;
   }
@@ -178,8 +185,8 @@ public final class AnswerCards {
         yield item;
       }
       case Evidence.Noted noted ->
-          Tag.of("li").add(Anchors.link(Anchors.entry(noted.entry().uuid()), text));
-      case Evidence.Rule rule -> Tag.of("li").add(Anchors.link(Anchors.rule(rule), text));
+          Tag.of("li").add(Anchors.link(readings, Anchors.entry(noted.entry().uuid()), text));
+      case Evidence.Rule rule -> Tag.of("li").add(Anchors.link(readings, Anchors.rule(rule), text));
     };
   }
 

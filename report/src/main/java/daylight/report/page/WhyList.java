@@ -26,7 +26,7 @@ public final class WhyList {
   public WhyList(Subject subject) {
     this.subject = subject;
     this.words = subject.words();
-    this.told = new WhyTold(subject);
+    this.told = new WhyTold(subject, "");
     this.all = Why.all(subject.book(), subject.line(), subject.answers());
   }
 

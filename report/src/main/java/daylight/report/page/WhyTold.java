@@ -32,10 +32,15 @@ public final class WhyTold {
   private static final double WHOLE = 100;
 
   private final Subject subject;
+  private final String readings;
   private final Words words;
   private final SourceWords sources;
 
-  public WhyTold(Subject subject) {
+  /**
+   * @param readings address of the page that tells the readings; empty for the very page
+   */
+  WhyTold(Subject subject, String readings) {
+    this.readings = readings;
     this.subject = subject;
     this.words = subject.words();
     this.sources = new SourceWords(words);
@@ -106,6 +111,7 @@ public final class WhyTold {
 
   private Tag link(Source source) {
     return Anchors.link(
+        readings,
         Anchors.of(source),
         source.assumed()
             ? words.say("why.assumed", new Argument.Text(sources.say(source)))

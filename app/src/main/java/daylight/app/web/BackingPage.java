@@ -23,26 +23,41 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** What stands behind the answers: every figure and why, every reading, every rule. */
-final class Backing {
+final class BackingPage {
+  /** Its name beside the page of the answers. */
+  static final String NAME = "why";
+
+  private final Frame frame;
   private final Property property;
   private final Reading.Answered answered;
   private final Subject subject;
   private final Words words;
 
-  Backing(Property property, Reading.Answered answered) {
+  BackingPage(int properties, Property property, Reading.Answered answered, @Nullable String page) {
     this.property = property;
     this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
+    this.frame = new Frame(words, properties).under(property.home()).at(page);
   }
 
-  List<Tag> sections() {
+  String write() {
     WhyList why = new WhyList(subject);
-    List<Tag> sections = new ArrayList<>();
+    List<Tag> sections = new ArrayList<>(Titles.stops(subject, "h2"));
+    sections.add(
+        Tag.of("header")
+            .add(
+                Tag.of("h1", subject.book().site().name()),
+                Pieces.paragraph("quiet", Titles.under(subject)),
+                Tag.of("p")
+                    .add(
+                        Tag.of("a", words.word("web.why.back"))
+                            .with("class", "button")
+                            .with("href", property.address("")))));
     add(sections, "why", why.told("h3"));
     add(sections, "readings", new Readings(subject, why.entries(), new Places()).told("h3"));
     add(sections, "rules", new RulesUsed(subject, why).told());
-    return sections;
+    return frame.write(subject.book().site().name(), sections);
   }
 
   private void add(List<Tag> sections, String id, List<Tag> told) {
