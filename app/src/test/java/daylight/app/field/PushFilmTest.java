@@ -118,7 +118,7 @@ class PushFilmTest {
       page.locator("[data-act=later]").click();
       page.waitForSelector("#told.kept");
 
-      page.locator("#film summary").click();
+      page.locator("#film > summary").click();
       page.locator("#film-which option[value=M1]").waitFor(attached());
       page.locator("#film-which").selectOption("M1");
       page.locator("#film-told >> text=not read yet").waitFor();
@@ -167,7 +167,7 @@ class PushFilmTest {
       page.locator("#distance").fill("9");
       page.locator("[data-kind=roots]").click();
       page.waitForSelector("#told.kept");
-      page.locator("#film summary").first().click();
+      page.locator("#film > summary").click();
       page.locator("#film-which option[value=M1]").waitFor(attached());
       page.locator("#film-which").selectOption("M1");
       page.locator("#film-read").click();
@@ -214,7 +214,7 @@ class PushFilmTest {
     Path other = Files.copy(film, folder.resolve("other.webm"));
     try (Page page = pushed(390, 844)) {
       kept();
-      page.locator("#film summary").click();
+      page.locator("#film > summary").click();
       page.locator("#film-which option[value=M1]").waitFor(attached());
       page.locator("#film-own").setInputFiles(other);
       page.locator("#film-told >> text=“other.webm”").waitFor();
