@@ -257,6 +257,8 @@ class WalkTest {
       other.context().setOffline(true);
       change(other, "4");
       change(one, "5");
+      // That all is kept may still be said of what was there before.
+      one.waitForCondition(() -> stands("5 ft"));
       kept(one);
       other.context().setOffline(false);
       Locator clash = other.locator("[data-clash]");
@@ -264,6 +266,7 @@ class WalkTest {
       assertThat(clash.textContent()).contains("4 ft").contains("5 ft");
       assertThat(locates().getFirst().text("depth")).contains("5 ft");
       clash.locator("[data-act='clash.keep_mine']").click();
+      other.waitForCondition(() -> stands("4 ft"));
       kept(other);
 
       assertThat(locates().getFirst().text("depth")).contains("4 ft");
@@ -271,6 +274,10 @@ class WalkTest {
           .as("both states stay in its history")
           .hasSizeGreaterThanOrEqualTo(4);
     }
+  }
+
+  private boolean stands(String depth) {
+    return locates().getFirst().text("depth").filter(depth::equals).isPresent();
   }
 
   private static void change(Page page, String depth) {
