@@ -140,7 +140,10 @@ class PushTest {
       page.locator("#distance").fill("12");
       tap(page, "[data-kind=bend]");
       tap(page, "[data-focus='part-angle-45°']");
+      // The card is made anew for the bend that the finding became.
+      page.locator("#rows >> text=45°").waitFor();
       tap(page, "[data-focus=part-sense-left]");
+      page.locator("#rows >> text=left").waitFor();
       page.locator("#distance").fill("20");
       tap(page, "[data-kind=standing-water]");
       tap(page, "[data-act=card-run]");
