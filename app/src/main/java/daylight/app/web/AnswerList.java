@@ -17,14 +17,14 @@ final class AnswerList {
   private final Words words;
   private final AnswerCards cards;
 
-  AnswerList(Subject subject, Moments moments) {
+  AnswerList(Subject subject, Moments moments, String readings) {
     this.subject = subject;
     this.words = subject.words();
     this.cards =
         new AnswerCards(
             subject,
             placed -> moments.link(placed, Words.capitalised(words.kind(placed.finding().kind()))),
-            BackingPage.NAME);
+            readings);
   }
 
   Tag all() {

@@ -35,7 +35,7 @@ final class PropertyPage {
   String write() {
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
-    contents.add(Pieces.pair("opening", opening(), new AnswerList(subject, moments()).all()));
+    contents.add(Pieces.pair("opening", opening(), answers().all()));
     contents.add(new LineSection(property, answered).section());
     List<Tag> pumps = PumpDrawing.sheets(subject);
     if (!pumps.isEmpty()) {
@@ -64,6 +64,10 @@ final class PropertyPage {
       header.add(Pieces.paragraph("invented", words.word("report.invented")));
     }
     return property.isCut() ? header.addAll(UnderwayPage.cut(property, words)) : header;
+  }
+
+  private AnswerList answers() {
+    return new AnswerList(subject, moments(), property.address(BackingPage.NAME));
   }
 
   private Moments moments() {

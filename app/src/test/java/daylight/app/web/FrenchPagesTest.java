@@ -32,7 +32,7 @@ class FrenchPagesTest {
     Files.writeString(
         refused,
         Files.readString(Filmed.unfilmed(folder.resolve("other"), "media: []"))
-            .replace("cable: 12.2 ft", "cable: 12.2"));
+            .replace("cable: 12.2 ft", "cable: 12.2 hens"));
     running =
         Workspace.start(
             List.of(
@@ -82,7 +82,7 @@ class FrenchPagesTest {
   @Test
   void whatIsWrongIsSaidInIt() {
     assertThat(text("/property/refused/", WANTS, FRENCH))
-        .contains("Une chose est à corriger", "l’unité manque");
+        .contains("Une chose est à corriger", "12.2 hens");
     assertThat(text("/property/nobody/", WANTS, FRENCH)).contains("Il n’y a rien ici");
   }
 
