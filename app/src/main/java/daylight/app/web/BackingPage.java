@@ -45,10 +45,8 @@ final class BackingPage {
     WhyList why = new WhyList(subject);
     List<Tag> sections = new ArrayList<>(Titles.stops(subject, "h2"));
     sections.add(
-        Tag.of("header")
+        Titles.header(subject)
             .add(
-                Tag.of("h1", subject.book().site().name()),
-                Pieces.paragraph("quiet", Titles.under(subject)),
                 Tag.of("p")
                     .add(
                         Tag.of("a", words.word("web.why.back"))

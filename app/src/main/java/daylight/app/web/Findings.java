@@ -22,12 +22,12 @@ final class Findings {
   private final Moments moments;
   private final boolean pictured;
 
-  Findings(Property property, Reading.Answered answered) {
-    this.subject = answered.subject();
+  Findings(Subject subject, Moments moments) {
+    this.subject = subject;
     this.words = subject.words();
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     this.codes = new CodeWords(words, subject.codes());
-    this.moments = new Moments(property, subject, Recording.of(property, answered));
+    this.moments = moments;
     this.pictured =
         Captions.findings(subject).stream().anyMatch(finding -> moments.knows(finding.finding()));
   }

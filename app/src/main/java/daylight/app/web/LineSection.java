@@ -23,13 +23,13 @@ final class LineSection {
   private final Views views;
   private final List<Recording> recordings;
 
-  LineSection(Property property, Reading.Answered answered) {
+  LineSection(Property property, Reading.Answered answered, List<Recording> recordings) {
     this.property = property;
     this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
     this.views = Views.of(subject);
-    this.recordings = Recording.of(property, answered);
+    this.recordings = recordings;
   }
 
   Tag section() {
@@ -156,20 +156,20 @@ final class LineSection {
   /** Which place each recording shows when, as the line was estimated with it. */
   private List<Ride> rides() {
     return recordings.stream()
+        .map(Recording::media)
+        .map(media -> Ride.together(media.id().uuid().toString(), pushes(media.label())))
+        .filter(ride -> !ride.isEmpty())
+        .toList();
+  }
+
+  /** One recording may show several pushes, each with a track of its own. */
+  private List<Ride> pushes(String media) {
+    return answered.tracks().stream()
+        .filter(one -> one.track().media().equals(media))
         .flatMap(
-            recording ->
-                answered.tracks().stream()
-                    .filter(one -> one.track().media().equals(recording.media().label()))
-                    .flatMap(
-                        one ->
-                            pass(one.pass()).stream()
-                                .map(
-                                    pass ->
-                                        Ride.of(
-                                            recording.media().id().uuid().toString(),
-                                            one.track(),
-                                            pass.camera(),
-                                            views))))
+            one ->
+                pass(one.pass()).stream()
+                    .map(pass -> Ride.of(media, one.track(), pass.camera(), views)))
         .toList();
   }
 

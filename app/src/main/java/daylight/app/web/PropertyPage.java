@@ -33,10 +33,12 @@ final class PropertyPage {
   }
 
   String write() {
+    List<Recording> recordings = Recording.of(property, answered);
+    Moments moments = new Moments(property, subject, recordings);
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());
-    contents.add(Pieces.pair("opening", opening(), answers().all()));
-    contents.add(new LineSection(property, answered).section());
+    contents.add(Pieces.pair("opening", opening(), answers(moments).all()));
+    contents.add(new LineSection(property, answered, recordings).section());
     List<Tag> pumps = PumpDrawing.sheets(subject);
     if (!pumps.isEmpty()) {
       contents.add(drawings("pumps", "report.pumps", pumps));
@@ -44,7 +46,7 @@ final class PropertyPage {
     if (FrostDrawing.isFor(subject)) {
       contents.add(drawing("frost", "report.frost", FrostDrawing.draw(subject)));
     }
-    contents.add(new Findings(property, answered).section());
+    contents.add(new Findings(subject, moments).section());
     contents.add(
         Pieces.section("digs", words.word("report.digs")).addAll(new DigCards(subject).told("h3")));
     contents.add(connections());
@@ -56,22 +58,12 @@ final class PropertyPage {
   }
 
   private Tag header() {
-    Tag header =
-        Tag.of("header")
-            .add(Tag.of("h1", subject.book().site().name()))
-            .add(Pieces.paragraph("quiet", Titles.under(subject)));
-    if (subject.book().site().invented()) {
-      header.add(Pieces.paragraph("invented", words.word("report.invented")));
-    }
+    Tag header = Titles.header(subject);
     return property.isCut() ? header.addAll(UnderwayPage.cut(property, words)) : header;
   }
 
-  private AnswerList answers() {
-    return new AnswerList(subject, moments(), property.address(BackingPage.NAME));
-  }
-
-  private Moments moments() {
-    return new Moments(property, subject, Recording.of(property, answered));
+  private AnswerList answers(Moments moments) {
+    return new AnswerList(subject, moments, property.address(BackingPage.NAME));
   }
 
   private Tag opening() {

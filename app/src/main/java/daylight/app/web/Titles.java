@@ -14,6 +14,17 @@ import java.util.List;
 final class Titles {
   private Titles() {}
 
+  /** What a property is called, where it lies, whether it is invented. */
+  static Tag header(Subject subject) {
+    Tag header =
+        Tag.of("header")
+            .add(Tag.of("h1", subject.book().site().name()))
+            .add(Pieces.paragraph("quiet", under(subject)));
+    return subject.book().site().invented()
+        ? header.add(Pieces.paragraph("invented", subject.words().word("report.invented")))
+        : header;
+  }
+
   /** Its address and the visit that is judged. */
   static String under(Subject subject) {
     String address = subject.book().site().address();

@@ -9,11 +9,12 @@
  * browsers cannot play, where those are wanted, and what was read of counters, and nothing is asked
  * of any other machine: it listens on 127.0.0.1, and at another address only while its {@link
  * daylight.app.door.Door} is open there, answers only to the name of the place that is asked, and
- * its pages may load nothing but what it serves itself. Units: those of each book. Refuses: other
- * methods (405), orders from elsewhere (403), other host names (421), packed bodies (415), files
- * that the book does not name (404). Computes nothing: it calls {@link daylight.app.Job} and shows
- * what came of it; a book that is refused shows its complaints. Start at {@link
- * daylight.app.web.Workspace}.
+ * its pages may load nothing but what it serves itself. In the reader's language, as chosen, as
+ * started or as the browser asks, and in the units chosen, else those of each book; a book is
+ * answered once for all readers. Refuses: other methods (405), orders from elsewhere (403), other
+ * host names (421), packed bodies (415), files that the book does not name (404). Computes nothing:
+ * it calls {@link daylight.app.Job} and shows what came of it; a book that is refused shows its
+ * complaints. Start at {@link daylight.app.web.Workspace}.
  *
  * <p>Sources: none of its own; RFC 9110 for byte ranges and conditions, RFC 6454 for origins.
  */

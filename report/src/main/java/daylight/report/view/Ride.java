@@ -13,10 +13,13 @@ import java.util.List;
  * @param moments by rising time; each holds until the next
  */
 public record Ride(String media, List<Moment> moments) {
-  /** Which way the camera goes is seen over so long on either side, seconds. */
+  /**
+   * Which way the camera goes is seen over so long on either side, seconds; common practice, no
+   * source.
+   */
   private static final double WHILE = 1;
 
-  /** Between readings that are further apart than that, a moment so often, seconds. */
+  /** Between readings that are further apart than that, a moment so often, seconds: our choice. */
   private static final double STEP = 0.2;
 
   private static final int MOST = 5000;
@@ -63,7 +66,62 @@ public record Ride(String media, List<Moment> moments) {
         bridged = guess;
       }
     }
+    if (!read.isEmpty()) {
+      // Beyond its last sample a track says nothing.
+      moments.add(new Moment(read.getLast().seconds() + STEP, -1, false));
+    }
     return new Ride(media, moments);
+  }
+
+  /**
+   * What several tracks of one recording tell together: at each moment the first that knows.
+   *
+   * @param media the identity of the recording
+   */
+  public static Ride together(String media, List<Ride> rides) {
+    double[] all =
+        rides.stream()
+            .flatMap(ride -> ride.moments().stream())
+            .mapToDouble(Moment::seconds)
+            .sorted()
+            .distinct()
+            .toArray();
+    List<Moment> moments = new ArrayList<>();
+    for (double seconds : all) {
+      Moment now = new Moment(seconds, -1, false);
+      for (Ride ride : rides) {
+        Moment one = ride.at(seconds);
+        if (one.sample() >= 0) {
+          now = new Moment(seconds, one.sample(), one.bridged());
+          break;
+        }
+      }
+      Moment last = moments.isEmpty() ? null : moments.getLast();
+      if (last == null || last.sample() != now.sample() || last.bridged() != now.bridged()) {
+        moments.add(now);
+      }
+    }
+    return new Ride(media, moments);
+  }
+
+  /** Whether it never shows a place that is known. */
+  public boolean isEmpty() {
+    return moments.stream().allMatch(moment -> moment.sample() < 0);
+  }
+
+  /** What holds at a moment; before the first nothing is known. */
+  private Moment at(double seconds) {
+    int low = 0;
+    int high = moments.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (moments.get(middle).seconds() <= seconds) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low == 0 ? new Moment(seconds, -1, false) : moments.get(low - 1);
   }
 
   /** The same with what went evenly between two readings that are far apart, as typed ones are. */

@@ -7,8 +7,9 @@
  * is known there in words, by which a page moves one cursor through all of them without computing
  * anything; the same as a table to be read by those who do not see the drawings; and for each
  * recording at which moment it shows which of the places. Positions are in points of the sheets,
- * moments in seconds from the first frame. Nothing is estimated here: between two stations of the
- * line lies a straight line, and where nothing is known the table says nothing.
+ * moments in seconds from the first frame. Nothing is estimated here: a place between two stations
+ * of the line lies on the straight line between them and is told what its nearest station knows,
+ * and where nothing is known the table says nothing.
  *
  * <p>Start with {@link daylight.report.view.Views}.
  */

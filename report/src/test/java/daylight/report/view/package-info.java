@@ -1,0 +1,4 @@
+@NullMarked
+package daylight.report.view;
+
+import org.jspecify.annotations.NullMarked;
