@@ -81,7 +81,7 @@ public final class LineBench {
       archive.keep(whole, BY, false);
       try (Workspace.Running running =
           Workspace.serve(List.of(), 0, false, FieldPages.of(archive)::addTo)) {
-        LineBench bench = new LineBench(archive, whole.site().id().uuid());
+        LineBench bench = new LineBench(archive, archive.sites("").getFirst().book());
         bench.page(running.address(), times);
         bench.changed(running.address());
         bench.cursor(running.address());
