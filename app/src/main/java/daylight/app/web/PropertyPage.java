@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /** One property: stop orders, the complaint, the answers, and what they rest on. */
 final class PropertyPage {
+  private final int properties;
+  private final @Nullable String page;
   private final Frame frame;
   private final Property property;
   private final Reading.Answered answered;
@@ -25,6 +27,8 @@ final class PropertyPage {
 
   PropertyPage(
       int properties, Property property, Reading.Answered answered, @Nullable String page) {
+    this.properties = properties;
+    this.page = page;
     this.property = property;
     this.answered = answered;
     this.subject = answered.subject();
@@ -34,6 +38,17 @@ final class PropertyPage {
 
   String write() {
     List<Recording> recordings = Recording.of(property, answered);
+    List<Object> depends =
+        List.of(
+            properties,
+            String.valueOf(page),
+            property.isCut(),
+            recordings,
+            recordings.stream().map(property::proxy).toList());
+    return answered.page(depends, () -> made(recordings));
+  }
+
+  private String made(List<Recording> recordings) {
     Moments moments = new Moments(property, subject, recordings);
     List<Tag> contents = new ArrayList<>(Titles.stops(subject, "h2"));
     contents.add(header());

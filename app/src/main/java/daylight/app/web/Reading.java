@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** What came of reading a book. */
@@ -28,10 +29,31 @@ sealed interface Reading {
     private final Subject subject;
     private final Map<Reader, Answered> others = new ConcurrentHashMap<>();
     private @Nullable SortedMap<String, byte[]> files;
+    private @Nullable Kept kept;
 
     Answered(Job.Outcome.Answered outcome) {
       this.outcome = outcome;
       this.subject = outcome.handout().subject();
+    }
+
+    /**
+     * Its page as it was last made.
+     *
+     * @param depends on what it depended beside the reading itself
+     */
+    private record Kept(List<Object> depends, String page) {}
+
+    /**
+     * Its page; made anew only where something that it depends on changed, for drawing a crowded
+     * line takes its time.
+     */
+    synchronized String page(List<Object> depends, Supplier<String> make) {
+      Kept last = kept;
+      if (last == null || !last.depends().equals(depends)) {
+        last = new Kept(List.copyOf(depends), make.get());
+        kept = last;
+      }
+      return last.page();
     }
 
     /** For whom it is told. */
