@@ -76,8 +76,7 @@ final class Decoding implements AutoCloseable {
       if (input.readPictures()) {
         send();
       } else {
-        decoder.end();
-        ended = true;
+        end();
       }
     }
     return true;
@@ -88,6 +87,20 @@ final class Decoding implements AutoCloseable {
    * said of where it stands.
    */
   boolean start(Key key) {
+    return reach(key) && reachFirstTag();
+  }
+
+  /** The same, but nothing that follows is decoded, and nothing more comes until another start. */
+  boolean only(Key key) {
+    if (!reach(key)) {
+      return false;
+    }
+    end();
+    return reachFirstTag();
+  }
+
+  /** Sends the packet of a key to a decoder that knows of nothing else. */
+  private boolean reach(Key key) {
     decoder.flush();
     ended = false;
     if (!input.seek(key)) {
@@ -98,10 +111,15 @@ final class Decoding implements AutoCloseable {
       if (key.isPacket(packet.pts(), packet.dts(), packet.pos())) {
         tag = FIRST_TAG;
         send();
-        return reachFirstTag();
+        return true;
       }
     }
     return false;
+  }
+
+  private void end() {
+    decoder.end();
+    ended = true;
   }
 
   /** Passes over what is decoded from half its sources: the frames shown before the key's own. */

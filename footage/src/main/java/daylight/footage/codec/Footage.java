@@ -14,11 +14,13 @@ import daylight.footage.Writ;
 import daylight.line.measure.Argument;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.PrimitiveIterator;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 
@@ -30,6 +32,9 @@ import org.bytedeco.ffmpeg.avutil.AVFrame;
 public final class Footage implements AutoCloseable {
   /** Its multiples leave rests that are spread as evenly as can be, whatever their number. */
   private static final double GOLDEN = 0.6180339887498949;
+
+  /** So few frames are not worth a second decoder. */
+  private static final int FEWEST_TO_SHARE = 6;
 
   private final Reel reel;
   private final Recording recording;
@@ -167,6 +172,25 @@ public final class Footage implements AutoCloseable {
   }
 
   /**
+   * What is made of the brightness of several frames far apart, such as {@link #waypoints}, in the
+   * order of the frames. A frame that is damaged beyond decoding is passed over.
+   *
+   * @param numbers rising
+   * @param make called on two threads at once where that saves time
+   */
+  public <T> List<T> farApart(List<Integer> numbers, Function<Luma, T> make) throws IOException {
+    numbers.forEach(this::requireFrame);
+    if (numbers.size() < FEWEST_TO_SHARE || !reel.index().told()) {
+      return FarApart.made(reel, numbers, make);
+    }
+    int half = numbers.size() / 2;
+    FarApart<T> rest = FarApart.begin(reel, numbers.subList(half, numbers.size()), make);
+    List<T> made = new ArrayList<>(FarApart.made(reel, numbers.subList(0, half), make));
+    made.addAll(rest.made());
+    return made;
+  }
+
+  /**
    * Frames spread over the recording that are quickly reached, at most so many, rising. In a long
    * one they are not evenly spread, so that what comes round evenly, such as a light that turns, is
    * not met in the same place each time.
@@ -266,6 +290,11 @@ public final class Footage implements AutoCloseable {
   /** For proofs: the frame as decoded. */
   Optional<AVFrame> decoded(int number) throws IOException {
     return reel.wind(number, new Progress(Watch.NOBODY), 0, 0);
+  }
+
+  /** For proofs: the same, as {@link #farApart} comes to it. */
+  Optional<AVFrame> leapt(int number) throws IOException {
+    return reel.leap(number, new Progress(Watch.NOBODY), 0, 0);
   }
 
   private Frame shown(Screen screen, AVFrame frame) throws IOException {

@@ -31,6 +31,10 @@ final class Reel implements AutoCloseable {
   private int shownNumber = NONE;
   private int aheadNumber = NONE;
   private int counted;
+
+  /** Whether nothing follows the frame on display until it starts again somewhere. */
+  private boolean alone;
+
   private boolean closed;
 
   Reel(Path file, Sniffed sniffed, Index index) throws IOException {
@@ -38,6 +42,11 @@ final class Reel implements AutoCloseable {
     this.sniffed = sniffed;
     this.index = index;
     shown = Native.made(av_frame_alloc(), "a frame");
+  }
+
+  /** Another of the same recording, for another thread. */
+  Reel twin() throws IOException {
+    return new Reel(file, sniffed, index);
   }
 
   Index index() {
@@ -64,9 +73,7 @@ final class Reel implements AutoCloseable {
    * one before it can be decoded.
    */
   Optional<AVFrame> wind(int number, Progress progress, long done, long all) throws IOException {
-    if (closed) {
-      throw new IllegalStateException("this recording is closed: " + file);
-    }
+    requireOpen();
     Decoding source = position(number);
     while (shownNumber != number) {
       progress.at(done, all);
@@ -79,6 +86,35 @@ final class Reel implements AutoCloseable {
       show(source);
     }
     return shownNumber == NONE ? Optional.empty() : Optional.of(shown);
+  }
+
+  /**
+   * The same where frames far apart are asked for: a key's own frame is decoded without those that
+   * follow it, which is what a decoder of several threads waits for otherwise.
+   */
+  Optional<AVFrame> leap(int number, Progress progress, long done, long all) throws IOException {
+    requireOpen();
+    Optional<Key> key = index.keyBefore(number).filter(k -> k.frame() == number && number > 0);
+    // Where the container does not tell of every frame a packet may hold half of one.
+    if (number == shownNumber || !index.told() || key.isEmpty()) {
+      return wind(number, progress, done, all);
+    }
+    Decoding source = decoding == null ? open() : decoding;
+    progress.at(done, all);
+    forget();
+    alone = true;
+    if (!source.only(key.get())) {
+      return wind(number, progress, done, all);
+    }
+    aheadNumber = number;
+    show(source);
+    return Optional.of(shown);
+  }
+
+  private void requireOpen() {
+    if (closed) {
+      throw new IllegalStateException("this recording is closed: " + file);
+    }
   }
 
   private void show(Decoding source) {
@@ -102,7 +138,7 @@ final class Reel implements AutoCloseable {
   private Decoding position(int number) throws IOException {
     Decoding here = decoding;
     Optional<Key> key = index.keyBefore(number);
-    if (here != null && number >= shownNumber && !worthLeaping(key)) {
+    if (here != null && !alone && number >= shownNumber && !worthLeaping(key)) {
       return here;
     }
     Decoding source = here == null ? open() : here;
@@ -134,6 +170,7 @@ final class Reel implements AutoCloseable {
     shownNumber = NONE;
     aheadNumber = NONE;
     counted = 0;
+    alone = false;
   }
 
   private Decoding open() throws IOException {

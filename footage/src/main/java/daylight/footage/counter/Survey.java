@@ -54,16 +54,19 @@ final class Survey {
     any = new short[size];
   }
 
-  /** Takes a frame, row by row; refuses one of another size, and one too many. */
-  boolean take(byte[] frame, int wide) {
-    if (frames == MOST_FRAMES || wide != width || frame.length != width * height) {
-      return false;
+  /**
+   * Takes a frame, row by row.
+   *
+   * @throws IllegalArgumentException if it has another size or is one too many
+   */
+  void take(byte[] frame) {
+    if (frames == MOST_FRAMES || frame.length != width * height) {
+      throw new IllegalArgumentException("frame " + frames + " of " + frame.length + " pixels");
     }
     frames++;
     for (int y = 1; y < height - 1; y += step) {
       row(frame, y * width, y / step * width);
     }
-    return true;
   }
 
   private void row(byte[] pixels, int row, int kept) {

@@ -1,12 +1,12 @@
 package daylight.footage.counter;
 
-import daylight.footage.Watch;
 import daylight.footage.codec.Footage;
 import daylight.footage.codec.Luma;
 import daylight.footage.codec.Tint;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,10 +34,13 @@ record View(List<byte[]> frames, int width, List<Window> windows, @Nullable Tint
     long size = (long) footage.recording().width() * footage.recording().height();
     List<Integer> points =
         footage.waypoints(Math.clamp(MOST_BYTES / size, FEWEST_LOOKS, MOST_LOOKS));
-    Looked looked = new Looked(colours);
-    footage.glance(
-        points.stream().mapToInt(Integer::intValue), points.size(), Watch.NOBODY, looked::take);
-    return looked.view(given);
+    Looked looked = null;
+    for (int i = 0; looked == null && i < points.size(); i++) {
+      looked = Looked.asFirst(footage, points.get(i), colours);
+    }
+    return looked == null
+        ? new View(new ArrayList<>(), 0, List.of(), null)
+        : looked.view(footage.farApart(points, looked::take), given);
   }
 
   /** Lets the frames go, which are large; only how frames are looked at stays known. */
@@ -50,37 +53,54 @@ record View(List<byte[]> frames, int width, List<Window> windows, @Nullable Tint
     return Picture.of(luma, against);
   }
 
-  /** What has been looked at. */
+  /** How frames are looked at, all of them as the first; surveyed while others are decoded. */
   private static final class Looked {
-    private final boolean colours;
-    private final List<byte[]> frames = new ArrayList<>();
-    private @Nullable Survey survey;
-    private @Nullable Tint against;
-    private int width;
+    private final Survey survey;
+    private final @Nullable Tint against;
+    private final int width;
+    private final int height;
+    private CompletableFuture<?> surveyed = CompletableFuture.completedFuture(null);
 
-    Looked(boolean colours) {
-      this.colours = colours;
+    private Looked(int width, int height, @Nullable Tint against) {
+      survey = new Survey(width, height);
+      this.against = against;
+      this.width = width;
+      this.height = height;
     }
 
-    void take(Luma luma) {
-      Survey one = survey;
-      if (one == null) {
-        one = new Survey(luma.width(), luma.height());
-        survey = one;
-        width = luma.width();
-        against = colours ? luma.tint() : null;
-      }
-      byte[] frame = new byte[luma.width() * luma.height()];
-      Picture.of(luma, against).copy(0, 0, luma.width(), luma.height(), frame);
-      if (one.take(frame, luma.width())) {
-        frames.add(frame);
-      }
+    /** As a frame is; null if it cannot be decoded. */
+    static @Nullable Looked asFirst(Footage footage, int number, boolean colours)
+        throws IOException {
+      return footage
+          .farApart(
+              List.of(number),
+              luma -> new Looked(luma.width(), luma.height(), colours ? luma.tint() : null))
+          .stream()
+          .findFirst()
+          .orElse(null);
     }
 
-    View view(@Nullable Window given) {
-      List<Window> windows = survey == null ? List.of() : survey.lines();
+    /** A frame row by row; empty where it has another size. */
+    byte[] take(Luma luma) {
+      if (luma.width() != width || luma.height() != height) {
+        return new byte[0];
+      }
+      byte[] frame = new byte[width * height];
+      Picture.of(luma, against).copy(0, 0, width, height, frame);
+      synchronized (this) {
+        surveyed = surveyed.thenRunAsync(() -> survey.take(frame));
+      }
+      return frame;
+    }
+
+    View view(List<byte[]> taken, @Nullable Window given) {
+      synchronized (this) {
+        surveyed.join();
+      }
+      List<byte[]> frames = new ArrayList<>(taken);
+      frames.removeIf(frame -> frame.length == 0);
+      List<Window> windows = survey.lines();
       if (given != null && !frames.isEmpty()) {
-        int height = frames.getFirst().length / width;
         windows =
             given.left() >= width || given.top() >= height
                 ? List.of()

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.javacpp.BytePointer;
@@ -47,6 +48,27 @@ class ExactFrameTest {
       }
 
       assertThat(rising.toByteArray()).isEqualTo(theirs(film, mixed));
+    }
+  }
+
+  /** As the counter is looked for; what follows a frame that was reached so is exact, too. */
+  @ParameterizedTest
+  @EnumSource(Sample.class)
+  void framesFarApartAreThoseTheProgramCounts(Sample sample) throws IOException {
+    Path film = sample.in(folder);
+    try (Footage footage = Films.opened(film)) {
+      Map<Integer, byte[]> ours = new TreeMap<>();
+      for (int number : footage.waypoints(ASKED)) {
+        ours.put(number, bytes(footage.leapt(number).orElseThrow()));
+        int next = Math.min(number + 1, footage.times().count() - 1);
+        ours.put(next, bytes(footage.decoded(next).orElseThrow()));
+      }
+      ByteArrayOutputStream rising = new ByteArrayOutputStream();
+      for (byte[] frame : ours.values()) {
+        rising.write(frame);
+      }
+
+      assertThat(rising.toByteArray()).isEqualTo(theirs(film, List.copyOf(ours.keySet())));
     }
   }
 
