@@ -3,6 +3,7 @@ package daylight.app.field;
 import daylight.app.door.Phone;
 import daylight.app.web.Guard;
 import daylight.app.web.Look;
+import daylight.app.web.Unread;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.Objects;
@@ -134,5 +135,6 @@ final class Gate {
     request.status(status).contentType("text/plain; charset=utf-8");
     request.result(Phrases.of(look(request).language()).say(why) + "\n");
     request.skipRemainingHandlers();
+    Unread.pass(request);
   }
 }

@@ -20,6 +20,7 @@ final class Findings {
   private final FindingWords said;
   private final CodeWords codes;
   private final Moments moments;
+  private final Sift sift;
   private final boolean pictured;
 
   Findings(Subject subject, Moments moments) {
@@ -28,6 +29,7 @@ final class Findings {
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     this.codes = new CodeWords(words, subject.codes());
     this.moments = moments;
+    this.sift = new Sift(subject);
     this.pictured =
         Captions.findings(subject).stream().anyMatch(finding -> moments.knows(finding.finding()));
   }
@@ -39,6 +41,7 @@ final class Findings {
         findings.isEmpty()
             ? none()
             : Tag.of("div")
+                .addAll(sift.controls(findings))
                 .add(table(findings))
                 .add(Tag.of("p", new GradeWords(words).scheme(subject.rules().grades())))
                 .add(Tag.of("p", new SoonWords(words).rule(subject.rules().urgency().id())));
@@ -88,16 +91,17 @@ final class Findings {
             .with("id", "finding-" + placed.finding().id().uuid())
             .with("data-place", placed.from().reach())
             .with("data-distance", placed.from().distance())
-            .with("data-show", words.say("web.show", new Argument.Label(label)))
-            .add(
-                Tag.of("th")
-                    .with("scope", "row")
-                    .add(
-                        Tag.of("div")
-                            .with("class", "seen-as")
-                            .add(Tag.of("span", label).with("class", "label"))
-                            .text(" ")
-                            .add(Tag.of("span", what))));
+            .with("data-show", words.say("web.show", new Argument.Label(label)));
+    sift.mark(row, placed)
+        .add(
+            Tag.of("th")
+                .with("scope", "row")
+                .add(
+                    Tag.of("div")
+                        .with("class", "seen-as")
+                        .add(Tag.of("span", label).with("class", "label"))
+                        .text(" ")
+                        .add(Tag.of("span", what))));
     if (shown("code")) {
       row.add(cell("column.code", codes.code(placed.finding())));
     }

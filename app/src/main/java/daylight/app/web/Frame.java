@@ -72,11 +72,13 @@ final class Frame {
         .add(link("stylesheet", "line.css"))
         .add(link("stylesheet", "switches.css"))
         .add(link("stylesheet", "why.css"))
+        .add(link("stylesheet", "sift.css"))
         .add(module("places.js"))
         .add(module("moments.js"))
         .add(module("proxies.js"))
         .add(module("reading.js"))
-        .add(module("line.js"));
+        .add(module("line.js"))
+        .add(module("sift.js"));
   }
 
   private static Tag link(String what, String asset) {

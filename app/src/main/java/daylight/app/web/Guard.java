@@ -97,5 +97,6 @@ public final class Guard {
   private static void refuse(Context request, int status, String why) {
     request.status(status).contentType("text/plain; charset=utf-8").result(why + "\n");
     request.skipRemainingHandlers();
+    Unread.pass(request);
   }
 }

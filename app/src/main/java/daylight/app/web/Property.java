@@ -5,7 +5,9 @@ import daylight.app.Progress;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +19,7 @@ final class Property {
   private final @Nullable Proxies proxies;
   private final Semaphore turns;
   private final @Nullable Home home;
+  private final Map<String, Property> judging = new ConcurrentHashMap<>();
   private @Nullable Answering current;
 
   /** Answers a book. */
@@ -69,7 +72,8 @@ final class Property {
     return word(called);
   }
 
-  private static String word(String called) {
+  /** A word for an address, of letters, digits and single hyphens. */
+  static String word(String called) {
     String plain =
         Normalizer.normalize(called, Normalizer.Form.NFD)
             .toLowerCase(Locale.ROOT)
@@ -105,6 +109,30 @@ final class Property {
     return opened.equals(other);
   }
 
+  /**
+   * The same book with another of its visits judged, which has addresses of its own; empty where
+   * nothing is called so.
+   *
+   * @param named the address word of the visit
+   */
+  Optional<Property> judging(String named, Reading.Answered answered) {
+    return VisitChoice.of(answered.handout().book()).stream()
+        .filter(one -> one.word().equals(named))
+        .findFirst()
+        .map(
+            one ->
+                judging.computeIfAbsent(
+                    one.label(),
+                    label ->
+                        new Property(
+                            name + VisitChoice.APART + named,
+                            new Opened(opened.book(), opened.settings().of(label)),
+                            job,
+                            proxies,
+                            turns,
+                            home)));
+  }
+
   /** The page it is opened from; null where it is not opened from one. */
   @Nullable Home home() {
     return home;
@@ -112,7 +140,9 @@ final class Property {
 
   /** The word that names of files begin with that are taken home. */
   String fileWord() {
-    return home == null ? name : word(home.name());
+    int apart = name.lastIndexOf(VisitChoice.APART);
+    String visit = apart < 0 ? "" : name.substring(apart);
+    return home == null ? name : word(home.name()) + visit;
   }
 
   /** What it is called where what its book says is not known. */
@@ -180,14 +210,18 @@ final class Property {
   }
 
   /** Has what is being done of it end as soon as it can. */
-  synchronized void end() {
-    if (current != null) {
-      current.end();
+  void end() {
+    judging.values().forEach(Property::end);
+    synchronized (this) {
+      if (current != null) {
+        current.end();
+      }
     }
   }
 
   /** Ends what is being done of it, and waits until nothing of it is left. */
   void close() {
+    judging.values().forEach(Property::close);
     Answering known;
     synchronized (this) {
       known = current;

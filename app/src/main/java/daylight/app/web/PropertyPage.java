@@ -73,7 +73,7 @@ final class PropertyPage {
   }
 
   private Tag header() {
-    Tag header = Titles.header(subject);
+    Tag header = Titles.header(subject).addAll(VisitChoice.links(property, answered));
     return property.isCut() ? header.addAll(UnderwayPage.cut(property, words)) : header;
   }
 

@@ -33,8 +33,24 @@ public final class Shelf {
     return properties.isEmpty() ? Job.Settings.USUAL : properties.getFirst().settings();
   }
 
+  /** A book by its word in addresses, with the visit judged that the word names, too. */
   Optional<Property> find(String name) {
+    int apart = name.lastIndexOf(VisitChoice.APART);
+    return apart < 0
+        ? named(name)
+        : named(name.substring(0, apart))
+            .flatMap(book -> judging(book, name.substring(apart + VisitChoice.APART.length())));
+  }
+
+  private Optional<Property> named(String name) {
     return properties.stream().filter(one -> one.name().equals(name)).findFirst();
+  }
+
+  /** Until the visits of a book are known, or while it must be mended, the book stands for them. */
+  private static Optional<Property> judging(Property book, String visit) {
+    return book.soon() instanceof Reading.Answered answered
+        ? book.judging(visit, answered)
+        : Optional.of(book);
   }
 
   /** Whether there is a book on it that was named, beside those that an archive put there. */
@@ -52,12 +68,12 @@ public final class Shelf {
    */
   public synchronized String address(String name, Path book, @Nullable String visit, Home home) {
     Opened opened = new Opened(book, Job.Settings.USUAL.of(visit));
-    Optional<Property> known = find(name);
+    Optional<Property> known = named(name);
     if (known.isEmpty() || !known.get().isOf(opened) || !home.equals(known.get().home())) {
       known.ifPresent(Property::end);
       known.ifPresent(properties::remove);
       properties.add(new Property(name, opened, Job::answer, proxies, turns, home));
     }
-    return find(name).orElseThrow().address("");
+    return named(name).orElseThrow().address("");
   }
 }

@@ -203,7 +203,9 @@ class WholeJobTest {
     Page page = thumb.page();
     thumb.press("nav li:last-child a").arrived("/visit/[^/]+");
     thumb.press("a", "The walk").arrived("/walk");
-    page.locator("#over").waitFor();
+    // What comes from the archive moves what stands below it, also from under a thumb.
+    page.locator("#reach.kept").waitFor();
+    page.locator("#answer-state >> text=Computed from everything").waitFor();
     thumb.press("#house summary").type("#w-house-front", "40").type("#w-house-side", "25");
     thumb.press("#house-form button");
     page.locator("#points li").nth(3).waitFor();

@@ -56,6 +56,25 @@ final class Filmed {
     }
   }
 
+  /** The same with what the counter of the first recording showed at both of its ends. */
+  static Path counted(Path folder) {
+    try {
+      Path book = in(folder);
+      return Files.writeString(
+          book,
+          Files.readString(book)
+              .replaceFirst(
+                  " +counter-checks:",
+                  """
+                  \\        anchors:
+                  \\          - {label: K1, media: M1, at: 0 s, counter: 0 ft}
+                  \\          - {label: K2, media: M1, at: 7.9 s, counter: 84.9 ft}
+                  \\        counter-checks:"""));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** The book of the invented shop with another line in its visit, and nothing beside it. */
   static Path unfilmed(Path folder, String line) {
     try (InputStream in = Filmed.class.getResourceAsStream("shop.yaml")) {

@@ -62,17 +62,7 @@ class LineTest {
 
   @BeforeAll
   void open(@TempDir Path folder) throws IOException {
-    Path book = Filmed.in(folder.resolve("filmed"));
-    Files.writeString(
-        book,
-        Files.readString(book)
-            .replaceFirst(
-                " +counter-checks:",
-                """
-                \\        anchors:
-                \\          - {label: K1, media: M1, at: 0 s, counter: 0 ft}
-                \\          - {label: K2, media: M1, at: 7.9 s, counter: 84.9 ft}
-                \\        counter-checks:"""));
+    Path book = Filmed.counted(folder.resolve("filmed"));
     Path empty = folder.resolve("empty.yaml");
     Files.writeString(
         empty,

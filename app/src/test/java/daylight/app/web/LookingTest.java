@@ -124,7 +124,7 @@ class LookingTest {
   void anAnswerFoldsOutByKeyboard() {
     try (Page page = at("/property/filmed/", LAPTOP)) {
       Locator first = page.locator("details.answer").first();
-      first.locator("summary").focus();
+      first.locator("> summary").focus();
       page.keyboard().press("Enter");
 
       assertThat(first.getAttribute("open")).isNotNull();

@@ -3,6 +3,7 @@ package daylight.report.draw;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Node;
 import daylight.line.book.Place;
+import daylight.line.book.Visit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Route;
 import daylight.line.dig.ServiceFound;
@@ -23,11 +24,22 @@ public final class Captions {
 
   /** Which visit is shown, by its day where it has one. */
   public static String visit(Subject subject) {
-    Words words = subject.words();
-    LocalDate date = subject.visit().map(visit -> visit.date()).orElse(null);
+    return subject
+        .visit()
+        .map(visit -> visit(subject.words(), visit))
+        .orElseGet(() -> undated(subject.words(), subject.answers().visit()));
+  }
+
+  /** The same of any visit. */
+  public static String visit(Words words, Visit visit) {
+    LocalDate date = visit.date();
     return date == null
-        ? words.say("report.visit_undated", new Argument.Label(subject.answers().visit()))
+        ? undated(words, visit.label())
         : words.say("report.visit", new Argument.Day(date));
+  }
+
+  private static String undated(Words words, String label) {
+    return words.say("report.visit_undated", new Argument.Label(label));
   }
 
   /** The findings of the visit that was judged, by reach in the book's order and by distance. */
