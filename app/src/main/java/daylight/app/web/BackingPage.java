@@ -33,12 +33,12 @@ final class BackingPage {
   private final Subject subject;
   private final Words words;
 
-  BackingPage(int properties, Property property, Reading.Answered answered, @Nullable String page) {
+  BackingPage(int properties, Property property, Reading.Answered answered, Wish wish) {
     this.property = property;
     this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
-    this.frame = new Frame(words, properties).under(property.home()).at(page);
+    this.frame = new Frame(words, properties).under(property.home()).as(wish);
   }
 
   String write() {

@@ -12,26 +12,33 @@ final class Frame {
   private final int properties;
   private final @Nullable Home home;
   private final @Nullable String page;
+  private final @Nullable Light light;
 
   Frame(Words words, int properties) {
-    this(words, properties, null, null);
+    this(words, properties, null, null, null);
   }
 
-  private Frame(Words words, int properties, @Nullable Home home, @Nullable String page) {
+  private Frame(
+      Words words,
+      int properties,
+      @Nullable Home home,
+      @Nullable String page,
+      @Nullable Light light) {
     this.words = words;
     this.properties = properties;
     this.home = home;
     this.page = page;
+    this.light = light;
   }
 
   /** The same with a way back to the page that a property was opened from, where there is one. */
   Frame under(@Nullable Home from) {
-    return new Frame(words, properties, from, page);
+    return new Frame(words, properties, from, page, light);
   }
 
-  /** The same with switches for language and units, for the page at that address. */
-  Frame at(@Nullable String address) {
-    return new Frame(words, properties, home, address);
+  /** The same in the light that was chosen, with switches for the page that was asked for. */
+  Frame as(Wish wish) {
+    return new Frame(words, properties, home, wish.page(), wish.light());
   }
 
   Words words() {
@@ -46,14 +53,18 @@ final class Frame {
             .add(top())
             .add(Tag.of("main").with("id", "main").addAll(contents))
             .add(foot());
-    Tag html = Tag.of("html").with("lang", words.language().code()).add(head(title)).add(body);
+    Tag html = Tag.of("html").with("lang", words.language().code());
+    if (light != null) {
+      html.with("data-light", light.code());
+    }
+    html.add(head(title)).add(body);
     return "<!DOCTYPE html>\n" + html.write() + "\n";
   }
 
   private Tag foot() {
     Tag foot = Tag.of("footer");
     if (page != null) {
-      foot.add(Switches.of(words, page));
+      foot.add(Switches.of(words, page, light));
     }
     return foot.add(Tag.of("p", words.word("web.foot")));
   }

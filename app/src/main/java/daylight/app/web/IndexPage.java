@@ -19,7 +19,7 @@ final class IndexPage {
     this.properties = shelf.all();
     this.wish = wish;
     this.words = wish.words(shelf.settings());
-    this.frame = new Frame(words, 1).at(wish.page());
+    this.frame = new Frame(words, 1).as(wish);
   }
 
   String write() {
@@ -36,7 +36,10 @@ final class IndexPage {
           answered(
               property,
               answered
-                  .in(wish.language(property.settings()), wish.shown(answered.handout().shown()))
+                  .in(
+                      wish.language(property.settings()),
+                      wish.shown(answered.handout().shown()),
+                      null)
                   .subject());
       case Reading.Refused refused ->
           plain(property, "refused").add(Tag.of("p", words.word("web.index.refused")));

@@ -11,6 +11,9 @@ public enum Light {
   /** In bright daylight: black on white, heavier and larger. */
   SUN;
 
+  /** What stands in its place where the device is followed. */
+  static final String DEVICE = "device";
+
   /** Its word in cookies and style sheets. */
   public String code() {
     return name().toLowerCase(Locale.ROOT);

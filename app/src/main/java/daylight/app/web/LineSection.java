@@ -1,6 +1,7 @@
 package daylight.app.web;
 
 import daylight.line.course.PlacedPass;
+import daylight.report.draw.PlanTurn;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.view.AlongTable;
@@ -38,7 +39,7 @@ final class LineSection {
         Tag.of("div")
             .with("class", "sides")
             .add(
-                side("plan", "report.plan", views.plan()),
+                side("plan", "report.plan", views.plan()).addAll(turns()),
                 side("profile", "report.profile", views.profile()),
                 side("strip", "web.strip", views.strip()));
     if (views.isEmpty()) {
@@ -131,6 +132,24 @@ final class LineSection {
                 .with("class", "side-head")
                 .add(Tag.of("h3", heading).with("id", id + "-heading"), zoom(heading)),
             Pieces.drawing(heading, sheet));
+  }
+
+  /** The plan the other way up; nothing where nothing is drawn on it. */
+  private List<Tag> turns() {
+    return views.isEmpty()
+        ? List.of()
+        : List.of(
+            Tag.of("p")
+                .with("class", "turns")
+                .add(turn("north", PlanTurn.NORTH_UP), turn("along", PlanTurn.ALONG)));
+  }
+
+  private Tag turn(String word, PlanTurn way) {
+    Tag link =
+        Tag.of("a", words.word("web.plan." + word))
+            .with("href", property.address("") + "?plan=" + word + "#plan")
+            .with("rel", "nofollow");
+    return answered.handout().plan() == way ? link.with("aria-current", "true") : link;
   }
 
   private Tag zoom(String heading) {

@@ -57,7 +57,11 @@ public record Look(Language language, Shown shown, @Nullable Light light) {
 
   /** The choice as a cookie holds it. */
   public String cookie() {
-    return language.code() + "." + code(shown) + "." + (light == null ? "device" : light.code());
+    return language.code()
+        + "."
+        + code(shown)
+        + "."
+        + (light == null ? Light.DEVICE : light.code());
   }
 
   /** The language that somebody wants by that header; empty where it names none of ours. */

@@ -10,13 +10,13 @@ final class NoticePage {
   private NoticePage() {}
 
   /** There is nothing at that address. */
-  static String missing(Words words, int properties) {
-    return write(new Frame(words, properties), "web.missing", null);
+  static String missing(Frame frame) {
+    return write(frame, "web.missing", null);
   }
 
   /** A fault of ours, named so that it can be told. */
-  static String fault(Words words, int properties, RuntimeException fault) {
-    return write(new Frame(words, properties), "web.fault", fault);
+  static String fault(Frame frame, RuntimeException fault) {
+    return write(frame, "web.fault", fault);
   }
 
   private static String write(Frame frame, String key, @Nullable RuntimeException fault) {

@@ -13,27 +13,26 @@ import daylight.report.page.ServiceTable;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /** One property: stop orders, the complaint, the answers, and what they rest on. */
 final class PropertyPage {
   private final int properties;
-  private final @Nullable String page;
+  private final Wish wish;
   private final Frame frame;
   private final Property property;
   private final Reading.Answered answered;
   private final Subject subject;
   private final Words words;
 
-  PropertyPage(
-      int properties, Property property, Reading.Answered answered, @Nullable String page) {
+  PropertyPage(int properties, Property property, Reading.Answered answered, Wish wish) {
     this.properties = properties;
-    this.page = page;
+    this.wish = wish;
     this.property = property;
     this.answered = answered;
     this.subject = answered.subject();
     this.words = subject.words();
-    this.frame = new Frame(words, properties).under(property.home()).at(page);
+    this.frame = new Frame(words, properties).under(property.home()).as(wish);
   }
 
   String write() {
@@ -41,7 +40,8 @@ final class PropertyPage {
     List<Object> depends =
         List.of(
             properties,
-            String.valueOf(page),
+            String.valueOf(wish.page()),
+            Optional.ofNullable(wish.light()),
             property.isCut(),
             recordings,
             recordings.stream().map(property::proxy).toList());

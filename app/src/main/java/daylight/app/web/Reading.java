@@ -7,6 +7,7 @@ import daylight.line.counter.Fitted;
 import daylight.line.measure.FilePlace;
 import daylight.line.measure.Shown;
 import daylight.report.Handout;
+import daylight.report.draw.PlanTurn;
 import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
 import daylight.report.words.Language;
@@ -57,19 +58,25 @@ sealed interface Reading {
     }
 
     /** For whom it is told. */
-    private record Reader(Language language, Shown shown) {}
+    private record Reader(Language language, Shown shown, PlanTurn plan) {}
 
-    /** The same told to another reader; nothing is read or computed anew. */
-    Answered in(Language language, Shown shown) {
+    /**
+     * The same told to another reader; nothing is read or computed anew.
+     *
+     * @param plan which way up the plan is to lie; null leaves it as it is
+     */
+    Answered in(Language language, Shown shown, @Nullable PlanTurn plan) {
       Handout own = handout();
-      return language == own.language() && shown == own.shown()
+      Reader usual = new Reader(own.language(), own.shown(), own.plan());
+      Reader wanted = new Reader(language, shown, plan == null ? own.plan() : plan);
+      return wanted.equals(usual)
           ? this
           : others.computeIfAbsent(
-              new Reader(language, shown),
+              wanted,
               reader ->
                   new Answered(
                       new Job.Outcome.Answered(
-                          own.in(language, shown),
+                          own.in(language, shown).turned(reader.plan()),
                           outcome.counters(),
                           outcome.tracks(),
                           outcome.places())));

@@ -16,7 +16,7 @@ final class RefusedPage {
 
   RefusedPage(int properties, Property property, Reading.Refused refused, Wish wish) {
     this.words = wish.words(property.settings(), refused.outcome().shown());
-    this.frame = new Frame(words, properties).under(property.home()).at(wish.page());
+    this.frame = new Frame(words, properties).under(property.home()).as(wish);
     this.property = property;
     this.complaints = refused.outcome().complaints();
   }

@@ -48,8 +48,7 @@ final class Routes {
     routes.error(HttpStatus.NOT_FOUND, this::missing);
     routes.exception(
         RuntimeException.class,
-        (fault, reply) ->
-            page(reply.status(500), NoticePage.fault(words(reply), shelf.size(), fault)));
+        (fault, reply) -> page(reply.status(500), NoticePage.fault(notice(reply), fault)));
   }
 
   private static void read(RoutesConfig routes, String path, Handler handler) {
@@ -79,7 +78,14 @@ final class Routes {
     return Wish.by(request).words(shelf.settings());
   }
 
-  /** Whether language or units were chosen by the address; the page itself is loaded next. */
+  /** A page that only says why there is nothing. */
+  private Frame notice(Context request) {
+    return new Frame(words(request), shelf.size()).as(Wish.by(request).nowhere());
+  }
+
+  /**
+   * Whether language, units or light were chosen by the address; the page itself is loaded next.
+   */
   private static boolean chose(Context reply, Words now) {
     Optional<Look> choice = Wish.choice(reply, now);
     choice.ifPresent(look -> Remembered.set(reply, Look.COOKIE, look.cookie()));
@@ -130,7 +136,7 @@ final class Routes {
     Property property = known.get().property();
     Reading.Answered answered = known.get().answered();
     if (!chose(reply, answered.subject().words())) {
-      page(reply, new BackingPage(shelf.size(), property, answered, Wish.by(reply).page()).write());
+      page(reply, new BackingPage(shelf.size(), property, answered, Wish.by(reply)).write());
     }
   }
 
@@ -150,19 +156,20 @@ final class Routes {
         yield new UnderwayPage(shelf.size(), property, wish).write();
       }
       case Reading.Answered answered ->
-          new PropertyPage(shelf.size(), property, told(answered, property, wish), wish.page())
-              .write();
+          new PropertyPage(shelf.size(), property, told(answered, property, wish), wish).write();
       case Reading.Refused refused ->
           new RefusedPage(shelf.size(), property, refused, wish).write();
       case Reading.Failed failed -> {
         reply.status(500);
-        yield NoticePage.fault(wish.words(property.settings()), shelf.size(), failed.fault());
+        Frame frame = new Frame(wish.words(property.settings()), shelf.size());
+        yield NoticePage.fault(frame.as(wish.nowhere()), failed.fault());
       }
     };
   }
 
   private static Reading.Answered told(Reading.Answered answered, Property property, Wish wish) {
-    return answered.in(wish.language(property.settings()), wish.shown(answered.handout().shown()));
+    return answered.in(
+        wish.language(property.settings()), wish.shown(answered.handout().shown()), wish.plan());
   }
 
   /** How far the looking at footage is, for the page that says so; accepted, while it goes on. */
@@ -264,7 +271,7 @@ final class Routes {
   }
 
   private void missing(Context reply) {
-    page(reply, NoticePage.missing(words(reply), shelf.size()));
+    page(reply, NoticePage.missing(notice(reply)));
   }
 
   private Optional<Property> find(Context request) {

@@ -6,15 +6,16 @@ import daylight.report.words.Language;
 import daylight.report.words.Words;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The choice of language and units at the foot of a page. Each is a link to the same page, so that
- * it works without script and these pages need take no forms.
+ * The choice of language, units and light at the foot of a page. Each is a link to the same page,
+ * so that it works without script and these pages need take no forms.
  */
 final class Switches {
   private Switches() {}
 
-  static Tag of(Words words, String page) {
+  static Tag of(Words words, String page, @Nullable Light light) {
     return Tag.of("div")
         .with("class", "switches")
         .add(
@@ -40,7 +41,19 @@ final class Switches {
                                     one == words.language())
                                 .with("lang", one.code())
                                 .with("hreflang", one.code()))
+                    .toList()))
+        .add(
+            group(
+                words.word("web.switch.light"),
+                Stream.concat(
+                        Stream.of(lit(words, page, Light.DEVICE, light == null)),
+                        Stream.of(Light.values())
+                            .map(one -> lit(words, page, one.code(), one == light)))
                     .toList()));
+  }
+
+  private static Tag lit(Words words, String page, String code, boolean chosen) {
+    return link(page + "?light=" + code, words.word("web.switch.light." + code), chosen);
   }
 
   private static Tag group(String says, List<Tag> links) {

@@ -22,9 +22,7 @@ final class UnderwayPage {
 
   UnderwayPage(int properties, Property property, Wish wish) {
     this.frame =
-        new Frame(wish.words(property.settings()), properties)
-            .under(property.home())
-            .at(wish.page());
+        new Frame(wish.words(property.settings()), properties).under(property.home()).as(wish);
     this.property = property;
   }
 

@@ -2,6 +2,7 @@ package daylight.app.web;
 
 import daylight.app.Job;
 import daylight.line.measure.Shown;
+import daylight.report.draw.PlanTurn;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
 import io.javalin.http.Context;
@@ -14,13 +15,37 @@ import org.jspecify.annotations.Nullable;
  * @param chosen by whoever looks, on one of our pages; null where nobody chose
  * @param wanted the language that the browser asks for; null where it asks for none of ours
  * @param page the address of the page itself, to choose anew on it; null where none can be chosen
+ * @param plan which way up the plan is to lie; null for as the book was opened
  */
-record Wish(@Nullable Look chosen, @Nullable Language wanted, @Nullable String page) {
+record Wish(
+    @Nullable Look chosen,
+    @Nullable Language wanted,
+    @Nullable String page,
+    @Nullable PlanTurn plan) {
   static Wish by(Context request) {
     return new Wish(
         Look.read(Remembered.get(request, Look.COOKIE)).orElse(null),
         Look.languageOf(request.header("Accept-Language")).orElse(null),
-        request.path());
+        request.path(),
+        turn(request.queryParam("plan")));
+  }
+
+  private static @Nullable PlanTurn turn(@Nullable String word) {
+    return switch (word) {
+      case "north" -> PlanTurn.NORTH_UP;
+      case "along" -> PlanTurn.ALONG;
+      case null, default -> null;
+    };
+  }
+
+  /** The same where nothing can be chosen anew. */
+  Wish nowhere() {
+    return new Wish(chosen, wanted, null, null);
+  }
+
+  /** The light that was chosen; null for what the device says of itself. */
+  @Nullable Light light() {
+    return chosen == null ? null : chosen.light();
   }
 
   /** The language for what is opened so: as chosen here, else as it was opened, else as wanted. */
@@ -56,19 +81,22 @@ record Wish(@Nullable Look chosen, @Nullable Language wanted, @Nullable String p
 
   /**
    * What a browser is to remember from now on, where the address of the page chooses: {@code
-   * ?language=fr}, {@code ?units=metres}. Empty where it chooses nothing of ours.
+   * ?language=fr}, {@code ?units=metres}, {@code ?light=basement}. Empty where it chooses nothing
+   * of ours.
    */
   static Optional<Look> choice(Context request, Words now) {
     Optional<Language> language =
         Optional.ofNullable(request.queryParam("language")).flatMap(Language::of);
     Optional<Shown> units = Optional.ofNullable(request.queryParam("units")).flatMap(Look::shown);
-    Look before = by(request).chosen();
-    return language.isEmpty() && units.isEmpty()
+    Light before = by(request).light();
+    String light = request.queryParam("light");
+    boolean lit = Light.DEVICE.equals(light) || (light != null && Look.light(light) != null);
+    return language.isEmpty() && units.isEmpty() && !lit
         ? Optional.empty()
         : Optional.of(
             new Look(
                 language.orElse(now.language()),
                 units.orElse(now.shown()),
-                before == null ? null : before.light()));
+                lit && light != null ? Look.light(light) : before));
   }
 }

@@ -386,6 +386,22 @@ class LineTest {
   }
 
   @Test
+  void thePlanLiesNorthUpOrAlongTheLineAsItIsAskedFor() {
+    try (Page page = page(LAPTOP)) {
+      page.locator("#plan .turns a:has-text('North up')").click();
+      page.locator("#plan svg >> text=grid north is up").waitFor();
+      page.locator("#plan .turns a:has-text('Along the drain')").click();
+      page.locator("#plan svg >> text=the arrow points to grid north").waitFor();
+
+      assertThat(page.locator("#plan .turns [aria-current]").textContent())
+          .isEqualTo("Along the drain");
+      page.locator("[data-cursor=slider]").fill("50");
+      Window.until(page, "document.querySelector('[data-cursor=where]').textContent !== ''");
+      assertThat(agrees(page, "plan")).isTrue();
+    }
+  }
+
+  @Test
   void aLineOfWhichNothingIsKnownHasDrawingsAndNoCursor() {
     try (Page page = window.page(LAPTOP, HIGH)) {
       page.navigate(running.address().resolve("/property/empty/").toString());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import daylight.app.Job;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -118,6 +119,36 @@ class LookingTest {
           .startsWith("STOP")
           .contains("Do not cut");
     }
+  }
+
+  /** Whatever the device says of itself, and on every page from then on. */
+  @ParameterizedTest
+  @CsvSource({"basement, dark", "sun, light", "paper, light"})
+  void theLightThatWasChosenHolds(String light, String scheme) {
+    try (Window other = new Window();
+        Page page = other.page(LAPTOP, HIGH)) {
+      page.emulateMedia(
+          new Page.EmulateMediaOptions()
+              .setColorScheme(scheme.equals("dark") ? ColorScheme.LIGHT : ColorScheme.DARK));
+      page.navigate(running.address().resolve("/property/filmed/").toString());
+      page.locator(".switch a[href$='light=" + light + "']").click();
+      Window.until(page, "document.documentElement.dataset.light === '" + light + "'");
+      assertThat(brightness(page) > 128).isEqualTo(scheme.equals("light"));
+      assertThat(Window.violations(page)).isEmpty();
+      page.navigate(running.address().resolve("/property/").toString());
+      assertThat(brightness(page) > 128).isEqualTo(scheme.equals("light"));
+
+      page.locator(".switch a[href$='light=device']").click();
+      Window.until(page, "document.documentElement.dataset.light === undefined");
+      assertThat(brightness(page) > 128).isNotEqualTo(scheme.equals("light"));
+    }
+  }
+
+  private static int brightness(Page page) {
+    return ((Number)
+            page.evaluate(
+                "Number(getComputedStyle(document.body).backgroundColor.match(/\\d+/g)[1])"))
+        .intValue();
   }
 
   @Test

@@ -11,6 +11,7 @@ import daylight.line.measure.Argument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Says the grade of a finding in a few words: number and word, structure and operation apart. */
 public record GradeWords(Words words) {
@@ -30,11 +31,24 @@ public record GradeWords(Words words) {
 
   /** By which scheme the grades are. */
   public String scheme(GradeScheme scheme) {
-    String adapted = scheme.adaptedFor();
+    Argument title = new Argument.Text(title(scheme));
+    String adapted = adapted(scheme);
     return adapted == null
-        ? words.say("finding.grade.scheme", new Argument.Text(scheme.title()))
-        : words.say(
-            "finding.grade.adapted", new Argument.Text(scheme.title()), new Argument.Text(adapted));
+        ? words.say("finding.grade.scheme", title)
+        : words.say("finding.grade.adapted", title, new Argument.Text(adapted));
+  }
+
+  /** What a scheme is called: our own in the reader's language, another as it calls itself. */
+  public String title(GradeScheme scheme) {
+    String key = "grades." + scheme.id() + ".title";
+    return words.has(key) ? words.word(key) : scheme.title();
+  }
+
+  /** For what a scheme was adapted; null where it was not. */
+  public @Nullable String adapted(GradeScheme scheme) {
+    String key = "grades." + scheme.id() + ".adapted";
+    String own = scheme.adaptedFor();
+    return own != null && words.has(key) ? words.word(key) : own;
   }
 
   private String verdict(Aspect aspect, Verdict verdict) {
