@@ -9,9 +9,10 @@ import daylight.line.condition.CodeTable;
 import daylight.line.measure.Complaint;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,12 +56,53 @@ public record RuleChoice(
         USUAL.fall, null, priors, null, null, null, null, null, null, null, null, false);
   }
 
+  /**
+   * Files of one's own by what they are for, as {@link #own} names it.
+   *
+   * @param files null for what there is none of
+   */
+  static RuleChoice of(String fall, boolean letters, Function<String, @Nullable Path> files) {
+    return new RuleChoice(
+        fall,
+        files.apply("slopes"),
+        files.apply("priors"),
+        files.apply("catalogue"),
+        files.apply("limits"),
+        files.apply("grades"),
+        files.apply("urgency"),
+        files.apply("hold-limits"),
+        files.apply("flow"),
+        files.apply("frost"),
+        files.apply("codes"),
+        letters);
+  }
+
+  /** The files of one's own, by what each is for. */
+  Map<String, Path> own() {
+    Map<String, @Nullable Path> all = new LinkedHashMap<>();
+    all.put("slopes", fallFile);
+    all.put("priors", priors);
+    all.put("catalogue", catalogue);
+    all.put("limits", limits);
+    all.put("grades", grades);
+    all.put("urgency", urgency);
+    all.put("hold-limits", holds);
+    all.put("flow", flow);
+    all.put("frost", frost);
+    all.put("codes", codes);
+    Map<String, Path> own = new LinkedHashMap<>();
+    all.forEach(
+        (of, file) -> {
+          if (file != null) {
+            own.put(of, file);
+          }
+        });
+    return own;
+  }
+
   /** The files of one's own. */
   public List<Path> files() {
-    return Stream.of(
-            fallFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes)
-        .flatMap(Stream::ofNullable)
-        .toList();
+    return List.copyOf(own().values());
   }
 
   /**

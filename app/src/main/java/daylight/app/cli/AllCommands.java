@@ -27,6 +27,8 @@ final class AllCommands {
           Forget.class,
           Backup.class,
           Restore.class,
+          Seal.class,
+          Verify.class,
           Figure.class,
           CommandLine.HelpCommand.class);
 

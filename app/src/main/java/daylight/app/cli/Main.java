@@ -1,5 +1,6 @@
 package daylight.app.cli;
 
+import daylight.app.Program;
 import daylight.footage.codec.Footage;
 import daylight.report.words.Language;
 import java.io.PrintWriter;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "daylight",
     mixinStandardHelpOptions = true,
-    version = "Daylight 1.0-SNAPSHOT",
+    version = "Daylight " + Program.VERSION,
     description = "From what was measured on site to where a buried drain runs and how it fares.",
     footerHeading = "%nBegin with:%n",
     footer = {
