@@ -18,6 +18,7 @@ import daylight.report.page.Paper;
 import daylight.report.words.Language;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -157,7 +158,11 @@ public final class SealedAnswer {
         contents.put(BOOK + media.file(), Content.of(beside));
       }
     }
-    settings.rules().own().forEach((of, own) -> contents.put(RULES + of, Content.of(own)));
+    // Under its own name, by which it is called where something is said of it.
+    settings
+        .rules()
+        .own()
+        .forEach((of, own) -> contents.put(RULES + of + "/" + own.getFileName(), Content.of(own)));
     Report.files(answered.handout())
         .forEach((result, bytes) -> contents.put(RESULTS + result, Content.of(bytes)));
     String unfit = contents.keySet().stream().filter(n -> !Bundle.isName(n)).findFirst().orElse("");
@@ -233,14 +238,14 @@ public final class SealedAnswer {
     try {
       unpack(bundle, work);
       Map<String, String> facts = checked.facts();
-      Path book = work.resolve(BOOK + facts.get("book"));
-      if (!(Job.answer(book, settings(facts, work), progress)
+      String book = BOOK + facts.getOrDefault("book", "");
+      if (!(Job.answer(work.resolve(book), settings(facts, work), progress)
           instanceof Job.Outcome.Answered answered)) {
-        return new Again(List.of(BOOK + facts.get("book")), isOther(facts));
+        return new Again(List.of(book), isOther(facts));
       }
       return new Again(
           differing(Report.files(answered.handout()), work.resolve(RESULTS)), isOther(facts));
-    } catch (IllegalArgumentException e) {
+    } catch (IllegalArgumentException | UncheckedIOException e) {
       throw new IOException(e);
     } finally {
       remove(work);
@@ -258,10 +263,7 @@ public final class SealedAnswer {
         RuleChoice.of(
             facts.getOrDefault("slopes", RuleChoice.USUAL.fall()),
             "yes".equals(facts.get("letters")),
-            of -> {
-              Path own = work.resolve(RULES + of);
-              return Files.isRegularFile(own) ? own : null;
-            });
+            of -> only(work.resolve(RULES + of)));
     PlanTurn plan = value(PlanTurn.class, facts.get("plan"));
     return new Job.Settings(
         value(Language.class, facts.get("language")),
@@ -270,6 +272,18 @@ public final class SealedAnswer {
         rules,
         visit.startsWith("=") ? visit.substring(1) : null,
         plan == null ? PlanTurn.AS_IT_FITS : plan);
+  }
+
+  /** The one file in a folder; null where there is none. */
+  private static @Nullable Path only(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return null;
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.findFirst().orElse(null);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static List<String> differing(SortedMap<String, byte[]> now, Path sealed)

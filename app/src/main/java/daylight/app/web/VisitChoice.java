@@ -6,6 +6,7 @@ import daylight.report.draw.Captions;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,10 +44,13 @@ record VisitChoice(String label, String word) {
     String judged = answered.handout().answers().visit();
     Tag group =
         Tag.of("nav").with("class", "switch visits").with("aria-label", words.word("web.visits"));
+    List<String> days = book.visits().stream().map(one -> Captions.visit(words, one)).toList();
     for (int i = 0; i < choices.size(); i++) {
       VisitChoice choice = choices.get(i);
+      String day = days.get(i);
+      boolean alone = Collections.frequency(days, day) == 1;
       Tag link =
-          Tag.of("a", Captions.visit(words, book.visits().get(i)))
+          Tag.of("a", alone ? day : day + " (" + choice.label() + ")")
               .with("href", address(property, choice));
       group.add(choice.label().equals(judged) ? link.with("aria-current", "page") : link);
     }

@@ -93,7 +93,7 @@ class SealTest {
     JsonNode json = new JsonMapper().readTree(run("verify", sealed(), "--json").out());
     assertThat(json.path("outcome").asText()).isEqualTo("changed");
     assertThat(json.path("differences").path(0).path("code").asText()).isEqualTo("seal.changed");
-    assertThat(run("--language", "fr", "verify", sealed()).out()).contains("Changé :");
+    assertThat(run("--language", "fr", "verify", sealed()).out()).contains("Changé\u00a0: book");
   }
 
   @Test

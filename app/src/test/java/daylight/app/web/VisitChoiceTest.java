@@ -73,6 +73,16 @@ class VisitChoiceTest {
     assertThat(page("/property/yard--v3/")).contains("It is wet.");
   }
 
+  @Test
+  void visitsOfOneDayAreToldApart() throws IOException {
+    Files.writeString(book, BOOK.replace("2026-06-03", "2026-05-02"));
+
+    assertThat(page("/property/yard/"))
+        .contains(
+            ">Visit of May 2, 2026 (First, by hand)</a>",
+            ">Visit of May 2, 2026 (first by hand)</a>");
+  }
+
   /** The visit that the book itself was judged by, and each that was asked for. */
   @Test
   void aVisitIsJudgedOnceUntilTheBookChanges() throws IOException {
