@@ -91,13 +91,19 @@ class WhyPageTest {
   private static final String LOST =
       """
       async () => {
-        const other = new DOMParser().parseFromString(
-          await (await fetch('why')).text(), 'text/html');
-        const within = (link) => link.getAttribute('href').startsWith('#') ? document : other;
-        return [...document.querySelectorAll('main a[href*="#"]')]
-          .filter((link) => !link.dataset.media && link.getAttribute('href') !== '#')
-          .filter((link) => !within(link).getElementById(decodeURIComponent(link.hash.slice(1))))
-          .map((link) => link.outerHTML);
+        const pages = new Map([[location.pathname, document]]);
+        const lost = [];
+        for (const link of document.querySelectorAll('main a[href*="#"]')) {
+          if (link.dataset.media || link.getAttribute('href') === '#') continue;
+          const path = link.pathname;
+          if (!pages.has(path)) {
+            const text = await (await fetch(path)).text();
+            pages.set(path, new DOMParser().parseFromString(text, 'text/html'));
+          }
+          const id = decodeURIComponent(link.hash.slice(1));
+          if (!pages.get(path).getElementById(id)) lost.push(link.outerHTML);
+        }
+        return lost;
       }
       """;
 
