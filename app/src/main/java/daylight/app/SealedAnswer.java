@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.archive.Folders;
 import daylight.archive.MediaFiles;
 import daylight.archive.Sha256;
 import daylight.archive.seal.Bundle;
@@ -23,7 +24,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Enumeration;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -106,7 +106,7 @@ public final class SealedAnswer {
       try {
         return seal(laid(archive, book, work), settings, progress, target);
       } finally {
-        remove(work);
+        Folders.delete(work);
       }
     } catch (IOException e) {
       return notSealed(SealTrouble.NOT_WRITTEN, target.toString(), e.toString());
@@ -134,16 +134,6 @@ public final class SealedAnswer {
       Files.createLink(beside, kept);
     } catch (IOException | UnsupportedOperationException e) {
       Files.copy(kept, beside);
-    }
-  }
-
-  private static void remove(Path folder) throws IOException {
-    List<Path> all;
-    try (Stream<Path> walked = Files.walk(folder)) {
-      all = walked.sorted(Comparator.reverseOrder()).toList();
-    }
-    for (Path one : all) {
-      Files.delete(one);
     }
   }
 
@@ -239,6 +229,9 @@ public final class SealedAnswer {
       unpack(bundle, work);
       Map<String, String> facts = checked.facts();
       String book = BOOK + facts.getOrDefault("book", "");
+      if (!Bundle.isName(book)) {
+        throw new IOException(book);
+      }
       if (!(Job.answer(work.resolve(book), settings(facts, work), progress)
           instanceof Job.Outcome.Answered answered)) {
         return new Again(List.of(book), isOther(facts));
@@ -248,7 +241,7 @@ public final class SealedAnswer {
     } catch (IllegalArgumentException | UncheckedIOException e) {
       throw new IOException(e);
     } finally {
-      remove(work);
+      Folders.delete(work);
     }
   }
 

@@ -35,50 +35,29 @@ final class Answer implements Callable<Integer> {
       description = "Folder for the results; default: the book's name with -answered, beside it.")
   private @Nullable Path out;
 
-  @Option(
-      names = "--archive",
-      paramLabel = "DIR",
-      description = "The folder of the archive that BOOK is a site of; -o is needed with it.")
-  private @Nullable Path archive;
-
-  @Mixin private Choices choices = new Choices();
+  @Mixin private BookOrSite what = new BookOrSite();
 
   @Spec private @Nullable CommandSpec spec;
 
   @Override
   public Integer call() {
-    Console console = Console.of(spec, choices.json());
+    CommandSpec here = ArchiveChoice.known(spec);
+    Choices choices = what.choices();
+    Console console = Console.of(here, choices.json());
     String wrong = choices.wrong();
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
-    if (archive == null) {
-      Path folder = out == null ? beside() : out;
-      return write(
-          console, Job.answer(choices.book(), choices.settings(spec), console.progress()), folder);
+    if (out == null && what.isSite()) {
+      return console.misunderstood("--archive: -o is needed with it, to say where the results go");
     }
-    return out == null
-        ? console.misunderstood("--archive: -o is needed with it, to say where the results go")
-        : answer(console, ArchiveChoice.of(archive, choices.json()), out);
-  }
-
-  private int answer(Console console, ArchiveChoice choice, Path folder) {
-    CommandSpec here = ArchiveChoice.known(spec);
-    String site = choices.book().toString();
-    return choice.open(
+    Path folder = out == null ? beside(choices.book()) : out;
+    Job.Settings settings = choices.settings(here);
+    return what.with(
         here,
-        false,
-        open ->
-            OneSite.of(
-                here,
-                choice,
-                open,
-                site,
-                one ->
-                    write(
-                        console,
-                        Job.answer(open, one.book(), choices.settings(spec), console.progress()),
-                        folder)));
+        book -> write(console, Job.answer(book, settings, console.progress()), folder),
+        (open, site) ->
+            write(console, Job.answer(open, site, settings, console.progress()), folder));
   }
 
   private static int write(Console console, Job.Outcome outcome, Path folder) {
@@ -97,8 +76,7 @@ final class Answer implements Callable<Integer> {
     };
   }
 
-  private Path beside() {
-    Path book = choices.book();
+  private static Path beside(Path book) {
     Path file = Files.isDirectory(book) ? book.resolve("field-book.yaml") : book;
     String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');

@@ -31,48 +31,29 @@ final class Seal implements Callable<Integer> {
       description = "The file to write; it must not be there yet.")
   private Path out = Path.of("sealed.zip");
 
-  @Option(
-      names = "--archive",
-      paramLabel = "DIR",
-      description = "The folder of the archive that BOOK is a site of.")
-  private @Nullable Path archive;
-
-  @Mixin private Choices choices = new Choices();
+  @Mixin private BookOrSite what = new BookOrSite();
 
   @Spec private @Nullable CommandSpec spec;
 
   @Override
   public Integer call() {
     CommandSpec here = ArchiveChoice.known(spec);
+    Choices choices = what.choices();
     Console console = Console.of(here, choices.json());
     String wrong = choices.wrong();
     if (wrong != null) {
       return console.misunderstood(wrong);
     }
     Job.Settings settings = choices.settings(here);
-    if (archive == null) {
-      return told(
-          here, SealedAnswer.seal(choices.book(), settings, console.progress(), out), console);
-    }
-    ArchiveChoice choice = ArchiveChoice.of(archive, choices.json());
-    return choice.open(
+    return what.with(
         here,
-        false,
-        open ->
-            OneSite.of(
-                here,
-                choice,
-                open,
-                choices.book().toString(),
-                one ->
-                    told(
-                        here,
-                        SealedAnswer.seal(open, one.book(), settings, console.progress(), out),
-                        console)));
+        book -> told(here, SealedAnswer.seal(book, settings, console.progress(), out), console),
+        (open, site) ->
+            told(here, SealedAnswer.seal(open, site, settings, console.progress(), out), console));
   }
 
   private int told(CommandSpec here, SealedAnswer.Outcome outcome, Console console) {
-    ArchiveChoice says = ArchiveChoice.of(out, choices.json());
+    ArchiveChoice says = ArchiveChoice.of(out, what.choices().json());
     return switch (outcome) {
       case SealedAnswer.Outcome.NotAnswered not -> console.refused(not.refused());
       case SealedAnswer.Outcome.NotSealed not ->

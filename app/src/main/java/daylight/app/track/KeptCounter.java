@@ -1,12 +1,11 @@
 package daylight.app.track;
 
+import daylight.archive.Sha256;
 import daylight.footage.counter.Found;
 import daylight.footage.counter.Reading;
 import daylight.footage.counter.Window;
 import daylight.line.counter.Track;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,8 +57,7 @@ final class KeptCounter {
   }
 
   private static String end(int rows, List<String> above) {
-    byte[] text = String.join("\n", above).getBytes(StandardCharsets.UTF_8);
-    return "end," + rows + "," + HexFormat.of().formatHex(ReaderVersion.sha256().digest(text));
+    return "end," + rows + "," + Sha256.of(String.join("\n", above)).hex();
   }
 
   /**

@@ -2,6 +2,7 @@ package daylight.app.web;
 
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
+import daylight.line.urgency.HowSoon;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
@@ -10,6 +11,7 @@ import daylight.report.words.FindingWords;
 import daylight.report.words.GradeWords;
 import daylight.report.words.SoonWords;
 import daylight.report.words.Words;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +22,7 @@ final class Findings {
   private final FindingWords said;
   private final CodeWords codes;
   private final Moments moments;
+  private final IdentityHashMap<PlacedFinding, HowSoon> soon = new IdentityHashMap<>();
   private final Sift sift;
   private final boolean pictured;
 
@@ -29,7 +32,7 @@ final class Findings {
     this.said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     this.codes = new CodeWords(words, subject.codes());
     this.moments = moments;
-    this.sift = new Sift(subject);
+    this.sift = new Sift(words, this::howSoon);
     this.pictured =
         Captions.findings(subject).stream().anyMatch(finding -> moments.knows(finding.finding()));
   }
@@ -121,8 +124,13 @@ final class Findings {
   }
 
   private Optional<String> soon(PlacedFinding placed) {
-    return new SoonWords(words)
-        .say(subject.rules().howSoon(placed, subject.book(), subject.line()));
+    return new SoonWords(words).say(howSoon(placed));
+  }
+
+  /** Worked out once for each, however often it is asked. */
+  private HowSoon howSoon(PlacedFinding placed) {
+    return soon.computeIfAbsent(
+        placed, one -> subject.rules().howSoon(one, subject.book(), subject.line()));
   }
 
   private Tag cell(String head, Optional<String> text) {

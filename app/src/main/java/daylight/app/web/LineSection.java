@@ -1,7 +1,6 @@
 package daylight.app.web;
 
 import daylight.line.course.PlacedPass;
-import daylight.report.draw.PlanTurn;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.view.AlongTable;
@@ -138,18 +137,17 @@ final class LineSection {
   private List<Tag> turns() {
     return views.isEmpty()
         ? List.of()
-        : List.of(
-            Tag.of("p")
-                .with("class", "turns")
-                .add(turn("north", PlanTurn.NORTH_UP), turn("along", PlanTurn.ALONG)));
+        : List.of(Tag.of("p").with("class", "turns").add(turn("north"), turn("along")));
   }
 
-  private Tag turn(String word, PlanTurn way) {
+  private Tag turn(String word) {
     Tag link =
         Tag.of("a", words.word("web.plan." + word))
             .with("href", property.address("") + "?plan=" + word + "#plan")
             .with("rel", "nofollow");
-    return answered.handout().plan() == way ? link.with("aria-current", "true") : link;
+    return answered.handout().plan() == Wish.TURNS.get(word)
+        ? link.with("aria-current", "true")
+        : link;
   }
 
   private Tag zoom(String heading) {

@@ -19,7 +19,7 @@ final class Property {
   private final @Nullable Proxies proxies;
   private final Semaphore turns;
   private final @Nullable Home home;
-  private final Map<String, Property> judging = new ConcurrentHashMap<>();
+  private final Map<VisitChoice, Property> judging = new ConcurrentHashMap<>();
   private @Nullable Answering current;
 
   /** Answers a book. */
@@ -122,11 +122,11 @@ final class Property {
         .map(
             one ->
                 judging.computeIfAbsent(
-                    one.label(),
-                    label ->
+                    one,
+                    visit ->
                         new Property(
-                            name + VisitChoice.APART + named,
-                            new Opened(opened.book(), opened.settings().of(label)),
+                            name + VisitChoice.APART + visit.word(),
+                            new Opened(opened.book(), opened.settings().of(visit.label())),
                             job,
                             proxies,
                             turns,

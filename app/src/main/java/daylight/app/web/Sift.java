@@ -4,7 +4,6 @@ import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
 import daylight.line.urgency.HowSoon;
 import daylight.line.urgency.Urgency;
-import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.Comparator;
@@ -26,20 +25,23 @@ final class Sift {
   private static final String OPEN = "soon.open";
   private static final String NOTHING = "web.sift.nothing";
 
-  private final Subject subject;
   private final Words words;
+  private final Function<PlacedFinding, HowSoon> soon;
 
-  Sift(Subject subject) {
-    this.subject = subject;
-    this.words = subject.words();
+  /**
+   * @param soon how soon something is to be done about a finding
+   */
+  Sift(Words words, Function<PlacedFinding, HowSoon> soon) {
+    this.words = words;
+    this.soon = soon;
   }
 
   /** Has a row say for itself what the browser sifts by. */
   Tag mark(Tag row, PlacedFinding placed) {
-    HowSoon soon = soon(placed);
+    HowSoon how = soon.apply(placed);
     return row.with("data-kind", placed.finding().kind())
-        .with("data-soon", word(soon))
-        .with("data-rank", soon.rank());
+        .with("data-soon", word(how))
+        .with("data-rank", how.rank());
   }
 
   /** The controls; none for a table that is seen at a glance. */
@@ -47,9 +49,9 @@ final class Sift {
     if (findings.size() < FEWEST) {
       return List.of();
     }
-    Function<PlacedFinding, String> how = one -> word(soon(one));
+    Function<PlacedFinding, String> how = one -> word(soon.apply(one));
     Function<PlacedFinding, String> what = one -> one.finding().kind();
-    Comparator<PlacedFinding> soonest = Comparator.comparingInt(one -> soon(one).rank());
+    Comparator<PlacedFinding> soonest = Comparator.comparingInt(one -> soon.apply(one).rank());
     Tag show =
         select("show")
             .add(option("", words.word("web.sift.all"), findings.size()))
@@ -79,13 +81,9 @@ final class Sift {
     return words.say("web.sift.told", new Argument.Text("{0}"), new Argument.Text("{1}"));
   }
 
-  private HowSoon soon(PlacedFinding placed) {
-    return subject.rules().howSoon(placed, subject.book(), subject.line());
-  }
-
   /** The key of what is said of it, whatever else it might be. */
-  private static String word(HowSoon soon) {
-    return switch (soon) {
+  private static String word(HowSoon how) {
+    return switch (how) {
       case HowSoon.Stop stop -> STOP;
       case HowSoon.Listed listed -> Urgency.AT_ONCE.key();
       case HowSoon.Ruled ruled -> ruled.urgency().key();

@@ -6,6 +6,7 @@ import daylight.report.draw.PlanTurn;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
 import io.javalin.http.Context;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -22,20 +23,16 @@ record Wish(
     @Nullable Language wanted,
     @Nullable String page,
     @Nullable PlanTurn plan) {
+  /** The ways that can be asked for, by their words in addresses. */
+  static final Map<String, PlanTurn> TURNS =
+      Map.of("north", PlanTurn.NORTH_UP, "along", PlanTurn.ALONG);
+
   static Wish by(Context request) {
     return new Wish(
         Look.read(Remembered.get(request, Look.COOKIE)).orElse(null),
         Look.languageOf(request.header("Accept-Language")).orElse(null),
         request.path(),
-        turn(request.queryParam("plan")));
-  }
-
-  private static @Nullable PlanTurn turn(@Nullable String word) {
-    return switch (word) {
-      case "north" -> PlanTurn.NORTH_UP;
-      case "along" -> PlanTurn.ALONG;
-      case null, default -> null;
-    };
+        TURNS.get(String.valueOf(request.queryParam("plan"))));
   }
 
   /** The same where nothing can be chosen anew. */

@@ -37,13 +37,8 @@ class ProxiesTest {
     Path book = Filmed.in(folder);
     // The second recording under its own name, whatever it is inside.
     Filmed.record(folder.resolve("old.avi"), make);
-    Proxies proxies = new Proxies();
-    try (Workspace.Running running =
-            Workspace.start(List.of(Filmed.property("filmed", book, proxies)), 0, proxies);
-        Window window = new Window();
-        Page page = window.page(1366, 768)) {
-      loadedWithCopies(page, running);
-
+    try (Copied shown = new Copied(book)) {
+      Page page = shown.page;
       Locator video = page.locator("video").nth(1);
       page.waitForCondition(() -> number(video, "video.readyState") >= 1);
       assertThat(number(video, "video.duration")).isEqualTo(Filmed.SECONDS, within(0.11));
@@ -59,21 +54,36 @@ class ProxiesTest {
       video.evaluate("video => { video.pause(); video.currentTime = 1; }");
       page.waitForCondition(() -> number(video, "+video.seeking") == 0);
       assertThat(grey(video)).isEqualTo(40 + 2 * 10, within(4.0));
-      assertThat(window.complained()).isEmpty();
+      assertThat(shown.window.complained()).isEmpty();
     }
     try (Stream<Path> made = Files.list(folder.resolve("field-book-proxies"))) {
       assertThat(made).hasSize(1);
     }
   }
 
-  private static void loadedWithCopies(Page page, Workspace.Running running) {
-    page.navigate(address(running));
-    page.waitForCondition(
-        () ->
-            page.locator(".making").all().stream()
-                .allMatch(line -> String.valueOf(line.textContent()).contains("is ready")),
-        new Page.WaitForConditionOptions().setTimeout(120_000));
-    page.reload();
+  /** The page of a book in a browser, with copies of what that cannot play. */
+  private static final class Copied implements AutoCloseable {
+    private final Proxies proxies = new Proxies();
+    private final Workspace.Running running;
+    private final Window window = new Window();
+    private final Page page = window.page(1366, 768);
+
+    Copied(Path book) {
+      running = Workspace.start(List.of(Filmed.property("filmed", book, proxies)), 0, proxies);
+      page.navigate(address(running));
+      page.waitForCondition(
+          () ->
+              page.locator(".making").all().stream()
+                  .allMatch(line -> String.valueOf(line.textContent()).contains("is ready")),
+          new Page.WaitForConditionOptions().setTimeout(120_000));
+      page.reload();
+    }
+
+    @Override
+    public void close() {
+      window.close();
+      running.close();
+    }
   }
 
   /** In all the kinds of recording that the examples come with. */
@@ -89,12 +99,8 @@ class ProxiesTest {
             .replace("film.webm, pass: P1", "film.webm, pass: P2")
             .replace("old.avi, pass: P2", "old.avi, pass: P1")
             .replace("media: M1, at", "media: M2, at"));
-    Proxies proxies = new Proxies();
-    try (Workspace.Running running =
-            Workspace.start(List.of(Filmed.property("filmed", book, proxies)), 0, proxies);
-        Window window = new Window();
-        Page page = window.page(1366, 768)) {
-      loadedWithCopies(page, running);
+    try (Copied shown = new Copied(book)) {
+      Page page = shown.page;
       Locator video = page.locator("video").nth(1);
       Locator slider = page.locator("[data-cursor=slider]");
       page.locator("[data-cursor=mover]").waitFor();
@@ -114,7 +120,7 @@ class ProxiesTest {
       page.waitForTimeout(200);
       double now = number(video, "video.currentTime");
       assertThat(Double.parseDouble(slider.inputValue())).isEqualTo(now / 7.9 * 100, within(5.0));
-      assertThat(window.complained()).isEmpty();
+      assertThat(shown.window.complained()).isEmpty();
     }
   }
 

@@ -3,6 +3,7 @@ package daylight.archive.store;
 import daylight.archive.Bundled;
 import daylight.archive.FieldBookReader;
 import daylight.archive.FieldBookWriter;
+import daylight.archive.Folders;
 import daylight.archive.MediaFiles;
 import daylight.archive.ReadBook;
 import daylight.archive.Sha256;

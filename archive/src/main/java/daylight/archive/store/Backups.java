@@ -1,5 +1,6 @@
 package daylight.archive.store;
 
+import daylight.archive.Folders;
 import daylight.archive.Sha256;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Statement;
@@ -11,7 +12,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.Deflater;
@@ -50,7 +50,7 @@ final class Backups {
         settle(packed);
         Files.move(packed, file, StandardCopyOption.ATOMIC_MOVE);
       } finally {
-        remove(work);
+        Folders.delete(work);
       }
       return Optional.empty();
     } catch (IOException | JdbiException e) {
@@ -97,7 +97,7 @@ final class Backups {
         Files.move(Database.file(work), Database.file(home), StandardCopyOption.ATOMIC_MOVE);
         return Optional.empty();
       } finally {
-        remove(work);
+        Folders.delete(work);
       }
     } catch (ZipException e) {
       return Optional.of(notBackup(file, String.valueOf(e.getMessage())));
@@ -152,13 +152,5 @@ final class Backups {
   private static Statement notBackup(Path file, String why) {
     return Statement.of(
         ArchiveTrouble.NOT_A_BACKUP, new Argument.Text(file.toString()), new Argument.Text(why));
-  }
-
-  private static void remove(Path folder) throws IOException {
-    try (var files = Files.walk(folder)) {
-      for (Path path : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(path);
-      }
-    }
   }
 }

@@ -1,4 +1,4 @@
-package daylight.archive.store;
+package daylight.archive;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,11 +7,11 @@ import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
 /** What a folder holds. */
-final class Folders {
+public final class Folders {
   private Folders() {}
 
   /** Deletes a folder with all that is in it; nothing where there is none. */
-  static void delete(Path folder) throws IOException {
+  public static void delete(Path folder) throws IOException {
     if (Files.exists(folder)) {
       try (var inside = Files.walk(folder)) {
         for (Path one : inside.sorted(Comparator.reverseOrder()).toList()) {
@@ -21,7 +21,8 @@ final class Folders {
     }
   }
 
-  static boolean isEmpty(Path folder) throws IOException {
+  /** Whether a folder holds nothing, or is not there. */
+  public static boolean isEmpty(Path folder) throws IOException {
     return holdsNothingBut(folder, null);
   }
 
@@ -30,7 +31,8 @@ final class Folders {
    *
    * @param beginning files whose names begin so do not count; null where all do
    */
-  static boolean holdsNothingBut(Path folder, @Nullable String beginning) throws IOException {
+  public static boolean holdsNothingBut(Path folder, @Nullable String beginning)
+      throws IOException {
     if (!Files.exists(folder)) {
       return true;
     }
