@@ -237,7 +237,8 @@ public final class Job {
                 language == null ? Language.EN : language,
                 shown(book),
                 paper(book))
-            .turned(settings.plan()),
+            .turned(settings.plan())
+            .from(gathered.sender()),
         tracked.counters(),
         tracked.passes(),
         begins(read));

@@ -15,9 +15,11 @@ class ReportTest {
     assertThat(once.keySet())
         .containsExactly(
             "answers.json",
+            "crew-cards.pdf",
             "line.geojson",
             "plan.svg",
             "profile.svg",
+            "report-short.pdf",
             "report.html",
             "report.pdf",
             "strip.svg");
