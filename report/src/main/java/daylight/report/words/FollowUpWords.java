@@ -11,6 +11,7 @@ import daylight.line.answer.Rules;
 import daylight.line.answer.SoonKey;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Papers;
+import daylight.line.book.Reach;
 import daylight.line.course.Line;
 import daylight.line.course.PlacedFinding;
 import daylight.line.dig.Dig;
@@ -133,6 +134,14 @@ public final class FollowUpWords {
     if (work.dig() != null) {
       dig(said, work.dig());
     }
+    boolean storm =
+        book.site()
+            .findReach(work.finding().from().reach())
+            .filter(reach -> reach.use() == Reach.Use.STORM)
+            .isPresent();
+    if (!storm) {
+      said.add(words.word(Caution.SEWAGE));
+    }
     declined(said);
   }
 
@@ -174,8 +183,12 @@ public final class FollowUpWords {
                 "follow.by", new Argument.Day(on.day()), text(time(limit.time())), table, mark));
   }
 
-  /** A length of time as it was written: in days, months or years. */
+  /** A length of time as one writes it. */
   private String time(Period time) {
+    int weeks = time.getDays() / 7;
+    if (weeks > 0 && time.getDays() % 7 == 0) {
+      return words.say("follow.weeks", new Argument.Count(weeks));
+    }
     if (time.getYears() > 0) {
       return words.say("follow.years", new Argument.Count(time.getYears()));
     }
