@@ -15,6 +15,7 @@ class ReportTest {
     assertThat(once.keySet())
         .containsExactly(
             "answers.json",
+            "follow-ups.ics",
             "line.geojson",
             "plan.svg",
             "profile.svg",

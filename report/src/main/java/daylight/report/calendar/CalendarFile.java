@@ -37,9 +37,16 @@ public final class CalendarFile {
   /** The file; empty where nothing has a day, for a calendar holds at least one event (3.6). */
   public static Optional<byte[]> write(Subject subject) {
     CalendarFile file = new CalendarFile(subject);
-    return file.all.stream().anyMatch(one -> one.due() instanceof FollowUp.Due.On)
-        ? Optional.of(file.bytes())
-        : Optional.empty();
+    return file.hasDays() ? Optional.of(file.bytes()) : Optional.empty();
+  }
+
+  /** Whether anything has a day, so that there is a file. */
+  public static boolean hasDays(Subject subject) {
+    return new CalendarFile(subject).hasDays();
+  }
+
+  private boolean hasDays() {
+    return all.stream().anyMatch(one -> one.due() instanceof FollowUp.Due.On);
   }
 
   private byte[] bytes() {
