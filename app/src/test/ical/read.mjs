@@ -3,6 +3,8 @@ import ICAL from 'ical.js';
 import {readFileSync} from 'node:fs';
 
 ICAL.design.strict = true;
+// RFC 7986, 5.1, is younger than the reader's list of properties.
+ICAL.design.icalendar.property.name = {defaultType: 'text'};
 const calendar = new ICAL.Component(ICAL.parse(readFileSync(0, 'utf8')));
 const events = calendar.getAllSubcomponents('vevent').map(one => {
   const event = new ICAL.Event(one);

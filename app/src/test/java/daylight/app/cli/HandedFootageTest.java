@@ -22,6 +22,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -128,11 +130,20 @@ class HandedFootageTest {
       for (int n = 0; n < texts.size(); n++) {
         assertThat(chapters.path(n).path("tags").path("title").asText()).isEqualTo(texts.get(n));
       }
-      assertThat(Vtt.texts(Path.of(copy.toString().replace(".mp4", ".captions.vtt"))))
-          .anyMatch(text -> text.startsWith("0"));
+      List<String> captions = Vtt.texts(Path.of(copy.toString().replace(".mp4", ".captions.vtt")));
+      double shown = Double.parseDouble(CountedFilm.shown(first).replace(" ft", ""));
+      assertThat(feet(captions.getFirst())).isCloseTo(shown, within(0.51));
       assertThat(Files.readString(Path.of(copy.toString().replace(".mp4", ".sheet.html"))))
           .contains("F1", "data:image/jpeg");
     }
+  }
+
+  /** Feet and inches as a caption writes them. */
+  private static double feet(String caption) {
+    Matcher matcher = Pattern.compile("(?:(\\d+)' )?(\\d+)\"").matcher(caption);
+    assertThat(matcher.matches()).as(caption).isTrue();
+    String feet = matcher.group(1);
+    return (feet == null ? 0 : Integer.parseInt(feet)) + Integer.parseInt(matcher.group(2)) / 12.0;
   }
 
   @Test
