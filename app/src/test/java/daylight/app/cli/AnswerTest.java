@@ -77,7 +77,7 @@ class AnswerTest {
     assertThat(reply.path("version").asInt()).isEqualTo(1);
     assertThat(reply.path("outcome").asText()).isEqualTo("answered");
     assertThat(reply.path("files")).hasSize(8);
-    assertThat(reply.path("lines").path(0).path("answers")).hasSize(8);
+    assertThat(reply.path("lines").path(0).path("answers")).hasSize(7);
   }
 
   @Test
