@@ -74,8 +74,7 @@ class FirstPageTest {
       Subject subject = answered.handout().subject();
       long cards = subject.answers().digs().stream().filter(dig -> !dig.cleaned()).count();
       byte[] pdf =
-          PaperReport.write(
-              CrewCards.of(subject, Sender.NOBODY), answered.handout().paper());
+          PaperReport.write(CrewCards.of(subject, Sender.NOBODY), answered.handout().paper());
       try (PDDocument paper = Loader.loadPDF(pdf)) {
         assertThat(paper.getNumberOfPages()).isEqualTo((int) Math.max(1, cards));
         String none = subject.words().say("figure.dig.ticket-none", new Argument.Count(0));

@@ -1,5 +1,6 @@
 package daylight.report;
 
+import daylight.report.calendar.CalendarFile;
 import daylight.report.data.AnswersFile;
 import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
@@ -37,6 +38,7 @@ public final class Report {
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     handout.shots().photos().forEach(photo -> files.put(photo.file(), photo.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
+    CalendarFile.write(subject).ifPresent(calendar -> files.put(CalendarFile.NAME, calendar));
     return files;
   }
 

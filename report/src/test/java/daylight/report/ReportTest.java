@@ -16,6 +16,7 @@ class ReportTest {
         .containsExactly(
             "answers.json",
             "crew-cards.pdf",
+            "follow-ups.ics",
             "line.geojson",
             "plan.svg",
             "profile.svg",

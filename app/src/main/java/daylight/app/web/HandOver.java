@@ -1,5 +1,7 @@
 package daylight.app.web;
 
+import daylight.report.calendar.CalendarFile;
+import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.List;
@@ -11,17 +13,24 @@ final class HandOver {
       List.of(
           "report.html",
           "report.pdf",
+          "report-short.pdf",
+          "crew-cards.pdf",
           "plan.svg",
           "profile.svg",
           "strip.svg",
+          CalendarFile.NAME,
           "line.geojson",
           "answers.json");
 
   private HandOver() {}
 
-  static Tag section(Property property, Words words) {
+  static Tag section(Property property, Subject subject) {
+    Words words = subject.words();
     Tag list = Tag.of("ul").with("class", "files");
     for (String file : FILES) {
+      if (file.equals(CalendarFile.NAME) && !CalendarFile.hasDays(subject)) {
+        continue;
+      }
       list.add(
           Tag.of("li")
               .add(

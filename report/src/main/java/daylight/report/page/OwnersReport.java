@@ -34,6 +34,7 @@ public final class OwnersReport {
           "answers",
           "unsaid",
           "declined",
+          "dates",
           Exhibits.SERVICES,
           "digs",
           Exhibits.PLAN,
@@ -103,6 +104,7 @@ public final class OwnersReport {
     Unsaid unsaid = new Unsaid(subject);
     sections.add(unsaid.section(ToDo.ALL));
     unsaid.declined().ifPresent(sections::add);
+    new Dates(subject).section().ifPresent(sections::add);
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
     sections.add(figure(Exhibits.PLAN, PlanDrawing.sheets(subject)));
