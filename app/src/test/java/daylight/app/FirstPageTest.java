@@ -2,6 +2,7 @@ package daylight.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import daylight.line.answer.DigPlace;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
 import daylight.report.draw.Subject;
@@ -9,8 +10,10 @@ import daylight.report.page.CrewCards;
 import daylight.report.page.Sender;
 import daylight.report.page.ShortReport;
 import daylight.report.paper.PaperReport;
+import daylight.report.words.DigWords;
 import daylight.report.words.Language;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,21 +75,31 @@ class FirstPageTest {
     for (Language language : Language.values()) {
       Job.Outcome.Answered answered = answered(book, language);
       Subject subject = answered.handout().subject();
-      long cards = subject.answers().digs().stream().filter(dig -> !dig.cleaned()).count();
+      List<DigPlace> digs =
+          subject.answers().digs().stream().filter(dig -> !dig.cleaned()).toList();
       byte[] pdf =
           PaperReport.write(CrewCards.of(subject, Sender.NOBODY), answered.handout().paper());
       try (PDDocument paper = Loader.loadPDF(pdf)) {
-        assertThat(paper.getNumberOfPages()).isEqualTo((int) Math.max(1, cards));
-        String none = subject.words().say("figure.dig.ticket-none", new Argument.Count(0));
-        for (int page = 1; page <= cards; page++) {
-          PDFTextStripper reader = new PDFTextStripper();
-          reader.setStartPage(page);
-          reader.setEndPage(page);
-          assertThat(reader.getText(paper).replaceAll("\\s+", " "))
-              .startsWith(none.replaceAll("\\s+", " ").substring(0, 20));
+        assertThat(paper.getNumberOfPages()).isEqualTo(Math.max(1, digs.size()));
+        for (int page = 1; page <= digs.size(); page++) {
+          DigWords.Row row = DigWords.of(digs.get(page - 1).ticket());
+          String ticket = subject.words().say(row.key(), row.arguments().toArray(Argument[]::new));
+          assertThat(read(paper, page)).startsWith(plain(ticket));
         }
       }
     }
+  }
+
+  private static String read(PDDocument paper, int page) throws IOException {
+    PDFTextStripper reader = new PDFTextStripper();
+    reader.setSortByPosition(true);
+    reader.setStartPage(page);
+    reader.setEndPage(page);
+    return plain(reader.getText(paper));
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("[\\s\u00a0\u202f]+", " ").strip();
   }
 
   private static Subject subject(CorpusBook book, Language language) {

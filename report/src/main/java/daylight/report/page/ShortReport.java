@@ -7,13 +7,16 @@ import daylight.report.words.Words;
 
 /** The door for the report on two pages: what an owner reads, and the line from above. */
 public final class ShortReport {
+  /** As a number of things to measure: nothing is said of them. */
+  public static final int LEFT_OUT = -1;
+
   private ShortReport() {}
 
   /**
    * The page that an owner reads, by itself.
    *
    * @param toDo so many things to do are told one by one
-   * @param toMeasure so many things to measure are
+   * @param toMeasure so many things to measure are; {@link #LEFT_OUT} for nothing about them
    */
   public static Edition first(Subject subject, Sender sender, int toDo, int toMeasure) {
     return new Edition(
@@ -39,8 +42,10 @@ public final class ShortReport {
             .with("class", "short")
             .addAll(head.stops())
             .add(head.header())
-            .addAll(new FirstPage(subject, sender).told(toDo))
-            .add(unsaid.section(toMeasure));
+            .addAll(new FirstPage(subject, sender).told(toDo));
+    if (toMeasure != LEFT_OUT) {
+      main.add(unsaid.section(toMeasure));
+    }
     unsaid.declined().ifPresent(main::add);
     return main;
   }

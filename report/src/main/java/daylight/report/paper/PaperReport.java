@@ -45,16 +45,22 @@ public final class PaperReport {
     return out.toByteArray();
   }
 
-  /** The short report, with as much told one by one as its first page holds. */
+  /**
+   * The short report, with as much told one by one as its first page holds; of many lines it has
+   * more pages than two.
+   */
   public static byte[] brief(Subject subject, Sender sender, Paper paper) {
     int toDo = MOST;
     int toMeasure = MOST;
-    while (toDo > 0 && pages(ShortReport.first(subject, sender, toDo, toMeasure), paper) > 1) {
+    while (toMeasure >= 0
+        && pages(ShortReport.first(subject, sender, toDo, toMeasure), paper) > 1) {
       // What is to be done is worth more room than what could still be measured.
       if (toMeasure > 0) {
         toMeasure /= 2;
-      } else {
+      } else if (toDo > 0) {
         toDo--;
+      } else {
+        toMeasure = ShortReport.LEFT_OUT;
       }
     }
     return write(ShortReport.of(subject, sender, toDo, toMeasure), paper);

@@ -45,6 +45,7 @@ class OwnersReportTest {
             "causes",
             "answers",
             "unsaid",
+            "dates",
             "services",
             "digs",
             "plan",
