@@ -43,6 +43,8 @@ class DemoTest {
           "line.geojson",
           "plan.svg",
           "profile.svg",
+          "report-short.pdf",
+          "crew-cards.pdf",
           "report.html",
           "report.pdf",
           "results.list",
