@@ -127,7 +127,7 @@ final class FirstPage {
   }
 
   private Tag care() {
-    return Html.section("mind", words.word("report.cautions"))
+    return Html.section("mind", words.word("report.mind"))
         .add(
             Tag.of(
                 "p",
