@@ -7,6 +7,7 @@ import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
+import daylight.report.exchange.MapFiles;
 import daylight.report.markup.Tag;
 import daylight.report.page.OwnersReport;
 import daylight.report.paper.PaperReport;
@@ -32,6 +33,7 @@ public final class Report {
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     handout.shots().photos().forEach(photo -> files.put(photo.file(), photo.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
+    files.putAll(MapFiles.of(subject));
     return files;
   }
 

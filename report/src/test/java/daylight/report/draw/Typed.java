@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /** A field book typed by hand, estimated and judged as the program does it. */
-final class Typed {
+public final class Typed {
   private static final String HEAD =
       """
       daylight-book: 1
@@ -64,7 +64,7 @@ final class Typed {
   }
 
   /** A whole file. */
-  static Subject of(String text) {
+  public static Subject of(String text) {
     ReadBook read =
         FieldBookReader.read(
             "typed.yaml", text.getBytes(StandardCharsets.UTF_8), null, Bundled.catalogue());
