@@ -6,7 +6,6 @@ import daylight.report.map.Field;
 import daylight.report.map.Layer;
 import daylight.report.map.Row;
 import daylight.report.map.Type;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,8 +13,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Worksheet;
 import org.jspecify.annotations.Nullable;
@@ -137,21 +136,21 @@ final class Workbook {
     LocalDate day = atlas.day().filter(NO_DAY::isBefore).orElse(NO_DAY);
     LocalDateTime time = day.atStartOfDay();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(book));
-        ZipOutputStream zip = new ZipOutputStream(out)) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        ZipEntry again = new ZipEntry(part.getName());
+    try (ZipOutputStream zip = new ZipOutputStream(out)) {
+      for (Map.Entry<String, byte[]> part : Parts.of(book).entrySet()) {
+        ZipEntry again = new ZipEntry(part.getKey());
         again.setTimeLocal(time);
         zip.putNextEntry(again);
-        zip.write(part.getName().equals("docProps/core.xml") ? made(in, day) : in.readAllBytes());
+        boolean dated = part.getKey().equals("docProps/core.xml");
+        zip.write(dated ? made(part.getValue(), day) : part.getValue());
         zip.closeEntry();
       }
     }
     return out.toByteArray();
   }
 
-  private static byte[] made(ZipInputStream in, LocalDate day) throws IOException {
-    return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+  private static byte[] made(byte[] properties, LocalDate day) {
+    return new String(properties, StandardCharsets.UTF_8)
         .replaceAll(
             "(<dcterms:created[^>]*>)[^<]*(</dcterms:created>)", "$1" + day + "T00:00:00Z$2")
         .getBytes(StandardCharsets.UTF_8);
