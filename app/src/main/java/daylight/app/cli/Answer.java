@@ -22,8 +22,9 @@ import picocli.CommandLine.Spec;
       "to do.",
       "",
       "Writes answers.json, line.geojson, plan.svg, profile.svg, strip.svg, report.html, report.pdf and",
-      "the pictures taken from the footage into one folder,",
-      "whole or not at all. The same book gives the same bytes.",
+      "the pictures taken from the footage into one folder, and under maps/ site.gpkg, site.kml (where",
+      "satellite fixes tie the site to the earth), site.dxf, site.xlsx, csv/ and dictionary.html, which",
+      "says what is in these: whole or not at all. The same book gives the same bytes.",
       "",
       "With --archive, BOOK is a site of the archive: part of its name or address that no other has,",
       "or the identity of its book. Recordings and photographs are those that are kept of it."

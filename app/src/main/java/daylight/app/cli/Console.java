@@ -146,6 +146,9 @@ final class Console {
     }
     complaints(handout, words);
     out.println();
+    if (!files.containsKey("maps/site.kml")) {
+      wrapped(words.word("map.no_kml"), "");
+    }
     out.println(words.word("cli.caution"));
     out.println(folder.resolve("report.html"));
     return ExitCode.DONE;

@@ -14,6 +14,10 @@ final class HandOver {
           "plan.svg",
           "profile.svg",
           "strip.svg",
+          "maps/site.gpkg",
+          "maps/site.dxf",
+          "maps/site.xlsx",
+          "maps/dictionary.html",
           "line.geojson",
           "answers.json");
 
@@ -27,7 +31,7 @@ final class HandOver {
               .add(
                   Tag.of("a")
                       .with("href", property.address(file))
-                      .with("download", property.fileWord() + "-" + file)
+                      .with("download", property.fileWord() + "-" + file.replace('/', '-'))
                       .add(Tag.of("strong", file))
                       .add(Tag.of("span", words.word("web.file." + file)))));
     }

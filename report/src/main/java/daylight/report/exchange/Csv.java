@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Csv {
   private static final String FORMULA = "=+-@\t";
+  private static final double MICROMETRES = 1e6;
   private static final String SHAPE = "WKT";
 
   private Csv() {}
@@ -91,13 +92,13 @@ final class Csv {
     return switch (shape) {
       case null -> null;
       case Shape.Dot(var at, Double height) when height != null ->
-          "POINT Z (" + pair(frame.at(at)) + " " + Written.number(height) + ")";
+          "POINT Z (" + pair(frame.at(at)) + " " + height(height) + ")";
       case Shape.Dot(var at, var _) -> "POINT (" + pair(frame.at(at)) + ")";
       case Shape.Way(var points, List<Double> heights) when !heights.isEmpty() -> {
         List<Frame.At> at = frame.at(points);
         List<String> all = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
-          all.add(pair(at.get(i)) + " " + Written.number(heights.get(i)));
+          all.add(pair(at.get(i)) + " " + height(heights.get(i)));
         }
         yield "LINESTRING Z (" + String.join(", ", all) + ")";
       }
@@ -107,6 +108,10 @@ final class Csv {
               .map(ring -> "(" + pairs(frame.at(ring)) + ")")
               .collect(Collectors.joining(", ", "POLYGON (", ")"));
     };
+  }
+
+  private static String height(double metres) {
+    return Written.number(Math.rint(metres * MICROMETRES) / MICROMETRES);
   }
 
   private static String pairs(List<Frame.At> points) {

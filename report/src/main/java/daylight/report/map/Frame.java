@@ -2,6 +2,8 @@ package daylight.report.map;
 
 import daylight.line.survey.PlanPoint;
 import daylight.line.survey.SiteTie;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,12 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  */
 public final class Frame {
   private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  /** A micrometre. */
+  private static final int METRE_DECIMALS = 6;
+
+  /** A hundredth of a millimetre on the ground. */
+  private static final int DEGREE_DECIMALS = 10;
 
   private final @Nullable SiteTie earth;
 
@@ -48,13 +56,20 @@ public final class Frame {
    */
   public At at(PlanPoint point) {
     if (earth == null) {
-      return new At(point.x(), point.y());
+      return new At(rounded(point.x(), METRE_DECIMALS), rounded(point.y(), METRE_DECIMALS));
     }
     SiteTie.Geographic on = earth.geographic(point);
     double origin = StrictMath.toDegrees(earth.longitudeRad());
     double longitude = StrictMath.toDegrees(on.longitudeRad());
     double turns = Math.rint((longitude - origin) / 360);
-    return new At(longitude - 360 * turns, StrictMath.toDegrees(on.latitudeRad()));
+    return new At(
+        rounded(longitude - 360 * turns, DEGREE_DECIMALS),
+        rounded(StrictMath.toDegrees(on.latitudeRad()), DEGREE_DECIMALS));
+  }
+
+  private static double rounded(double value, int decimals) {
+    double near = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
+    return near == 0 ? 0 : near;
   }
 
   /** Where positions lie. */

@@ -60,6 +60,7 @@ final class NoticeRows {
     SiteTie earth = making.earth();
     if (earth == null) {
       say("frame", making.say("map.notice.untied"));
+      say("kml", making.say("map.no_kml"));
       return;
     }
     say("frame", making.say("map.notice.tied"));
