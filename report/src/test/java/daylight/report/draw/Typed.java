@@ -47,7 +47,7 @@ public final class Typed {
   private Typed() {}
 
   /** One reach from N1 to N2 and one pass over it. */
-  static Subject one(String reach, String pass) {
+  public static Subject one(String reach, String pass) {
     return book(
         "    - {label: R1, line: main, from: N1, to: N2" + reach + "}\n",
         "      - label: P1\n        head: self-righting\n        walk: [R1]\n        zero: {reads: 0}\n"
