@@ -12,37 +12,53 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 
 /** GDAL's and PROJ's own programs (Debian gdal-bin and proj-bin). */
 final class Outside {
+  private static final long LIMIT_S = 60;
+
   private Outside() {}
 
-  /** What a program says of an input; it must say nothing else, no warning either. */
+  /**
+   * What a program says of an input; it must say nothing else, no warning either, and be done
+   * within a minute.
+   */
   static String run(String input, String... command) {
+    String said = String.join(" ", command);
     try {
       Path in = Files.createTempFile("outside", ".txt");
       Path out = Files.createTempFile("outside", ".txt");
       Path err = Files.createTempFile("outside", ".txt");
-      Files.writeString(in, input);
-      int code =
-          new ProcessBuilder(command)
-              .redirectInput(in.toFile())
-              .redirectOutput(out.toFile())
-              .redirectError(err.toFile())
-              .start()
-              .waitFor();
-      String said = Files.readString(out, StandardCharsets.UTF_8);
-      assertThat(Files.readString(err)).as(String.join(" ", command)).isEmpty();
-      assertThat(code).as(String.join(" ", command)).isZero();
-      Files.delete(in);
-      Files.delete(out);
-      Files.delete(err);
-      return said;
+      try {
+        Files.writeString(in, input);
+        Process process =
+            new ProcessBuilder(command)
+                .redirectInput(in.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        boolean done = process.waitFor(LIMIT_S, TimeUnit.SECONDS);
+        if (!done) {
+          process.destroyForcibly().waitFor();
+        }
+        String result = Files.readString(out, StandardCharsets.UTF_8);
+        String complaint = Files.readString(err, StandardCharsets.UTF_8);
+        String all = said + " said:\n" + result + complaint;
+        assertThat(done).as("not done in %d s: %s", LIMIT_S, all).isTrue();
+        assertThat(process.exitValue()).as("%s", all).isZero();
+        assertThat(complaint).as("%s", said).isEmpty();
+        return result;
+      } finally {
+        Files.delete(in);
+        Files.delete(out);
+        Files.delete(err);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new AssertionError(e);
+      throw new AssertionError(said, e);
     }
   }
 
