@@ -1,27 +1,37 @@
 package daylight.report.exchange;
 
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Texts as drawings of release 12 carry them. */
 final class DrawingText {
+  /**
+   * That of western Europe, which the head of the file names: a number for each accent, as later
+   * releases allow, is shown as it stands by some readers of this one.
+   */
+  static final Charset CODE_PAGE = Charset.forName("windows-1252");
+
+  private static final char DELETE = 0x7F;
   private static final int NOTE_WIDTH = 96;
 
   private DrawingText() {}
 
   /**
-   * In ASCII: a character beyond it by its UTF-16 number as {@code \U+00E9}, so is the backslash
-   * itself; a control character as a caret and a letter.
+   * In the code page: a character beyond it by its UTF-16 number as {@code \U+2A6A}, so is the
+   * backslash itself; a control character as a caret and a letter.
    */
   static String escaped(String text) {
     StringBuilder out = new StringBuilder();
+    CharsetEncoder page = CODE_PAGE.newEncoder();
     for (int i = 0; i < text.length(); i++) {
       char one = text.charAt(i);
       if (one < ' ') {
         out.append('^').append((char) (one + '@'));
       } else if (one == '^') {
         out.append("^ ");
-      } else if (one == '\\' || one > '~') {
+      } else if (one == '\\' || one == DELETE || !page.canEncode(one)) {
         out.append("\\U+%04X".formatted((int) one));
       } else {
         out.append(one);

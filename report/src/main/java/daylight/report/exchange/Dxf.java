@@ -76,6 +76,7 @@ final class Dxf {
   private void header(Extent extent) {
     groups.put(0, "SECTION").put(2, "HEADER");
     groups.put(9, "$ACADVER").put(1, "AC1009");
+    groups.put(9, "$DWGCODEPAGE").put(3, "ANSI_1252");
     groups.put(9, "$EXTMIN").point(10, extent.least(), 0.0);
     groups.put(9, "$EXTMAX").point(10, extent.most(), 0.0);
     // Decimal numbers, and points that are drawn as a circle with a cross.

@@ -3,12 +3,11 @@ package daylight.report.exchange;
 import daylight.line.survey.PlanPoint;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The pairs of code and value that a drawing of release 12 is written in. All characters are ASCII.
+ * The pairs of code and value that a drawing of release 12 is written in, in its code page.
  *
  * @param unit of the drawing, metres
  */
@@ -26,7 +25,7 @@ record Groups(StringBuilder out, double unit) {
   }
 
   byte[] bytes() {
-    return out.toString().getBytes(StandardCharsets.US_ASCII);
+    return out.toString().getBytes(DrawingText.CODE_PAGE);
   }
 
   Groups put(int code, String value) {

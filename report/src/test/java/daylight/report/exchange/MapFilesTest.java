@@ -16,7 +16,6 @@ import daylight.report.map.Row;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -329,8 +328,8 @@ class MapFilesTest {
       assertThat(book.getProperties().getCoreProperties().getCreated().toInstant())
           .isEqualTo("2026-04-18T00:00:00Z");
     }
-    String drawing = Files.readString(map("site.dxf"), StandardCharsets.US_ASCII);
-    assertThat(drawing.chars()).allMatch(one -> one < 128);
+    String drawing = Files.readString(map("site.dxf"), DrawingText.CODE_PAGE);
+    assertThat(drawing).contains("$DWGCODEPAGE\r\n3\r\nANSI_1252\r\n");
     assertThat(drawing).contains("what=" + DrawingText.escaped(text) + "\r\n");
     String drawn = Outside.run("", "ogrinfo", "-ro", "-al", map("site.dxf").toString());
     assertThat(drawn).contains("Text (String) = A =1+1 \"quoted\", <b>&amp;</b>").contains("été");
@@ -356,7 +355,7 @@ class MapFilesTest {
     assertThat(raw).contains("LINESTRING Z").contains("Layer (String) = SERVICE_GAS");
     assertThat(raw).contains("Unit of the drawing: meters");
     assertThat(raw).contains(box.text("ticket").substring(0, 40));
-    String drawing = Files.readString(map("site.dxf"), StandardCharsets.US_ASCII);
+    String drawing = Files.readString(map("site.dxf"), DrawingText.CODE_PAGE);
     for (Field field : Layer.DIG_BOX.fields()) {
       if (box.get(field) != null) {
         assertThat(drawing).contains("1000\r\n" + field.name() + "=");
@@ -398,7 +397,7 @@ class MapFilesTest {
         assertThat(Files.readString(map("csv/" + layer.id() + ".csv"))).contains(stop);
       }
     }
-    assertThat(Files.readString(map("site.dxf"))).contains(stop);
+    assertThat(Files.readString(map("site.dxf"), DrawingText.CODE_PAGE)).contains(stop);
     assertThat(Files.readString(map("dictionary.html"))).contains(stop);
     Row box = Atlas.of(Yards.without()).of(Layer.DIG_BOX).getFirst();
     assertThat(box.text("ticket")).isEqualTo("No ticket on record: do not dig.");
