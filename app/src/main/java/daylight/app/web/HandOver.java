@@ -1,13 +1,20 @@
 package daylight.app.web;
 
+import daylight.report.draw.Subject;
+import daylight.report.map.Atlas;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.List;
 
 /** The result files, each with what it is good for. */
 final class HandOver {
-  /** By name, in the order of who asks for them first; stills stand beside their findings. */
-  static final List<String> FILES =
+  private static final String ON_EARTH = "maps/site.kml";
+
+  /**
+   * By name, in the order of who asks for them first. Stills stand beside their findings, and the
+   * tables of the workbook one by one are only written by the command.
+   */
+  private static final List<String> FILES =
       List.of(
           "report.html",
           "report.pdf",
@@ -15,6 +22,7 @@ final class HandOver {
           "profile.svg",
           "strip.svg",
           "maps/site.gpkg",
+          ON_EARTH,
           "maps/site.dxf",
           "maps/site.xlsx",
           "maps/dictionary.html",
@@ -23,9 +31,16 @@ final class HandOver {
 
   private HandOver() {}
 
-  static Tag section(Property property, Words words) {
+  /** Those that there are: nothing shows on a globe that nothing ties to the earth. */
+  static List<String> files(Subject subject) {
+    boolean onEarth = Atlas.earth(subject).isPresent();
+    return FILES.stream().filter(file -> onEarth || !file.equals(ON_EARTH)).toList();
+  }
+
+  static Tag section(Property property, Subject subject) {
+    Words words = subject.words();
     Tag list = Tag.of("ul").with("class", "files");
-    for (String file : FILES) {
+    for (String file : files(subject)) {
       list.add(
           Tag.of("li")
               .add(

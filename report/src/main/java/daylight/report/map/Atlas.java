@@ -1,6 +1,7 @@
 package daylight.report.map;
 
 import daylight.line.book.Visit;
+import daylight.line.survey.Adjusted;
 import daylight.line.survey.SiteTie;
 import daylight.report.draw.Subject;
 import daylight.report.words.Words;
@@ -64,6 +65,13 @@ public record Atlas(
         Optional.ofNullable(making.earth()),
         subject.visit().map(Visit::date),
         subject.words());
+  }
+
+  /** How the site grid lies on the earth; empty where no satellite fix ties it. */
+  public static Optional<SiteTie> earth(Subject subject) {
+    return subject.line().survey() instanceof Adjusted adjusted
+        ? adjusted.siteTie()
+        : Optional.empty();
   }
 
   /** The rows of a layer. */

@@ -6,7 +6,6 @@ import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.dig.Digger;
 import daylight.line.measure.Measured;
-import daylight.line.survey.Adjusted;
 import daylight.line.survey.PlanPoint;
 import daylight.line.survey.SiteTie;
 import daylight.report.draw.Subject;
@@ -28,10 +27,7 @@ record Making(
     Subject subject, @Nullable SiteTie earth, String stop, SortedMap<String, PlanPoint> points) {
 
   static Making of(Subject subject) {
-    SiteTie earth =
-        subject.line().survey() instanceof Adjusted adjusted
-            ? adjusted.siteTie().orElse(null)
-            : null;
+    SiteTie earth = Atlas.earth(subject).orElse(null);
     String found =
         subject.answers().stops().stream()
             .map(stop -> subject.words().finding(stop.finding()) + ".")
