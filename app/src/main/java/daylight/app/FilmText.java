@@ -73,6 +73,20 @@ public record FilmText(List<Cue> chapters, List<Cue> captions, List<String> unse
     return all;
   }
 
+  /** The same beside a copy that begins at a moment; what ended before it is left out. */
+  public FilmText from(double seconds) {
+    return seconds > 0
+        ? new FilmText(from(chapters, seconds), from(captions, seconds), unseen, note)
+        : this;
+  }
+
+  private static List<Cue> from(List<Cue> cues, double seconds) {
+    return cues.stream()
+        .filter(cue -> cue.to() > seconds)
+        .map(cue -> new Cue(Math.max(0, cue.from() - seconds), cue.to() - seconds, cue.text()))
+        .toList();
+  }
+
   /** The chapters as a WebVTT file. */
   public String chapterFile() {
     return WebVtt.write(chapters, note);

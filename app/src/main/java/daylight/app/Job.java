@@ -109,17 +109,28 @@ public final class Job {
      * @param tracks of each recording and pass of which anything is known, as the line was
      *     estimated with them
      * @param places where each entry begins in its file, by its identity
+     * @param named where the files lie that the book names
      */
     record Answered(
         Handout handout,
         SortedMap<Id, FilmCounter> counters,
         List<Fitted.OfPass> tracks,
-        Map<UUID, FilePlace> places)
+        Map<UUID, FilePlace> places,
+        BookFiles named)
         implements Outcome {
       public Answered {
         places = Map.copyOf(places);
         counters = Collections.unmodifiableSortedMap(new TreeMap<>(counters));
         tracks = List.copyOf(tracks);
+      }
+
+      /** One of which nobody asks for the files that its book names. */
+      public Answered(
+          Handout handout,
+          SortedMap<Id, FilmCounter> counters,
+          List<Fitted.OfPass> tracks,
+          Map<UUID, FilePlace> places) {
+        this(handout, counters, tracks, places, new BookFiles(null, Map.of()));
       }
 
       /** The results by file name. */
@@ -223,7 +234,7 @@ public final class Job {
     complaints.addAll(tracked.complaints());
     Line line = Estimator.estimate(book, tracked.tracks(), rules.priors());
     Answers answers = Judge.judge(book, line, rules, visit.get());
-    Shots shots = shots(read, files, visit.get(), tracked);
+    Shots shots = shots(read, files, visit.get(), tracked, new StillNames(line, shown(book)));
     Language language = settings.language();
     return new Outcome.Answered(
         new Handout(
@@ -237,10 +248,12 @@ public final class Job {
                 language == null ? Language.EN : language,
                 shown(book),
                 paper(book))
-            .turned(settings.plan()),
+            .turned(settings.plan())
+            .from(gathered.sender()),
         tracked.counters(),
         tracked.passes(),
-        begins(read));
+        begins(read),
+        files);
   }
 
   /** Where each entry begins: at the first of its fields. */
@@ -256,14 +269,15 @@ public final class Job {
     return begins;
   }
 
-  private Shots shots(ReadBook read, BookFiles files, Visit visit, Tracked tracked) {
+  private Shots shots(
+      ReadBook read, BookFiles files, Visit visit, Tracked tracked, StillNames names) {
     if (progress == null) {
       return Shots.NONE;
     }
-    Recordings recordings = new Recordings(read, files, visit, tracked, progress);
+    Recordings recordings = new Recordings(read, files, visit, tracked, names, progress);
     Shots shots = recordings.shots();
     complaints.addAll(recordings.complaints());
-    Photos photos = new Photos(read, files, visit);
+    Photos photos = new Photos(read, files, visit, names);
     shots = shots.with(photos.all());
     complaints.addAll(photos.complaints());
     return shots;

@@ -17,11 +17,8 @@ import daylight.report.shots.Picture;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,16 +32,18 @@ final class Photos {
   private final BookFiles files;
   private final Visit visit;
   private final List<Complaint> complaints = new ArrayList<>();
-  private final Set<String> taken = new HashSet<>();
+  private final StillNames names;
 
   /**
    * @param files where those lie that it names
    * @param visit the one that is judged
+   * @param names what its pictures are called
    */
-  Photos(ReadBook read, BookFiles files, Visit visit) {
+  Photos(ReadBook read, BookFiles files, Visit visit, StillNames names) {
     this.read = read;
     this.files = files;
     this.visit = visit;
+    this.names = names;
   }
 
   /** What is wrong with them, after {@link #all}. */
@@ -85,7 +84,7 @@ final class Photos {
       Raster small = Thumbnail.of(photo.get().picture(), ACROSS);
       return Optional.of(
           new daylight.report.shots.Photo(
-              name(finding.label() + "-" + media.label()),
+              names.name(finding, media.label()),
               finding.label(),
               media.label(),
               photo.get().taken(),
@@ -105,15 +104,5 @@ final class Photos {
 
   private void complain(Media media, Remark remark) {
     complaints.add(remark.at(read.place(media.id(), "file")));
-  }
-
-  /** No two are one on any system. */
-  private String name(String labels) {
-    String plain = labels.replaceAll("[^A-Za-z0-9_-]+", "-");
-    String name = "stills/photo-" + plain + ".jpg";
-    for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
-      name = "stills/photo-" + plain + "-" + i + ".jpg";
-    }
-    return name;
   }
 }

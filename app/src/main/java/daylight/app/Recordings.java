@@ -25,12 +25,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -45,22 +42,30 @@ final class Recordings {
   private final BookFiles files;
   private final Visit visit;
   private final Tracked tracked;
+  private final StillNames names;
   private final Progress progress;
   private final List<Complaint> complaints = new ArrayList<>();
   private final List<Reel> reels = new ArrayList<>();
   private final Map<String, Still> stills = new TreeMap<>();
-  private final Set<String> taken = new HashSet<>();
 
   /**
    * @param files where those lie that it names
    * @param visit the one that is judged
    * @param tracked what is known of the counters of the book's recordings
+   * @param names what its pictures are called
    */
-  Recordings(ReadBook read, BookFiles files, Visit visit, Tracked tracked, Progress progress) {
+  Recordings(
+      ReadBook read,
+      BookFiles files,
+      Visit visit,
+      Tracked tracked,
+      StillNames names,
+      Progress progress) {
     this.read = read;
     this.files = files;
     this.visit = visit;
     this.tracked = tracked;
+    this.names = names;
     this.progress = progress;
   }
 
@@ -204,19 +209,9 @@ final class Recordings {
       stills.put(
           finding.label(),
           new Still(
-              fileName(finding.label()), finding.label(), media.label(), frame.seconds(), picture));
+              names.name(finding, ""), finding.label(), media.label(), frame.seconds(), picture));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** A label may hold anything; a file's name may not, and no two are one on any system. */
-  private String fileName(String label) {
-    String plain = label.replaceAll("[^A-Za-z0-9_-]+", "-");
-    String name = "stills/" + plain + ".jpg";
-    for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
-      name = "stills/" + plain + "-" + i + ".jpg";
-    }
-    return name;
   }
 }

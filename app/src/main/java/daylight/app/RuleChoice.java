@@ -5,8 +5,10 @@ import daylight.archive.DataReader;
 import daylight.archive.ReadData;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
+import daylight.line.book.Letterhead;
 import daylight.line.condition.CodeTable;
 import daylight.line.measure.Complaint;
+import daylight.report.page.Sender;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,8 +18,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * By which data a book is judged and named: those that come with Daylight, and in their place a
- * person's own.
+ * By which data a book is judged and named, and on whose letter paper: those that come with
+ * Daylight, and in their place a person's own.
  *
  * @param fall id of a table of smallest slopes that comes with Daylight
  * @param fallFile a table of one's own in its place; null for none
@@ -30,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param flow figures of pipes of one's own in their place; null for none
  * @param frost soils, surfaces, snow and climates of one's own in their place; null for none
  * @param codes a company's table of codes; null for none
+ * @param letterhead whose report it is; null for nobody's
  * @param letters whether the letters of EN 13508-2 are shown, unchecked as they are
  */
 public record RuleChoice(
@@ -44,16 +47,20 @@ public record RuleChoice(
     @Nullable Path flow,
     @Nullable Path frost,
     @Nullable Path codes,
+    @Nullable Path letterhead,
     boolean letters) {
+  /** What the file of a letterhead is for, as {@link #own} names it. */
+  static final String LETTERHEAD = "letterhead";
+
   /** What is taken where nobody chooses. */
   public static final RuleChoice USUAL =
       new RuleChoice(
-          "ipc-704.1", null, null, null, null, null, null, null, null, null, null, false);
+          "ipc-704.1", null, null, null, null, null, null, null, null, null, null, null, false);
 
   /** The usual ones over priors of one's own. */
   public static RuleChoice usualOver(@Nullable Path priors) {
     return new RuleChoice(
-        USUAL.fall, null, priors, null, null, null, null, null, null, null, null, false);
+        USUAL.fall, null, priors, null, null, null, null, null, null, null, null, null, false);
   }
 
   /**
@@ -74,6 +81,7 @@ public record RuleChoice(
         files.apply("flow"),
         files.apply("frost"),
         files.apply("codes"),
+        files.apply(LETTERHEAD),
         letters);
   }
 
@@ -90,6 +98,7 @@ public record RuleChoice(
     all.put("flow", flow);
     all.put("frost", frost);
     all.put("codes", codes);
+    all.put(LETTERHEAD, letterhead);
     Map<String, Path> own = new LinkedHashMap<>();
     all.forEach(
         (of, file) -> {
@@ -109,10 +118,12 @@ public record RuleChoice(
    * What the files hold; what cannot be used is replaced by what comes with Daylight, so that a
    * book is read even so, for its own complaints.
    *
+   * @param sender whose report it is
    * @param sound whether every file can be used
    * @param complaints of every file
    */
-  record Gathered(Rules rules, CodeTable codes, boolean sound, List<Complaint> complaints) {
+  record Gathered(
+      Rules rules, CodeTable codes, Sender sender, boolean sound, List<Complaint> complaints) {
     Gathered {
       complaints = List.copyOf(complaints);
     }
@@ -140,7 +151,10 @@ public record RuleChoice(
             taking.of(frost, Bundled.frost(), DataReader::frost));
     CodeTable letters = this.letters ? CodeTable.letters(kinds) : CodeTable.NONE;
     CodeTable called = taking.of(codes, letters, file -> DataReader.codes(file, kinds));
-    return new Gathered(rules, called, taking.sound, taking.complaints);
+    Letterhead letter =
+        taking.of(letterhead, Letterhead.NONE, file -> DataReader.letterhead(file, kinds));
+    Sender sender = taking.sender(letterhead, letter);
+    return new Gathered(rules, called, sender, taking.sound, taking.complaints);
   }
 
   /** Takes files one after the other and keeps what is said of them. */
@@ -158,6 +172,17 @@ public record RuleChoice(
       T value = read.value();
       sound &= value != null;
       return value == null ? usual : value;
+    }
+
+    /** A letterhead with its logo; a logo that cannot be shown is told and left out. */
+    Sender sender(@Nullable Path file, Letterhead letterhead) {
+      String logo = letterhead.logo();
+      if (file == null || logo == null) {
+        return new Sender(letterhead, null);
+      }
+      Logo.Read read = Logo.read(file, logo);
+      complaints.addAll(read.complaints());
+      return new Sender(letterhead, read.picture());
     }
   }
 }

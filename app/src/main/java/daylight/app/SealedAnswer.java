@@ -153,6 +153,12 @@ public final class SealedAnswer {
         .rules()
         .own()
         .forEach((of, own) -> contents.put(RULES + of + "/" + own.getFileName(), Content.of(own)));
+    Path letterhead = settings.rules().letterhead();
+    String logo = answered.handout().sender().letterhead().logo();
+    if (letterhead != null && logo != null) {
+      String beside = RULES + RuleChoice.LETTERHEAD + "/" + logo;
+      Logo.file(letterhead, logo).ifPresent(one -> contents.put(beside, Content.of(one)));
+    }
     Report.files(answered.handout())
         .forEach((result, bytes) -> contents.put(RESULTS + result, Content.of(bytes)));
     String unfit = contents.keySet().stream().filter(n -> !Bundle.isName(n)).findFirst().orElse("");
@@ -190,6 +196,11 @@ public final class SealedAnswer {
     facts.put("plan", word(settings.plan()));
     facts.put("slopes", settings.rules().fall());
     facts.put("letters", settings.rules().letters() ? "yes" : "no");
+    // Its logo lies beside it, so it is told which of the two it is.
+    Path letterhead = settings.rules().letterhead();
+    facts.put(
+        RuleChoice.LETTERHEAD,
+        letterhead == null ? NONE : String.valueOf(letterhead.getFileName()));
     return facts;
   }
 
@@ -256,7 +267,7 @@ public final class SealedAnswer {
         RuleChoice.of(
             facts.getOrDefault("slopes", RuleChoice.USUAL.fall()),
             "yes".equals(facts.get("letters")),
-            of -> only(work.resolve(RULES + of)));
+            of -> own(facts, work, of));
     PlanTurn plan = value(PlanTurn.class, facts.get("plan"));
     return new Job.Settings(
         value(Language.class, facts.get("language")),
@@ -265,6 +276,15 @@ public final class SealedAnswer {
         rules,
         visit.startsWith("=") ? visit.substring(1) : null,
         plan == null ? PlanTurn.AS_IT_FITS : plan);
+  }
+
+  private static @Nullable Path own(Map<String, String> facts, Path work, String of) {
+    String name = facts.getOrDefault(RuleChoice.LETTERHEAD, NONE);
+    if (of.equals(RuleChoice.LETTERHEAD)) {
+      String file = RULES + of + "/" + name;
+      return name.equals(NONE) || !Bundle.isName(file) ? null : work.resolve(file);
+    }
+    return only(work.resolve(RULES + of));
   }
 
   /** The one file in a folder; null where there is none. */

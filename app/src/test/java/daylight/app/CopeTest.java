@@ -25,7 +25,7 @@ class CopeTest {
   private Answer answered(String book) throws IOException {
     Path file = Files.writeString(folder.resolve("field-book.yaml"), book);
     if (Job.answer(file, Job.Settings.USUAL)
-        instanceof Job.Outcome.Answered(var handout, var _, var _, var _)) {
+        instanceof Job.Outcome.Answered(var handout, var _, var _, var _, var _)) {
       return handout.answers().lines().getFirst().to(Question.COPE);
     }
     throw new AssertionError("refused");

@@ -53,7 +53,7 @@ final class CorpusLine {
     return switch (outcome) {
       case Job.Outcome.Refused(List<Complaint> complaints, Shown _) ->
           "refused " + complaints.getFirst().code().key();
-      case Job.Outcome.Answered(Handout handout, var _, var _, var _) ->
+      case Job.Outcome.Answered(Handout handout, var _, var _, var _, var _) ->
           new CorpusLine(handout.shown()).line(handout);
     };
   }

@@ -68,7 +68,7 @@ class CorpusTest {
     return each(
         book -> {
           if (Job.answer(book.file(), Job.Settings.USUAL)
-              instanceof Job.Outcome.Answered(var handout, var _, var _, var _)) {
+              instanceof Job.Outcome.Answered(var handout, var _, var _, var _, var _)) {
             List<String> violated = CorpusTruth.violated(book, handout);
             if (book.wrong() == null) {
               assertThat(violated).isEmpty();

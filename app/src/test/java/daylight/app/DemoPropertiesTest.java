@@ -211,7 +211,7 @@ class DemoPropertiesTest {
 
   private static Handout answered(DemoTruth truth) {
     if (Job.answer(file(truth), Job.Settings.USUAL)
-        instanceof Job.Outcome.Answered(var handout, var _, var _, var _)) {
+        instanceof Job.Outcome.Answered(var handout, var _, var _, var _, var _)) {
       return handout;
     }
     throw new AssertionError(truth.name() + " is refused");

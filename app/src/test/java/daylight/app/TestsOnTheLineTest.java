@@ -67,7 +67,7 @@ class TestsOnTheLineTest {
   private Handout answered(String tests) throws IOException {
     Path book = Files.writeString(folder.resolve("field-book.yaml"), SITE + tests.indent(4));
     if (Job.answer(book, Job.Settings.USUAL)
-        instanceof Job.Outcome.Answered(var handout, var _, var _, var _)) {
+        instanceof Job.Outcome.Answered(var handout, var _, var _, var _, var _)) {
       return handout;
     }
     throw new AssertionError("refused: " + wrong(tests));

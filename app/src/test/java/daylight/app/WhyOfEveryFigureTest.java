@@ -51,7 +51,7 @@ class WhyOfEveryFigureTest {
 
   private static Stream<Handout> answered(Path book) {
     return Job.answerWithoutFootage(book, Job.Settings.USUAL)
-            instanceof Job.Outcome.Answered(var handout, var _, var _, var _)
+            instanceof Job.Outcome.Answered(var handout, var _, var _, var _, var _)
         ? Stream.of(handout)
         : Stream.empty();
   }

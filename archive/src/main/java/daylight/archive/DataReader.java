@@ -9,6 +9,7 @@ import daylight.archive.form.Tree;
 import daylight.archive.form.TreeReader;
 import daylight.line.answer.Rules;
 import daylight.line.book.Catalogue;
+import daylight.line.book.Letterhead;
 import daylight.line.book.Priors;
 import daylight.line.cause.CauseTable;
 import daylight.line.cause.WordList;
@@ -182,6 +183,21 @@ public final class DataReader {
   /** A company's codes in a file. */
   public static ReadData<CodeTable> codes(Path file, Catalogue catalogue) {
     return file(file, bytes -> codes(file.toString(), bytes, catalogue));
+  }
+
+  /** Whose report it is, with prices for the kinds of a catalogue. */
+  public static ReadData<Letterhead> letterhead(String name, byte[] bytes, Catalogue catalogue) {
+    return read(
+        new Desk(name),
+        bytes,
+        LetterheadReader.LETTERHEAD,
+        LetterheadReader.KEY,
+        fields -> LetterheadReader.read(fields, catalogue));
+  }
+
+  /** The same in a file. */
+  public static ReadData<Letterhead> letterhead(Path file, Catalogue catalogue) {
+    return file(file, bytes -> letterhead(file.toString(), bytes, catalogue));
   }
 
   /** The tables that frost is worked out with. */

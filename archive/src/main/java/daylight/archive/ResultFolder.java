@@ -68,6 +68,9 @@ public final class ResultFolder {
     /** They lie in the folder. */
     record Written(Path folder) implements Outcome {}
 
+    /** Whoever filled it did not want the results any more; nothing changed. */
+    record NotWanted() implements Outcome {}
+
     /**
      * Nothing changed.
      *
@@ -83,6 +86,52 @@ public final class ResultFolder {
    * @throws IllegalArgumentException for a name that leads out or is {@value #LIST}
    */
   public static Outcome write(Path folder, SortedMap<String, byte[]> files) {
+    return write(folder, files, room -> true);
+  }
+
+  /** Who fills a folder with files that are too large for memory. */
+  public interface Filler {
+    /**
+     * Writes files beside those that are there already.
+     *
+     * @return whether the results are wanted; false leaves the place as it was
+     */
+    boolean fill(Room room) throws IOException;
+  }
+
+  /**
+   * Where a filler writes: files of the results that nobody sees before all are there.
+   *
+   * @param folder where they lie until then
+   */
+  public record Room(Path folder, NavigableSet<String> names) {
+    /**
+     * Where to write a file of that name; only its folder is made. A file that is not there in the
+     * end is not of the results.
+     *
+     * @throws IllegalArgumentException for a name that leads out, is {@value #LIST} or is taken
+     */
+    public Path place(String name) throws IOException {
+      requireInside(name);
+      if (!names.add(name)) {
+        throw new IllegalArgumentException("two results of one name: " + name);
+      }
+      Path path = folder.resolve(name);
+      Files.createDirectories(path.resolveSibling("."));
+      return path;
+    }
+
+    /** Writes a file of that name. */
+    public void write(String name, byte[] bytes) throws IOException {
+      writeThrough(place(name), bytes);
+    }
+  }
+
+  /**
+   * The same with files of any size, each written where it will be moved from as it is, so that
+   * none passes through memory. Whether the folder can be taken is known before anything is made.
+   */
+  public static Outcome write(Path folder, SortedMap<String, byte[]> files, Filler filler) {
     files.keySet().forEach(ResultFolder::requireInside);
     try {
       Path given = folder.toAbsolutePath().normalize();
@@ -93,8 +142,9 @@ public final class ResultFolder {
       if (refused != null) {
         return refused;
       }
-      replace(target, old, files);
-      return new Outcome.Written(folder);
+      return replace(target, old, files, filler)
+          ? new Outcome.Written(folder)
+          : new Outcome.NotWanted();
     } catch (IOException | UncheckedIOException e) {
       return new Outcome.Refused(Refusal.NOT_WRITABLE, said(e));
     }
@@ -121,17 +171,26 @@ public final class ResultFolder {
         : new Outcome.Refused(Refusal.HOLDS_OTHER_FILES, foreign.first());
   }
 
-  private static void replace(Path target, Path old, SortedMap<String, byte[]> files)
-      throws IOException {
+  private static boolean replace(
+      Path target, Path old, SortedMap<String, byte[]> files, Filler filler) throws IOException {
     long process = ProcessHandle.current().pid();
     Path fresh = target.resolveSibling("." + target.getFileName() + ".new-" + process);
     try {
-      fill(fresh, files);
+      Files.createDirectories(fresh);
+      Room room = new Room(fresh, new TreeSet<>());
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        room.write(file.getKey(), file.getValue());
+      }
+      if (!filler.fill(room)) {
+        return false;
+      }
+      list(room);
       swap(fresh, target, old);
     } finally {
       remove(fresh);
     }
     remove(old);
+    return true;
   }
 
   private static void requireInside(String name) {
@@ -168,14 +227,11 @@ public final class ResultFolder {
     }
   }
 
-  private static void fill(Path fresh, SortedMap<String, byte[]> files) throws IOException {
-    Files.createDirectories(fresh);
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      Path path = fresh.resolve(file.getKey());
-      Files.createDirectories(path.resolveSibling("."));
-      writeThrough(path, file.getValue());
-    }
-    String list = String.join("\n", files.keySet()) + "\n";
+  /** What lies there in the end, as the list that makes it a folder of results. */
+  private static void list(Room room) throws IOException {
+    Path fresh = room.folder();
+    room.names().removeIf(name -> !Files.exists(fresh.resolve(name)));
+    String list = String.join("\n", room.names()) + "\n";
     writeThrough(fresh.resolve(LIST), list.getBytes(StandardCharsets.UTF_8));
     settle(fresh);
   }

@@ -17,7 +17,11 @@ public enum RuleTrouble implements ComplaintCode {
   /** A worse case that is less urgent than a better one: its word, the better case's word. */
   MILDER_THOUGH_WORSE,
   /** A figure that must be less than another: the two as written. */
-  NOT_LESS;
+  NOT_LESS,
+  /** A text that is no whole number up to a largest: the text, the largest. */
+  NOT_WHOLE,
+  /** A word that leaves less time than a more urgent one: the word, the more urgent one. */
+  SHORTER_THOUGH_MILDER;
 
   @Override
   public String key() {

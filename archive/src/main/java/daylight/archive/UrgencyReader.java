@@ -10,6 +10,7 @@ import daylight.line.measure.Dimension;
 import daylight.line.measure.Mark;
 import daylight.line.measure.Reading;
 import daylight.line.urgency.Consequence;
+import daylight.line.urgency.TimeLimits;
 import daylight.line.urgency.Urgency;
 import daylight.line.urgency.UrgencyTable;
 import java.util.SortedMap;
@@ -27,7 +28,8 @@ final class UrgencyReader {
           .words(URGENCY_KEY, "id", "note")
           .oneOf("when-unknown", UrgencyTable.WhenUnknown.class)
           .amount("near", Dimension.LENGTH)
-          .rows("rows", ROW);
+          .rows("rows", ROW)
+          .with(TimesReader.SECTION);
 
   private UrgencyReader() {}
 
@@ -59,8 +61,9 @@ final class UrgencyReader {
             new Argument.Text(Section.word(grade)));
       }
     }
+    TimeLimits times = TimesReader.read(fields);
     return fields.sound() && rows.size() == Grade.values().length
-        ? new UrgencyTable(id, whenUnknown, near.value(), rows)
+        ? new UrgencyTable(id, whenUnknown, near.value(), rows, times)
         : null;
   }
 

@@ -69,6 +69,52 @@ class ResultFolderTest {
         .containsExactly("results/c.txt = c.txt", "results/results.list = c.txt");
   }
 
+  @Test
+  void aFillerWritesBesideTheRestAndWhatItTookBackIsNotOfTheResults() throws IOException {
+    Path folder = parent.resolve("results");
+    ResultFolder.Filler filler =
+        room -> {
+          Files.writeString(room.place("film/a.mp4"), "long");
+          Files.deleteIfExists(room.place("film/b.mp4"));
+          assertThatIllegalArgumentException().isThrownBy(() -> room.place("film/a.mp4"));
+          assertThatIllegalArgumentException().isThrownBy(() -> room.place("../out.mp4"));
+          return true;
+        };
+    assertThat(ResultFolder.write(folder, files("a.txt"), filler))
+        .isEqualTo(new ResultFolder.Outcome.Written(folder));
+    assertThat(everything())
+        .containsExactly(
+            "results/a.txt = a.txt",
+            "results/film/a.mp4 = long",
+            "results/results.list = a.txt\nfilm/a.mp4");
+  }
+
+  @Test
+  void aFillerThatStopsOrFailsLeavesEarlierResultsAsTheyWere() throws IOException {
+    Path folder = parent.resolve("results");
+    ResultFolder.write(folder, files("a.txt"));
+    NavigableSet<String> before = everything();
+    assertThat(
+            ResultFolder.write(
+                folder,
+                files("c.txt"),
+                room -> {
+                  room.write("half.mp4", new byte[9]);
+                  return false;
+                }))
+        .isEqualTo(new ResultFolder.Outcome.NotWanted());
+    assertThat(
+            reason(
+                ResultFolder.write(
+                    folder,
+                    files("c.txt"),
+                    room -> {
+                      throw new IOException("the disk is full");
+                    })))
+        .isEqualTo(ResultFolder.Refusal.NOT_WRITABLE);
+    assertThat(everything()).isEqualTo(before);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"clip.mp4", "sub/clip.mp4", "empty/"})
   void whatIsOfSomebodyElseIsLeftAlone(String foreign) throws IOException {

@@ -9,11 +9,15 @@ import daylight.line.condition.Grade;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Mark;
 import daylight.line.urgency.Consequence;
+import daylight.line.urgency.Occasion;
+import daylight.line.urgency.TimeLimits;
 import daylight.line.urgency.Urgency;
 import daylight.line.urgency.UrgencyTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -177,5 +181,51 @@ class RuleTablesTest {
         .singleElement()
         .asString()
         .startsWith("rules.row-twice");
+  }
+
+  @Test
+  void theLengthsOfTimeAreReadAsTheyStandAndATableWithoutThemTellsNone() throws IOException {
+    TimeLimits times = Bundled.urgency().times();
+    assertThat(times.of(Urgency.AT_ONCE).orElseThrow().time()).isEqualTo(Period.ZERO);
+    assertThat(times.of(Urgency.WITHIN_WEEKS).orElseThrow().time()).isEqualTo(Period.ofWeeks(6));
+    assertThat(times.of(Occasion.NOTHING_FOUND).orElseThrow().time()).isEqualTo(Period.ofYears(5));
+    // The calendar: a year from a leap day, and three months from the last of November.
+    assertThat(times.of(Urgency.WITHIN_A_YEAR).orElseThrow().from(LocalDate.of(2024, 2, 29)))
+        .isEqualTo("2025-02-28");
+    assertThat(times.of(Occasion.NOT_SEEN_WHOLE).orElseThrow().from(LocalDate.of(2023, 11, 30)))
+        .isEqualTo("2024-02-29");
+
+    String all = shipped("urgency.yaml");
+    String head = all.substring(0, all.indexOf("within:\n"));
+    String rows = all.substring(all.indexOf("rows:\n"));
+    UrgencyTable without = DataReader.urgency("ours.yaml", bytes(head + rows)).value();
+    assertThat(without).isNotNull().extracting(UrgencyTable::times).isEqualTo(TimeLimits.NONE);
+  }
+
+  @Test
+  void lengthsOfTimeThatAreWrongAreToldInTheirPlacesAllAtOnce() throws IOException {
+    String all = shipped("urgency.yaml");
+    String wrong =
+        all.replace("urgency: at-once, days: 0", "urgency: at-once, days: soon")
+            .replace("within-weeks, weeks: 6", "within-weeks, weeks: 6, days: 2")
+            .replace("occasion: cleaned, years: 1", "occasion: cleaned")
+            .replace("occasion: nothing-found, years: 5", "occasion: nothing-found, years: 1.5");
+    ReadData<UrgencyTable> read = DataReader.urgency("ours.yaml", bytes(wrong));
+    assertThat(read.value()).isNull();
+    assertThat(told(read))
+        .anyMatch(line -> line.matches("rules.not-whole \\d+ within\\[0].days"))
+        .anyMatch(line -> line.matches("book-file.one-of \\d+ within\\[1].weeks"))
+        .anyMatch(line -> line.matches("book-file.one-of \\d+ look-again\\[1].occasion"))
+        .anyMatch(line -> line.matches("rules.not-whole \\d+ look-again\\[3].years"))
+        .hasSize(4);
+
+    assertThat(told(DataReader.urgency("ours.yaml", bytes(all.replace("weeks: 6", "years: 3")))))
+        .hasSize(1)
+        .allMatch(line -> line.startsWith("rules.shorter-though-milder"));
+    String watch = all.lines().filter(line -> line.contains("urgency: watch,")).findFirst().get();
+    assertThat(told(DataReader.urgency("ours.yaml", bytes(all.replace(watch + "\n", "")))))
+        .singleElement()
+        .asString()
+        .startsWith("rules.row-missing");
   }
 }

@@ -11,6 +11,7 @@ import daylight.line.measure.Shown;
 import daylight.report.draw.PlanTurn;
 import daylight.report.draw.Subject;
 import daylight.report.page.Paper;
+import daylight.report.page.Sender;
 import daylight.report.shots.Shots;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
@@ -29,6 +30,7 @@ import java.util.List;
  * @param shown the reader's units
  * @param paper the sheet for what is printed
  * @param plan which way up the plan lies
+ * @param sender whose report it is
  */
 public record Handout(
     FieldBook book,
@@ -41,12 +43,13 @@ public record Handout(
     Language language,
     Shown shown,
     Paper paper,
-    PlanTurn plan) {
+    PlanTurn plan,
+    Sender sender) {
   public Handout {
     complaints = List.copyOf(complaints);
   }
 
-  /** One whose plan lies as it fits. */
+  /** One from nobody, whose plan lies as it fits. */
   public Handout(
       FieldBook book,
       Line line,
@@ -69,7 +72,8 @@ public record Handout(
         language,
         shown,
         paper,
-        PlanTurn.AS_IT_FITS);
+        PlanTurn.AS_IT_FITS,
+        Sender.NOBODY);
   }
 
   /** One in our words alone. */
@@ -89,13 +93,19 @@ public record Handout(
   /** The same with its plan another way up. */
   public Handout turned(PlanTurn way) {
     return new Handout(
-        book, line, answers, rules, codes, shots, complaints, language, shown, paper, way);
+        book, line, answers, rules, codes, shots, complaints, language, shown, paper, way, sender);
+  }
+
+  /** The same from somebody. */
+  public Handout from(Sender whose) {
+    return new Handout(
+        book, line, answers, rules, codes, shots, complaints, language, shown, paper, plan, whose);
   }
 
   /** The same for another reader: nothing is estimated or judged anew. */
   public Handout in(Language readers, Shown units) {
     return new Handout(
-        book, line, answers, rules, codes, shots, complaints, readers, units, paper, plan);
+        book, line, answers, rules, codes, shots, complaints, readers, units, paper, plan, sender);
   }
 
   /** What is drawn and told of it, in the reader's language and units. */

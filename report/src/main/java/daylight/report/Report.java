@@ -1,5 +1,6 @@
 package daylight.report;
 
+import daylight.report.calendar.CalendarFile;
 import daylight.report.data.AnswersFile;
 import daylight.report.data.LineFile;
 import daylight.report.draw.PlanDrawing;
@@ -9,7 +10,9 @@ import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.exchange.MapFiles;
 import daylight.report.markup.Tag;
+import daylight.report.page.CrewCards;
 import daylight.report.page.OwnersReport;
+import daylight.report.page.Sender;
 import daylight.report.paper.PaperReport;
 import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
@@ -26,14 +29,18 @@ public final class Report {
     files.put("plan.svg", alone(PlanDrawing.draw(subject)));
     files.put("profile.svg", alone(ProfileDrawing.draw(subject)));
     files.put("strip.svg", alone(StripDrawing.draw(subject)));
-    OwnersReport report = OwnersReport.of(subject);
+    Sender sender = handout.sender();
+    OwnersReport report = OwnersReport.of(subject, sender);
     files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
-    files.put("report.pdf", PaperReport.write(report, handout.paper()));
+    files.put("report.pdf", PaperReport.write(report.edition(), handout.paper()));
+    files.put("report-short.pdf", PaperReport.brief(subject, sender, handout.paper()));
+    files.put("crew-cards.pdf", PaperReport.write(CrewCards.of(subject, sender), handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     handout.shots().photos().forEach(photo -> files.put(photo.file(), photo.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
     files.putAll(MapFiles.of(subject));
+    CalendarFile.write(subject).ifPresent(calendar -> files.put(CalendarFile.NAME, calendar));
     return files;
   }
 

@@ -3,6 +3,7 @@ package daylight.report;
 import daylight.line.course.PlacedFinding;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
+import daylight.report.page.Edition;
 import daylight.report.page.OwnersReport;
 import daylight.report.page.Paper;
 import daylight.report.shots.Picture;
@@ -46,6 +47,11 @@ public final class Filmed {
   /** The owner's report of a handout. */
   public static OwnersReport report(Handout handout) {
     return OwnersReport.of(subject(handout));
+  }
+
+  /** The same for paper. */
+  public static Edition edition(Handout handout) {
+    return report(handout).edition();
   }
 
   private static Subject subject(Handout handout) {

@@ -16,9 +16,12 @@ class ReportTest {
         .filteredOn(name -> !name.startsWith("maps/"))
         .containsExactly(
             "answers.json",
+            "crew-cards.pdf",
+            "follow-ups.ics",
             "line.geojson",
             "plan.svg",
             "profile.svg",
+            "report-short.pdf",
             "report.html",
             "report.pdf",
             "strip.svg");

@@ -55,7 +55,7 @@ abstract class BookFigure implements Callable<Integer> {
     }
     return switch (Job.answerWithoutFootage(book, choices.settings().in(Spoken.chosen(spec)))) {
       case Job.Outcome.Refused refused -> Console.of(spec, choices.json()).refused(refused);
-      case Job.Outcome.Answered(Handout handout, var _, var _, var _) -> {
+      case Job.Outcome.Answered(Handout handout, var _, var _, var _, var _) -> {
         given.usually(handout.shown());
         Figured figured = figured(given, handout);
         FigureConsole console = choices.console(spec, given);

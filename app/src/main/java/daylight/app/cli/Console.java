@@ -1,5 +1,6 @@
 package daylight.app.cli;
 
+import daylight.app.HandedFootage;
 import daylight.app.Job;
 import daylight.app.Progress;
 import daylight.archive.ResultFolder;
@@ -21,6 +22,7 @@ import java.io.PrintWriter;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -119,14 +121,28 @@ final class Console {
     return ExitCode.NOT_STARTED;
   }
 
+  int stopped() {
+    err.println(Words.of(language, Shown.METRES).word("cli.stopped"));
+    return ExitCode.NOT_WRITTEN;
+  }
+
   /**
    * The answers and where they lie.
    *
    * @param files that were written, by name
    */
   int answered(Handout handout, SortedMap<String, byte[]> files, Path folder) {
+    return answered(handout, files.keySet(), folder, List.of());
+  }
+
+  /**
+   * The same with what became of the recordings that were handed over.
+   *
+   * @param files that were written beside those
+   */
+  int answered(Handout handout, Set<String> files, Path folder, List<HandedFootage.Told> handed) {
     if (json) {
-      out.println(JsonReply.answered(handout, folder, List.copyOf(files.keySet())));
+      out.println(HandedTold.reply(handout, folder, files, handed));
       return ExitCode.DONE;
     }
     Words words = Words.of(handout.language(), handout.shown());
@@ -149,6 +165,7 @@ final class Console {
     if (!files.containsKey("maps/site.kml")) {
       wrapped(words.word("map.no_kml"), "");
     }
+    handed.forEach(one -> wrapped(new HandedTold(words).say(one), "  "));
     out.println(words.word("cli.caution"));
     out.println(folder.resolve("report.html"));
     return ExitCode.DONE;

@@ -112,6 +112,7 @@ final class Demo implements Callable<Integer> {
           case ResultFolder.Outcome.Written written ->
               console.answered(answered.handout(), files, written.folder());
           case ResultFolder.Outcome.Refused refused -> console.notWritten(results, refused);
+          case ResultFolder.Outcome.NotWanted _ -> ExitCode.NOT_WRITTEN;
         };
       }
     };

@@ -26,7 +26,7 @@ final class JsonReply {
     return reply.toPrettyString();
   }
 
-  static String answered(Handout handout, Path folder, List<String> files) {
+  static ObjectNode answered(Handout handout, Path folder, List<String> files) {
     Words words = Words.of(handout.language(), handout.shown());
     ObjectNode reply = reply("answered");
     stops(reply, handout, words);
@@ -35,7 +35,7 @@ final class JsonReply {
     files.forEach(names::add);
     answers(reply, handout, words, false);
     complaints(reply, handout.complaints(), words);
-    return reply.toPrettyString();
+    return reply;
   }
 
   static String leaving(Handout handout) {

@@ -13,7 +13,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** In which units, on which paper and by which data books are answered. */
+/** In which units, on whose paper and by which data books are answered. */
 final class Manner {
   @Option(
       names = "--units",
@@ -93,6 +93,12 @@ final class Manner {
       paramLabel = "FILE",
       description = "Your own codes for what is found, a CSV table, beside our words.")
   private @Nullable Path codes;
+
+  @Option(
+      names = "--letterhead",
+      paramLabel = "FILE",
+      description = "Whose report it is: name, logo, licences, terms and prices at its head.")
+  private @Nullable Path letterhead;
 
   @Option(
       names = "--en-letters",
@@ -182,7 +188,18 @@ final class Manner {
         chosen == null ? null : chosen.shown,
         paper,
         new RuleChoice(
-            rules, rulesFile, priors, catalogue, limits, grades, urgency, holds, flow, frost, codes,
+            rules,
+            rulesFile,
+            priors,
+            catalogue,
+            limits,
+            grades,
+            urgency,
+            holds,
+            flow,
+            frost,
+            codes,
+            letterhead,
             letters),
         visit,
         plan == null ? PlanTurn.AS_IT_FITS : plan.way);

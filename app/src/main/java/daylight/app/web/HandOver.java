@@ -1,10 +1,13 @@
 package daylight.app.web;
 
+import daylight.report.calendar.CalendarFile;
 import daylight.report.draw.Subject;
 import daylight.report.map.Atlas;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The result files, each with what it is good for. */
 final class HandOver {
@@ -18,9 +21,12 @@ final class HandOver {
       List.of(
           "report.html",
           "report.pdf",
+          "report-short.pdf",
+          "crew-cards.pdf",
           "plan.svg",
           "profile.svg",
           "strip.svg",
+          CalendarFile.NAME,
           "maps/site.gpkg",
           ON_EARTH,
           "maps/site.dxf",
@@ -31,10 +37,19 @@ final class HandOver {
 
   private HandOver() {}
 
-  /** Those that there are: nothing shows on a globe that nothing ties to the earth. */
+  /**
+   * Those that there are: nothing shows on a globe that nothing ties to the earth, and a calendar
+   * holds what has a day.
+   */
   static List<String> files(Subject subject) {
-    boolean onEarth = Atlas.earth(subject).isPresent();
-    return FILES.stream().filter(file -> onEarth || !file.equals(ON_EARTH)).toList();
+    Set<String> missing = new HashSet<>();
+    if (Atlas.earth(subject).isEmpty()) {
+      missing.add(ON_EARTH);
+    }
+    if (!CalendarFile.hasDays(subject)) {
+      missing.add(CalendarFile.NAME);
+    }
+    return FILES.stream().filter(file -> !missing.contains(file)).toList();
   }
 
   static Tag section(Property property, Subject subject) {

@@ -115,7 +115,8 @@ sealed interface Reading {
     /** One of the result files; what people look at first does not wait for the others. */
     Optional<byte[]> file(String name) {
       if (name.equals("report.html")) {
-        return Optional.of(OwnersReport.of(subject).page().getBytes(StandardCharsets.UTF_8));
+        return Optional.of(
+            OwnersReport.of(subject, handout().sender()).page().getBytes(StandardCharsets.UTF_8));
       }
       Optional<byte[]> still =
           handout().shots().stills().stream()

@@ -22,6 +22,7 @@ public final class Types {
           Map.entry("png", "image/png"),
           Map.entry("pdf", "application/pdf"),
           Map.entry("vtt", "text/vtt; charset=utf-8"),
+          Map.entry("ics", "text/calendar; charset=utf-8"),
           Map.entry("json", "application/json"),
           Map.entry("geojson", "application/geo+json"),
           Map.entry("gpkg", "application/geopackage+sqlite3"),

@@ -73,8 +73,8 @@ class FootageTest {
     JsonNode reply = answered("push.mp4");
 
     assertThat(reply.path("complaints").toString()).doesNotContain("footage.");
-    assertThat(reply.path("files").toString()).contains("stills/F1.jpg");
-    assertThat(folder.resolve("out/stills/F1.jpg")).isNotEmptyFile();
+    assertThat(reply.path("files").toString()).contains("stills/005.0ft-F1-crack.jpg");
+    assertThat(folder.resolve("out/stills/005.0ft-F1-crack.jpg")).isNotEmptyFile();
     assertThat(Files.readString(folder.resolve("out/report.html")))
         .contains("Recording M1 at 0:02");
   }
@@ -102,7 +102,7 @@ class FootageTest {
     JsonNode reply = answered("push.avi");
 
     assertThat(reply.path("complaints").toString()).contains("footage.wrong-extension");
-    assertThat(reply.path("files").toString()).contains("stills/F1.jpg");
+    assertThat(reply.path("files").toString()).contains("stills/005.0ft-F1-crack.jpg");
   }
 
   @Test

@@ -49,7 +49,7 @@ class PhotosTest {
 
     assertThat(said.code()).as(said.err()).isEqualTo(ExitCode.DONE);
     assertThat(said.json().path("complaints").toString()).contains("footage.not-a-photo");
-    Path made = out.resolve("stills/photo-F1-B1.jpg");
+    Path made = out.resolve("stills/005.0ft-F1-crack-B1.jpg");
     Photo photo = Photo.read(made).orElseThrow();
     Raster upright = photo.picture();
     assertThat(upright.width()).isEqualTo(32);

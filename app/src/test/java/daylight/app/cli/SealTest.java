@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -74,6 +76,22 @@ class SealTest {
       assertThat(left.map(one -> one.getFileName().toString()))
           .containsExactlyInAnyOrder("home", "sealed.zip");
     }
+  }
+
+  @Test
+  void aLetterheadAndItsLogoGoAlong() throws IOException {
+    Path letterhead = folder.resolve("letterhead.yaml");
+    Files.writeString(letterhead, "daylight-letterhead: 1\nname: F (invented)\nlogo: a.png\n");
+    Path logo = folder.resolve("a.png");
+    BufferedImage dots = new BufferedImage(31, 17, BufferedImage.TYPE_INT_ARGB);
+    ImageIO.write(dots, "png", logo.toFile());
+    Said said = run("seal", book(), "-o", sealed(), "--letterhead", letterhead.toString());
+    Files.delete(letterhead);
+    Files.delete(logo);
+
+    assertThat(said.err()).isEmpty();
+    assertThat(run("verify", sealed(), "--again").out())
+        .contains("every result is the same, byte for byte");
   }
 
   @Test

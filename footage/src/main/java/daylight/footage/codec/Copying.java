@@ -19,6 +19,7 @@ import static org.bytedeco.ffmpeg.global.avutil.av_dict_set;
 import static org.bytedeco.ffmpeg.global.avutil.av_make_q;
 import static org.bytedeco.ffmpeg.global.avutil.av_mallocz;
 import static org.bytedeco.ffmpeg.global.avutil.av_q2d;
+import static org.bytedeco.ffmpeg.global.avutil.av_rescale_q;
 
 import daylight.footage.Chapter;
 import java.io.IOException;
@@ -49,14 +50,19 @@ final class Copying implements AutoCloseable {
 
   private final Input input;
   private final Path file;
+  private final Excerpt excerpt;
   private final AVFormatContext context = new AVFormatContext(null);
+
+  /** Whether the first picture of the excerpt came by. */
+  private boolean begun;
 
   /** Streams of the input by their number, to those of the copy. */
   private final Map<Integer, Integer> taken = new TreeMap<>();
 
-  Copying(Input input, Path file) throws IOException {
+  Copying(Input input, Path file, Excerpt excerpt) throws IOException {
     this.input = input;
     this.file = file;
+    this.excerpt = excerpt;
     Native.check(
         avformat_alloc_output_context2(context, null, "mp4", Native.url(file)), "writing " + file);
     context.flags(context.flags() | AVFMT_FLAG_BITEXACT);
@@ -76,7 +82,8 @@ final class Copying implements AutoCloseable {
 
   private boolean wanted(int stream) {
     return stream == input.stream().index()
-        || input.context().streams(stream).codecpar().codec_type() == AVMEDIA_TYPE_AUDIO;
+        || (excerpt.sound()
+            && input.context().streams(stream).codecpar().codec_type() == AVMEDIA_TYPE_AUDIO);
   }
 
   void begin(List<Chapter> chapters) throws IOException {
@@ -108,7 +115,7 @@ final class Copying implements AutoCloseable {
     }
     AVStream pictures = input.stream();
     double start =
-        pictures.start_time() == AV_NOPTS_VALUE
+        excerpt.from() != null || pictures.start_time() == AV_NOPTS_VALUE
             ? 0
             : pictures.start_time() * av_q2d(pictures.time_base());
     PointerPointer<AVChapter> list =
@@ -138,12 +145,12 @@ final class Copying implements AutoCloseable {
     long done = 0;
     while (input.read()) {
       AVPacket packet = input.packet();
-      Integer to = taken.get(packet.stream_index());
-      if (to == null) {
-        continue;
-      }
       if (input.ofPictures()) {
         progress.at(done++, frames);
+      }
+      Integer to = taken.get(packet.stream_index());
+      if (to == null || !within(packet)) {
+        continue;
       }
       av_packet_rescale_ts(
           packet,
@@ -158,6 +165,30 @@ final class Copying implements AutoCloseable {
     context.pb(null);
     Native.check(avio_closep(bytes), "closing " + file);
     progress.at(1, 1);
+  }
+
+  /** Whether a packet is of the excerpt; one that is has its times counted from the beginning. */
+  private boolean within(AVPacket packet) {
+    Key from = excerpt.from();
+    if (from == null) {
+      return true;
+    }
+    if (input.ofPictures()) {
+      begun = begun || from.isPacket(packet.pts(), packet.dts(), packet.pos());
+    }
+    long start =
+        av_rescale_q(
+            from.pts(),
+            input.stream().time_base(),
+            input.context().streams(packet.stream_index()).time_base());
+    // Behind a key there may come pictures that are shown before it and need what is left out; and
+    // sound is written in file order a little ahead of its pictures or behind them.
+    if (packet.pts() == AV_NOPTS_VALUE || packet.pts() < start || (input.ofPictures() && !begun)) {
+      return false;
+    }
+    packet.pts(packet.pts() - start);
+    packet.dts(packet.dts() == AV_NOPTS_VALUE ? AV_NOPTS_VALUE : packet.dts() - start);
+    return true;
   }
 
   @Override

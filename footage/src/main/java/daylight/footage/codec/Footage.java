@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.PrimitiveIterator;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
@@ -265,9 +266,39 @@ public final class Footage implements AutoCloseable {
    * @param chapters by rising time, one after the other
    */
   public Writ chaptered(Path target, List<Chapter> chapters, Watch watch) throws IOException {
+    return chaptered(target, Excerpt.WHOLE, chapters, watch);
+  }
+
+  /**
+   * The same of a part of it, which begins where pictures can be taken as they are.
+   *
+   * @param from the number of its first frame: one of {@link #cleanCut}, or 0 for the whole
+   * @param sound whether its sound goes along
+   * @param chapters counted from that frame
+   */
+  public Writ chaptered(Path target, int from, boolean sound, List<Chapter> chapters, Watch watch)
+      throws IOException {
+    requireFrame(from);
+    return chaptered(target, excerpt(from, sound), chapters, watch);
+  }
+
+  private Excerpt excerpt(int from, boolean sound) {
+    if (from == 0) {
+      return new Excerpt(null, sound);
+    }
+    return new Excerpt(
+        reel.index().keys().stream()
+            .filter(key -> key.frame() == from)
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no clean cut at frame " + from)),
+        sound);
+  }
+
+  private Writ chaptered(Path target, Excerpt excerpt, List<Chapter> chapters, Watch watch)
+      throws IOException {
     Part part = Part.of(target);
     try (Input input = reel.again();
-        Copying copying = new Copying(input, part.file())) {
+        Copying copying = new Copying(input, part.file(), excerpt)) {
       Optional<String> unfit =
           input.wrapping().tellsTimes()
               ? copying.unfit()
@@ -285,6 +316,20 @@ public final class Footage implements AutoCloseable {
     } finally {
       part.forget();
     }
+  }
+
+  /**
+   * The first frame from a frame on at which a copy can begin with the pictures as they are: one
+   * that needs none before it. Empty where there is none, or where the file does not tell.
+   */
+  public OptionalInt cleanCut(int from) {
+    requireFrame(from);
+    if (from == 0) {
+      return OptionalInt.of(0);
+    }
+    return reel.index().told()
+        ? reel.index().keys().stream().mapToInt(Key::frame).filter(key -> key >= from).findFirst()
+        : OptionalInt.empty();
   }
 
   /** For proofs: the frame as decoded. */

@@ -118,10 +118,24 @@ public record Photo(Raster picture, @Nullable LocalDateTime taken) {
     for (int y = 0; y < height; y++) {
       image.getRGB(0, y, width, 1, row, 0, width);
       for (int x = 0; x < width; x++) {
-        raster.pixels()[place(x, y, width, height, turn)] = row[x] & 0xFFFFFF;
+        raster.pixels()[place(x, y, width, height, turn)] = onPaper(row[x]);
       }
     }
     return raster;
+  }
+
+  /** What can be seen through shows the paper behind it, which is white. */
+  private static int onPaper(int argb) {
+    int alpha = argb >>> 24;
+    if (alpha == 255) {
+      return argb & 0xFFFFFF;
+    }
+    int seen = 0;
+    for (int shift = 0; shift <= 16; shift += 8) {
+      int channel = (argb >> shift) & 0xFF;
+      seen |= ((channel * alpha + 255 * (255 - alpha) + 127) / 255) << shift;
+    }
+    return seen;
   }
 
   private static int place(int x, int y, int width, int height, int turn) {

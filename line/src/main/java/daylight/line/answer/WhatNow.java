@@ -32,7 +32,7 @@ final class WhatNow {
    * What was seen that asks for work, what is most urgent first and of that the pipe itself; water
    * is judged by the fall.
    */
-  private static List<PlacedFinding> work(Case one) {
+  static List<PlacedFinding> work(Case one) {
     List<PlacedFinding> work = new ArrayList<>(one.findings(Catalogue.Bears.STRUCTURE));
     work.addAll(
         one.findings(Catalogue.Bears.OPERATION).stream()

@@ -15,9 +15,10 @@ import org.jspecify.annotations.Nullable;
  * @param whenUnknown what is made of a consequence that nobody can tell
  * @param near how near a building or a road is right beside, metres
  * @param rows one for each class, each with every consequence
+ * @param times how much time each word leaves
  */
 public record UrgencyTable(
-    String id, WhenUnknown whenUnknown, double near, SortedMap<Grade, Row> rows) {
+    String id, WhenUnknown whenUnknown, double near, SortedMap<Grade, Row> rows, TimeLimits times) {
   public UrgencyTable {
     rows = Collections.unmodifiableSortedMap(new TreeMap<>(rows));
     if (!rows.keySet().containsAll(List.of(Grade.values()))) {

@@ -31,8 +31,11 @@ import daylight.line.measure.Reading;
 import daylight.line.proving.HoldLimit;
 import daylight.line.proving.HoldLimits;
 import daylight.line.urgency.Consequence;
+import daylight.line.urgency.Occasion;
+import daylight.line.urgency.TimeLimits;
 import daylight.line.urgency.Urgency;
 import daylight.line.urgency.UrgencyTable;
+import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -103,7 +106,26 @@ final class TestRules {
       }
       rows.put(grade, new UrgencyTable.Row(urgency, "common-practice", Mark.COMMON_PRACTICE, null));
     }
-    return new UrgencyTable("test", UrgencyTable.WhenUnknown.SAY, 2, rows);
+    return new UrgencyTable("test", UrgencyTable.WhenUnknown.SAY, 2, rows, times());
+  }
+
+  /** As they are shipped. */
+  static TimeLimits times() {
+    SortedMap<Urgency, TimeLimits.Limit> within = new TreeMap<>();
+    within.put(Urgency.AT_ONCE, limit(Period.ZERO));
+    within.put(Urgency.WITHIN_WEEKS, limit(Period.ofWeeks(6)));
+    within.put(Urgency.WITHIN_A_YEAR, limit(Period.ofYears(1)));
+    within.put(Urgency.WATCH, limit(Period.ofYears(2)));
+    SortedMap<Occasion, TimeLimits.Limit> again = new TreeMap<>();
+    again.put(Occasion.NOT_SEEN_WHOLE, limit(Period.ofMonths(3)));
+    again.put(Occasion.CLEANED, limit(Period.ofYears(1)));
+    again.put(Occasion.WORK_DUE, limit(Period.ofYears(1)));
+    again.put(Occasion.NOTHING_FOUND, limit(Period.ofYears(5)));
+    return new TimeLimits(within, again);
+  }
+
+  private static TimeLimits.Limit limit(Period time) {
+    return new TimeLimits.Limit(time, "common-practice", Mark.COMMON_PRACTICE, null);
   }
 
   /** Roots, grease and standing water behind a back-up; of our own. */

@@ -73,6 +73,7 @@ public final class AnswersFile {
         "tests", new TestsJson(new ConnectionWords(words, subject.book())).of(answers.proving()));
     ArrayNode digs = root.putArray("digs");
     answers.digs().forEach(dig -> digs.add(new DigJson(subject).of(dig)));
+    new FollowUpJson(subject).all(root.putArray("followUps"));
     ArrayNode why = root.putArray("why");
     Why.all(subject.book(), subject.line(), answers).forEach(one -> why.add(WhyJson.of(one)));
     root.set("grades", new GradeJson(words).scheme(subject.rules().grades()));

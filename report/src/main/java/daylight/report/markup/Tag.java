@@ -72,9 +72,26 @@ public final class Tag {
     return this;
   }
 
+  /** Whether it goes by that id. */
+  public boolean is(String id) {
+    return id.equals(attributes.get("id"));
+  }
+
   /** Whether nothing stands in it. */
   public boolean isEmpty() {
     return contents.isEmpty();
+  }
+
+  /** What is read in it, without the marks. */
+  public String read() {
+    StringBuilder read = new StringBuilder();
+    for (Content content : contents) {
+      switch (content) {
+        case Words words -> read.append(words.text());
+        case Child child -> read.append(child.tag().read()).append(' ');
+      }
+    }
+    return read.toString();
   }
 
   /** The element as text. */

@@ -38,11 +38,28 @@ public final class ComplaintTold {
     } else if (opening.told().isEmpty()) {
       told.add(Tag.of("p", words.word("report.complaint.missing")));
     }
-    if (!opening.told().isEmpty()) {
-      told.add(Tag.of("p", sentences(opening.told())));
-    }
+    told.addAll(kinds());
     told.addAll(opening.ranked().isEmpty() ? unranked(rank) : ranked(rank, below));
     return told;
+  }
+
+  /**
+   * What may be behind it, under a heading that says so.
+   *
+   * @param rank the tag of the headings within
+   */
+  List<Tag> behind(String rank) {
+    List<Tag> told = new ArrayList<>(kinds());
+    if (opening.ranked().isEmpty()) {
+      told.addAll(unranked(rank).subList(1, 4));
+    } else {
+      told.addAll(ranked(rank, rank).stream().skip(1).toList());
+    }
+    return told;
+  }
+
+  private List<Tag> kinds() {
+    return opening.told().isEmpty() ? List.of() : List.of(Tag.of("p", sentences(opening.told())));
   }
 
   private List<Tag> unranked(String rank) {
@@ -89,6 +106,11 @@ public final class ComplaintTold {
   private String name(Opening.Ranked cause) {
     String key = "cause." + cause.cause();
     return words.has(key) ? words.word(key) : cause.cause();
+  }
+
+  /** How likely a cause is, and which it is. */
+  String named(Opening.Ranked cause) {
+    return words.named(words.word(cause.strength()), name(cause));
   }
 
   private Tag cause(Opening.Ranked cause, List<String> names, String below) {

@@ -36,6 +36,15 @@ final class Html {
 
   /** A table whose first column heads its rows; on a phone each row becomes a card. */
   static Tag table(String caption, List<String> heads, List<List<Tag>> rows) {
+    return filled(Tag.of("table").add(Tag.of("caption", caption)), heads, rows);
+  }
+
+  /** The same below a heading that says all that a caption could. */
+  static Tag table(List<String> heads, List<List<Tag>> rows) {
+    return filled(Tag.of("table"), heads, rows);
+  }
+
+  private static Tag filled(Tag table, List<String> heads, List<List<Tag>> rows) {
     Tag head = Tag.of("tr");
     heads.forEach(one -> head.add(Tag.of("th", one).with("scope", "col")));
     Tag body = Tag.of("tbody");
@@ -46,7 +55,7 @@ final class Html {
       }
       body.add(line);
     }
-    return Tag.of("table").add(Tag.of("caption", caption)).add(Tag.of("thead").add(head)).add(body);
+    return table.add(Tag.of("thead").add(head)).add(body);
   }
 
   /** Cells of one row, the first of which heads it. */

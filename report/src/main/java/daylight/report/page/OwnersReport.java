@@ -2,12 +2,9 @@ package daylight.report.page;
 
 import daylight.line.answer.Answers;
 import daylight.line.answer.Caution;
-import daylight.line.answer.StopOrder;
-import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
-import daylight.report.draw.Captions;
 import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
@@ -24,14 +21,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
+import java.util.Optional;
 
 /** The door for the owner's report. */
 public final class OwnersReport {
+  /** So many things to do are told on the first page; all are in the log of findings. */
+  private static final int MOST = 6;
+
   private static final List<String> SECTIONS =
       List.of(
-          "complaint",
+          "causes",
           "answers",
+          "unsaid",
+          "declined",
+          "dates",
           Exhibits.SERVICES,
           "digs",
           Exhibits.PLAN,
@@ -48,28 +51,39 @@ public final class OwnersReport {
           "doubts",
           "book",
           "cautions",
-          "method");
-
-  /** Sections that are there only where there is something to draw. */
-  private static final Set<String> OPTIONAL = Set.of(Exhibits.PUMPS, Exhibits.FROST);
+          "method",
+          "terms",
+          "warranty");
 
   private final Subject subject;
+  private final Sender sender;
   private final Words words;
   private final Answers answers;
   private final Exhibits exhibits;
   private final Tag main;
 
-  private OwnersReport(Subject subject) {
+  private OwnersReport(Subject subject, Sender sender) {
     this.subject = subject;
+    this.sender = sender;
     this.words = subject.words();
     this.answers = subject.answers();
     this.exhibits = new Exhibits(subject);
     this.main = told();
   }
 
-  /** The report of a subject, which it knows. */
+  /** The report of a subject, which it knows, from nobody in particular. */
   public static OwnersReport of(Subject subject) {
-    return new OwnersReport(subject);
+    return of(subject, Sender.NOBODY);
+  }
+
+  /** The report of a subject, which it knows, from somebody. */
+  public static OwnersReport of(Subject subject, Sender sender) {
+    return new OwnersReport(subject, sender);
+  }
+
+  /** The report for paper. */
+  public Edition edition() {
+    return new Edition(subject, sender, title(), words.word("report.subtitle"), main);
   }
 
   /** The whole page, well-formed and complete in itself. */
@@ -83,9 +97,14 @@ public final class OwnersReport {
   }
 
   private Tag told() {
+    Head head = new Head(subject, sender);
     List<Tag> sections = new ArrayList<>();
-    sections.add(opening());
+    sections.add(causes());
     answers.lines().forEach(line -> sections.add(new AnswerCards(subject, exhibits).of(line)));
+    Unsaid unsaid = new Unsaid(subject);
+    sections.add(unsaid.section(ToDo.ALL));
+    unsaid.declined().ifPresent(sections::add);
+    new Dates(subject).section().ifPresent(sections::add);
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
     sections.add(figure(Exhibits.PLAN, PlanDrawing.sheets(subject)));
@@ -102,7 +121,23 @@ public final class OwnersReport {
     Tag connections = new ConnectionTable(subject).section(exhibits);
     sections.add(sections.size() - 1, connections);
     sections.addAll(List.of(doubts(), book(), cautions(), method()));
-    return Tag.of("main").addAll(stops()).add(head(), contents()).addAll(sections);
+    conditions("terms", sender.letterhead().terms()).ifPresent(sections::add);
+    conditions("warranty", sender.letterhead().warranty()).ifPresent(sections::add);
+    return Tag.of("main")
+        .addAll(head.stops())
+        .add(head.header())
+        .addAll(new FirstPage(subject, sender).told(MOST))
+        .add(contents(sections))
+        .addAll(sections);
+  }
+
+  /** What the company wrote, paragraph by paragraph. */
+  private Optional<Tag> conditions(String id, List<String> paragraphs) {
+    return paragraphs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Html.section(id, words.word("report." + id))
+                .addAll(paragraphs.stream().map(text -> Tag.of("p", text)).toList()));
   }
 
   private Tag html() {
@@ -117,7 +152,13 @@ public final class OwnersReport {
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
                 .add(Tag.of("title", title()))
-                .add(Tag.of("style", Typeface.rules() + style("report.css") + style("digs.css"))))
+                .add(
+                    Tag.of(
+                        "style",
+                        Typeface.rules()
+                            + style("report.css")
+                            + style("digs.css")
+                            + Head.colour(sender))))
         .add(Tag.of("body").add(main));
   }
 
@@ -128,7 +169,11 @@ public final class OwnersReport {
 
   /** What a browser and a reader call it. */
   public String title() {
-    return words.say("report.title", new Argument.Text(subject.book().site().name()));
+    return title(subject);
+  }
+
+  static String title(Subject subject) {
+    return subject.words().say("report.title", new Argument.Text(subject.book().site().name()));
   }
 
   private static String style(String name) {
@@ -139,50 +184,9 @@ public final class OwnersReport {
     }
   }
 
-  private Tag head() {
-    String address = subject.book().site().address();
-    Tag head =
-        Tag.of("header")
-            .add(Tag.of("h1", subject.book().site().name()))
-            .add(
-                Tag.of(
-                        "p",
-                        (address == null ? words.word("report.address_missing") : address)
-                            + " · "
-                            + Captions.visit(subject))
-                    .with("class", "quiet"))
-            .add(Tag.of("p", words.word("report.subtitle")).with("class", "quiet"));
-    if (subject.book().site().invented()) {
-      head.add(Tag.of("p", words.word("report.invented")).with("class", "invented"));
-    }
-    return head;
-  }
-
-  private List<Tag> stops() {
-    List<Tag> stops = new ArrayList<>();
-    Route route = subject.route();
-    for (StopOrder stop : answers.stops()) {
-      String what =
-          words.say(
-              "report.stop.what",
-              new Argument.Text(words.kind(stop.finding().finding().kind())),
-              new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-              new Argument.Label(route.from()));
-      String id = "stop-" + (stops.size() + 1);
-      stops.add(
-          Tag.of("section")
-              .with("class", "stop")
-              .with("aria-labelledby", id)
-              .add(Tag.of("p", words.word("report.stop")).with("class", "halt").with("id", id))
-              .add(Tag.of("p", Words.capitalised(what)).with("class", "lead"))
-              .add(Tag.of("p", words.word("report.stop.do")).with("class", "lead")));
-    }
-    return stops;
-  }
-
-  private Tag opening() {
-    return Html.section("complaint", words.word("report.complaint"))
-        .addAll(new ComplaintTold(subject).told("h3", "h4"));
+  private Tag causes() {
+    return Html.section("causes", words.word("report.causes"))
+        .addAll(new ComplaintTold(subject).behind("h3"));
   }
 
   private Tag said(List<Statement> statements, String none) {
@@ -191,12 +195,11 @@ public final class OwnersReport {
         : Html.list(statements.stream().map(words::say).toList());
   }
 
-  /** Where to find what, by the headings. */
-  private Tag contents() {
+  /** Where to find what, by the headings of what there is. */
+  private Tag contents(List<Tag> sections) {
     Tag links = Tag.of("p");
     SECTIONS.stream()
-        .filter(id -> !id.equals("stills") || !subject.shots().stills().isEmpty())
-        .filter(id -> !OPTIONAL.contains(id) || exhibits.has(id))
+        .filter(id -> sections.stream().anyMatch(section -> section.is(id)))
         .map(id -> Tag.of("a", words.word("report." + id)).with("href", "#" + id))
         .forEach(link -> links.add(link).text(" "));
     return Tag.of("nav")

@@ -3,7 +3,7 @@ package daylight.report.paper;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
-import daylight.report.page.OwnersReport;
+import daylight.report.page.Edition;
 import daylight.report.page.Paper;
 import daylight.report.words.Words;
 import java.io.IOException;
@@ -33,14 +33,14 @@ final class PaperPage {
   /** What a drawing's page needs beside it, above and below, in points. */
   private static final double BESIDE_DRAWING = 62;
 
-  private final OwnersReport report;
+  private final Edition edition;
   private final Subject subject;
   private final Paper paper;
   private final String markup;
 
-  PaperPage(OwnersReport report, Paper paper) {
-    this.report = report;
-    this.subject = report.subject();
+  PaperPage(Edition edition, Paper paper) {
+    this.edition = edition;
+    this.subject = edition.subject();
     this.paper = paper;
     this.markup = html().write();
   }
@@ -49,8 +49,8 @@ final class PaperPage {
   Imprint imprint() {
     Words words = subject.words();
     return new Imprint(
-        report.title(),
-        words.word("report.subtitle"),
+        edition.title(),
+        edition.about(),
         words.language().code(),
         subject.visit().map(visit -> visit.date()).orElse(null));
   }
@@ -119,13 +119,10 @@ final class PaperPage {
         .with("lang", subject.words().language().code())
         .add(
             Tag.of("head")
-                .add(Tag.of("title", report.title()))
-                .add(
-                    Tag.of("meta")
-                        .with("name", "subject")
-                        .with("content", subject.words().word("report.subtitle")))
-                .add(Tag.of("style", sheet() + style())))
-        .add(Tag.of("body").add(foot()).add(report.main()));
+                .add(Tag.of("title", edition.title()))
+                .add(Tag.of("meta").with("name", "subject").with("content", edition.about()))
+                .add(Tag.of("style", sheet() + style() + edition.colour())))
+        .add(Tag.of("body").add(foot()).add(edition.main()));
   }
 
   private String sheet() {

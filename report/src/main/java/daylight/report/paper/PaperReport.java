@@ -7,8 +7,11 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
-import daylight.report.page.OwnersReport;
+import daylight.report.draw.Subject;
+import daylight.report.page.Edition;
 import daylight.report.page.Paper;
+import daylight.report.page.Sender;
+import daylight.report.page.ShortReport;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -16,10 +19,13 @@ import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
-/** The door for the owner's report on paper. */
+/** The door for the reports on paper. */
 public final class PaperReport {
   private static final String FAMILY = "Daylight Sans";
   private static final float VERSION = 1.7f;
+
+  /** So many things of a sort it tells one by one where there is room for all of them. */
+  private static final int MOST = 8;
 
   static {
     XRLog.setLoggerImpl(new Quiet());
@@ -28,20 +34,52 @@ public final class PaperReport {
   private PaperReport() {}
 
   /** The report as PDF; the same report and sheet give the same bytes. */
-  public static byte[] write(OwnersReport report, Paper paper) {
-    return write(report, paper, said -> {});
+  public static byte[] write(Edition edition, Paper paper) {
+    return write(edition, paper, said -> {});
   }
 
   /** The same, telling what the page setter has to say on the way. */
-  static byte[] write(OwnersReport report, Paper paper, Consumer<Diagnostic> told) {
-    PaperPage page = new PaperPage(report, paper);
+  static byte[] write(Edition edition, Paper paper, Consumer<Diagnostic> told) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    write(edition, paper, told, out);
+    return out.toByteArray();
+  }
+
+  /**
+   * The short report, with as much told one by one as its first page holds; of many lines it has
+   * more pages than two.
+   */
+  public static byte[] brief(Subject subject, Sender sender, Paper paper) {
+    int toDo = MOST;
+    int toMeasure = MOST;
+    while (toMeasure >= 0
+        && pages(ShortReport.first(subject, sender, toDo, toMeasure), paper) > 1) {
+      // What is to be done is worth more room than what could still be measured.
+      if (toMeasure > 0) {
+        toMeasure /= 2;
+      } else if (toDo > 0) {
+        toDo--;
+      } else {
+        toMeasure = ShortReport.LEFT_OUT;
+      }
+    }
+    return write(ShortReport.of(subject, sender, toDo, toMeasure), paper);
+  }
+
+  private static int pages(Edition edition, Paper paper) {
+    return write(edition, paper, said -> {}, new ByteArrayOutputStream());
+  }
+
+  /** Writes it; how many pages it took. */
+  private static int write(
+      Edition edition, Paper paper, Consumer<Diagnostic> told, ByteArrayOutputStream out) {
+    PaperPage page = new PaperPage(edition, paper);
     try (PDDocument document = new PDDocument()) {
       set(page, document, told);
       page.imprint().put(document);
       document.setDocumentId(page.id());
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
       document.save(out);
-      return out.toByteArray();
+      return document.getNumberOfPages();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

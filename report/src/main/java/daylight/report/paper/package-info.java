@@ -1,8 +1,8 @@
 /**
- * The owner's report on paper: the page of {@code daylight.report.page} set as PDF.
+ * The reports on paper: what {@code daylight.report.page} says, set as PDF.
  *
- * <p>In: a {@link daylight.report.page.OwnersReport} and a sheet. Out: the bytes of a PDF 1.7 that
- * is tagged, brings its typeface along, and conforms to PDF/A-2a and PDF/UA-1. Drawings keep their
+ * <p>In: an {@link daylight.report.page.Edition} and a sheet. Out: the bytes of a PDF 1.7 that is
+ * tagged, brings its typeface along, and conforms to PDF/A-2a and PDF/UA-1. Drawings keep their
  * lines and letters: each is drawn once more, from the same tree as on the screen, as a form of its
  * own, with the fonts of the document, so that no font of the machine is ever asked for. Units:
  * points of 1/72 in; inside a drawing y runs down, as in SVG. Refuses: an element, an attribute or

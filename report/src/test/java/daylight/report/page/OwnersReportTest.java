@@ -17,6 +17,8 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 class OwnersReportTest {
+  /** What lies before the contents. */
+  private static final List<String> FIRST_PAGE = List.of("complaint", "glance", "todo", "mind");
 
   @Test
   void stopOrdersComeBeforeAnythingElse() throws Exception {
@@ -37,7 +39,13 @@ class OwnersReportTest {
     assertThat(ids)
         .containsExactly(
             "complaint",
+            "glance",
+            "todo",
+            "mind",
+            "causes",
             "answers",
+            "unsaid",
+            "dates",
             "services",
             "digs",
             "plan",
@@ -88,7 +96,11 @@ class OwnersReportTest {
 
     assertThat(links).allSatisfy(link -> assertThat(ids).contains(link.substring(1)));
     assertThat(links)
-        .containsAll(attributes(page, "section", "id").stream().map(id -> "#" + id).toList());
+        .containsAll(
+            attributes(page, "section", "id").stream()
+                .filter(id -> !FIRST_PAGE.contains(id))
+                .map(id -> "#" + id)
+                .toList());
   }
 
   @Test

@@ -59,6 +59,6 @@ class BareMachineTest {
 
   private static byte[] written() {
     Handout handout = Filmed.on(Paper.LETTER, Example.deadly(), true);
-    return PaperReport.write(Filmed.report(handout), handout.paper());
+    return PaperReport.write(Filmed.edition(handout), handout.paper());
   }
 }

@@ -36,7 +36,7 @@ class ConformanceTest {
   @ParameterizedTest(name = "{0} {index}")
   @MethodSource("reports")
   void everyReportConformsToBothStandards(String name, Handout handout) throws Exception {
-    byte[] pdf = PaperReport.write(Filmed.report(handout), handout.paper());
+    byte[] pdf = PaperReport.write(Filmed.edition(handout), handout.paper());
 
     assertThat(Conformance.broken(pdf, PDFAFlavour.PDFA_2_A)).as(name).isEmpty();
     assertThat(Conformance.broken(pdf, PDFAFlavour.PDFUA_1)).as(name).isEmpty();
@@ -57,7 +57,7 @@ class ConformanceTest {
   }
 
   private static byte[] without(COSName part) throws Exception {
-    byte[] pdf = PaperReport.write(Filmed.report(Example.usual()), Paper.LETTER);
+    byte[] pdf = PaperReport.write(Filmed.edition(Example.usual()), Paper.LETTER);
     try (PDDocument document = Reading.open(pdf)) {
       document.getDocumentCatalog().getCOSObject().removeItem(part);
       ByteArrayOutputStream out = new ByteArrayOutputStream();

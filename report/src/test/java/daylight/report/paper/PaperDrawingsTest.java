@@ -31,7 +31,7 @@ class PaperDrawingsTest {
   void theyKeepOffTheEdgesAndAreTrueToTheScaleThatStandsOnThem(Paper paper) throws IOException {
     OwnersReport report = OwnersReport.of(Example.usual(Shown.METRES).subject());
     List<String> scales = new ArrayList<>();
-    try (PDDocument document = Reading.open(PaperReport.write(report, paper))) {
+    try (PDDocument document = Reading.open(PaperReport.write(report.edition(), paper))) {
       for (int page = 0; page < document.getNumberOfPages(); page++) {
         double wide = document.getPage(page).getMediaBox().getWidth();
         double high = document.getPage(page).getMediaBox().getHeight();

@@ -183,7 +183,7 @@ class PaperReportTest {
   void thePageSetterHasNothingToComplainOf() {
     List<String> told = new ArrayList<>();
     Handout handout = Filmed.on(Paper.LETTER, Example.deadly(), true);
-    PaperReport.write(Filmed.report(handout), Paper.LETTER, said -> collect(said, told));
+    PaperReport.write(Filmed.edition(handout), Paper.LETTER, said -> collect(said, told));
 
     assertThat(told).isEmpty();
   }
@@ -207,7 +207,7 @@ class PaperReportTest {
   }
 
   private static byte[] written(Handout handout) {
-    return PaperReport.write(Filmed.report(handout), handout.paper());
+    return PaperReport.write(Filmed.edition(handout), handout.paper());
   }
 
   private static Document page(Handout handout) throws Exception {

@@ -42,6 +42,7 @@ class FrenchTest {
           "kind.joint.short",
           "kind.obstruction.short",
           "material.abs",
+          "meaning.joint.word",
           "material.pvc",
           "measured.angle",
           "measured.direction",
