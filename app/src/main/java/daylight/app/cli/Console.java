@@ -162,7 +162,7 @@ final class Console {
     }
     complaints(handout, words);
     out.println();
-    if (!files.containsKey("maps/site.kml")) {
+    if (!files.contains("maps/site.kml")) {
       wrapped(words.word("map.no_kml"), "");
     }
     handed.forEach(one -> wrapped(new HandedTold(words).say(one), "  "));
