@@ -64,6 +64,34 @@ public final class CountedFilm {
     return Files.write(file, made);
   }
 
+  /** The same in H.264 with voices, and a place, a day and a device in its tags. */
+  public static Path withVoices(Path file) throws IOException {
+    Path plain = write(file.resolveSibling("plain.mp4"), Make.H264_MP4);
+    Ffprobe.ffmpeg(
+        "-i",
+        plain.toString(),
+        "-f",
+        "lavfi",
+        "-i",
+        "sine=duration=20",
+        "-map",
+        "0:v",
+        "-map",
+        "1:a",
+        "-c:v",
+        "copy",
+        "-c:a",
+        "aac",
+        "-metadata",
+        "location=+59.0000+018.0000/",
+        "-metadata",
+        "creation_time=2026-04-18T10:02:37Z",
+        "-metadata",
+        "comment=Invented Camera 7",
+        file.toString());
+    return file;
+  }
+
   private static Path film(Path file, Make make) throws IOException {
     return write(file, make, MOTION, FRAMES, new Burned(new Lettering.Place(0, 1), FORMAT, 0, 1));
   }

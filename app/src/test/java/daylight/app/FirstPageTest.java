@@ -1,8 +1,10 @@
 package daylight.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import daylight.line.answer.DigPlace;
+import daylight.line.dig.DigTicket;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
 import daylight.report.draw.Subject;
@@ -12,6 +14,7 @@ import daylight.report.page.ShortReport;
 import daylight.report.paper.PaperReport;
 import daylight.report.words.DigWords;
 import daylight.report.words.Language;
+import daylight.report.words.Words;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,6 +27,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
@@ -33,7 +37,9 @@ import org.w3c.dom.NodeList;
  * The page that an owner reads, of every book of the corpus: in plain language, and on one page.
  *
  * <p>Flesch-Kincaid grade: 0.39 words a sentence + 11.8 syllables a word − 15.59 (Kincaid,
- * Fishburne, Rogers and Chissom 1975, Research Branch Report 8-75; from memory).
+ * Fishburne, Rogers and Chissom 1975, Research Branch Report 8-75; from memory). A sentence ends,
+ * as Flesch counted (from memory), also at a colon or semicolon; a cell of a table is one by
+ * itself.
  */
 class FirstPageTest {
   private static final double GRADE = 9;
@@ -66,6 +72,27 @@ class FirstPageTest {
         assertThat(paper.getNumberOfPages()).as(language.code()).isEqualTo(2);
       }
     }
+  }
+
+  /** Two sentences with the grades that are published beside them (both from memory). */
+  @Test
+  void gradesAreCountedAsOthersCountThem() {
+    assertThat(grade(List.of("The cat sat on the mat"))).isCloseTo(-1.45, within(0.01));
+    assertThat(
+            grade(
+                List.of(
+                    "The Australian platypus is seemingly a hybrid of a mammal and reptilian"
+                        + " creature")))
+        .isCloseTo(11.3, within(0.1));
+  }
+
+  @Test
+  void withoutATicketTheCardSaysNotToDig() {
+    Words words = Words.of(Language.EN, Shown.METRES);
+    DigWords.Row row = DigWords.of(new DigTicket.None());
+
+    assertThat(words.say(row.key(), row.arguments().toArray(Argument[]::new)))
+        .startsWith("No ticket on record: do not dig");
   }
 
   /** Whoever holds a card by itself reads first whether anybody may dig at all. */

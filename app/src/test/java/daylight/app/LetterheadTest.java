@@ -96,6 +96,14 @@ class LetterheadTest {
         .anySatisfy(one -> assertThat(one).contains("yaml:8:", "slogan"));
   }
 
+  /** The greys on both sides of 4.5 to 1 on white, 4.54 and 4.48, as published widely (memory). */
+  @Test
+  void whatIsTooPaleIsDecidedByThePublishedLimit() throws IOException {
+    String dark = "daylight-letterhead: 1\ncolour: \"#767676\"\n";
+    assertThat(html(files(answer(dark)))).contains("#767676");
+    assertThat(answer(dark.replace("767676", "777777"))).isInstanceOf(Job.Outcome.Refused.class);
+  }
+
   @Test
   void aLogoThatIsMissingOrNoPictureIsToldAndTheReportComes() throws IOException {
     String letterhead = "daylight-letterhead: 1\nname: Fernbrook (invented)\nlogo: logo.png\n";

@@ -2,6 +2,7 @@ package daylight.app.web;
 
 import daylight.line.answer.Answer;
 import daylight.line.answer.Question;
+import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
@@ -61,7 +62,7 @@ final class IndexPage {
   private static Tag answered(Property property, Subject subject) {
     Words said = subject.words();
     Tag card = card(property, subject.book().site().name(), "answered");
-    card.add(Pieces.paragraph("quiet", Titles.under(subject)));
+    card.add(Pieces.paragraph("quiet", Captions.under(subject)));
     if (subject.book().site().invented()) {
       card.add(Pieces.paragraph("invented", said.word("report.invented")));
     }

@@ -1,8 +1,6 @@
 package daylight.app.web;
 
 import daylight.line.answer.StopOrder;
-import daylight.line.course.Route;
-import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
@@ -19,37 +17,22 @@ final class Titles {
     Tag header =
         Tag.of("header")
             .add(Tag.of("h1", subject.book().site().name()))
-            .add(Pieces.paragraph("quiet", under(subject)));
+            .add(Pieces.paragraph("quiet", Captions.under(subject)));
     return subject.book().site().invented()
         ? header.add(Pieces.paragraph("invented", subject.words().word("report.invented")))
         : header;
   }
 
-  /** Its address and the visit that is judged. */
-  static String under(Subject subject) {
-    String address = subject.book().site().address();
-    return (address == null ? subject.words().word("report.address_missing") : address)
-        + " · "
-        + Captions.visit(subject);
-  }
-
   /** Stop orders, each under a heading of that rank. */
   static List<Tag> stops(Subject subject, String rank) {
     Words words = subject.words();
-    Route route = subject.route();
     List<Tag> stops = new ArrayList<>();
     for (StopOrder stop : subject.answers().stops()) {
-      String what =
-          words.say(
-              "report.stop.what",
-              new Argument.Text(words.kind(stop.finding().finding().kind())),
-              new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-              new Argument.Label(route.from()));
       stops.add(
           Tag.of("div")
               .with("class", "stop")
               .add(Tag.of(rank, words.word("report.stop")))
-              .add(Tag.of("p", Words.capitalised(what)))
+              .add(Tag.of("p", Captions.stop(subject, stop)))
               .add(Tag.of("p", words.word("report.stop.do"))));
     }
     return stops;

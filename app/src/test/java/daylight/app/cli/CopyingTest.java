@@ -28,30 +28,7 @@ class CopyingTest {
   @BeforeAll
   void films(@TempDir Path made) throws IOException {
     folder = made;
-    Path plain = CountedFilm.write(folder.resolve("plain.mp4"), Make.H264_MP4);
-    film = folder.resolve("push.mp4");
-    Ffprobe.ffmpeg(
-        "-i",
-        plain.toString(),
-        "-f",
-        "lavfi",
-        "-i",
-        "sine=duration=20",
-        "-map",
-        "0:v",
-        "-map",
-        "1:a",
-        "-c:v",
-        "copy",
-        "-c:a",
-        "aac",
-        "-metadata",
-        "location=+59.0000+018.0000/",
-        "-metadata",
-        "creation_time=2026-04-18T10:02:37Z",
-        "-metadata",
-        "comment=Invented Camera 7",
-        film.toString());
+    film = CountedFilm.withVoices(folder.resolve("push.mp4"));
     original = Files.readAllBytes(film);
     assertThat(tags(film)).contains("+59.0000+018.0000", "2026-04-18T10", "Invented Camera 7");
   }

@@ -1,5 +1,6 @@
 package daylight.report.draw;
 
+import daylight.line.answer.StopOrder;
 import daylight.line.book.Catalogue;
 import daylight.line.book.Node;
 import daylight.line.book.Place;
@@ -36,6 +37,26 @@ public final class Captions {
     return date == null
         ? undated(words, visit.label())
         : words.say("report.visit", new Argument.Day(date));
+  }
+
+  /** Its address and the visit that is judged. */
+  public static String under(Subject subject) {
+    String address = subject.book().site().address();
+    return (address == null ? subject.words().word("report.address_missing") : address)
+        + " · "
+        + visit(subject);
+  }
+
+  /** What a stop order is about and where: a sentence. */
+  public static String stop(Subject subject, StopOrder stop) {
+    Words words = subject.words();
+    Route route = subject.route();
+    return Words.capitalised(
+        words.say(
+            "report.stop.what",
+            new Argument.Text(words.kind(stop.finding().finding().kind())),
+            new Argument.Text(distance(words, route, stop.finding().from())),
+            new Argument.Label(route.from())));
   }
 
   private static String undated(Words words, String label) {

@@ -1,7 +1,6 @@
 package daylight.report.draw;
 
 import daylight.line.answer.StopOrder;
-import daylight.line.course.Route;
 import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
@@ -182,17 +181,9 @@ final class Sheet {
 
   private double banner() {
     double y = MARGIN - 8;
-    Route route = subject.route();
     List<StopOrder> stops = subject.answers().stops();
     for (StopOrder stop : stops.subList(0, Math.min(BANNERS, stops.size()))) {
-      String head =
-          words.named(
-              words.word("report.stop"),
-              words.say(
-                  "report.stop.what",
-                  new Argument.Text(Words.capitalised(words.kind(stop.finding().finding().kind()))),
-                  new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-                  new Argument.Label(route.from())));
+      String head = words.named(words.word("report.stop"), Captions.stop(subject, stop));
       if (stops.size() > BANNERS && stop.equals(stops.get(BANNERS - 1))) {
         Argument more = new Argument.Count(stops.size() - BANNERS);
         head += " " + words.say("draw.stops.more", more);

@@ -46,6 +46,10 @@ final class Dates {
         : Optional.of(
             Html.section("dates", words.word("report.dates"))
                 .add(Html.list(days))
-                .add(Tag.of("p", words.word("report.dates.note")).with("class", "quiet")));
+                .add(Tag.of("p", note()).with("class", "quiet")));
+  }
+
+  private String note() {
+    return words.say("report.dates.note", new Argument.Text(subject.rules().urgency().id()));
   }
 }

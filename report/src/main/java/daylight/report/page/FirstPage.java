@@ -41,7 +41,7 @@ final class FirstPage {
     told.add(complaint());
     told.addAll(glance());
     told.add(toDo.section(most));
-    told.add(care());
+    told.add(care(told));
     return told;
   }
 
@@ -126,22 +126,16 @@ final class FirstPage {
         : List.of(Tag.of("span", " " + words.word(answer.sure())).with("class", "sure"));
   }
 
-  private Tag care() {
-    return Html.section("mind", words.word("report.cautions"))
+  /** What to mind, and what the words of the trade mean that stand above. */
+  private Tag care(List<Tag> above) {
+    String text = String.join(" ", above.stream().map(Tag::read).toList());
+    return Html.section("mind", words.word("report.mind"))
         .add(
             Tag.of(
                 "p",
                 words.word(Caution.NOTIFY_BEFORE_DIGGING.key())
                     + " "
                     + words.word(Caution.LOCAL_CODES.key())))
-        .addAll(new Meanings(words).of(this::everything));
-  }
-
-  /** The text of the page, in which words may need their meaning. */
-  private String everything() {
-    StringBuilder all = new StringBuilder();
-    all.append(complaint().read());
-    glance().forEach(section -> all.append(section.read()));
-    return all.append(toDo.section(ToDo.ALL).read()).toString();
+        .addAll(new Meanings(words).in(text));
   }
 }

@@ -2,8 +2,6 @@ package daylight.report.page;
 
 import daylight.line.answer.StopOrder;
 import daylight.line.book.Letterhead;
-import daylight.line.course.Route;
-import daylight.line.measure.Argument;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
@@ -29,21 +27,14 @@ final class Head {
   /** What may kill is told before all else. */
   List<Tag> stops() {
     List<Tag> stops = new ArrayList<>();
-    Route route = subject.route();
     for (StopOrder stop : subject.answers().stops()) {
-      String what =
-          words.say(
-              "report.stop.what",
-              new Argument.Text(words.kind(stop.finding().finding().kind())),
-              new Argument.Text(Captions.distance(words, route, stop.finding().from())),
-              new Argument.Label(route.from()));
       String id = "stop-" + (stops.size() + 1);
       stops.add(
           Tag.of("section")
               .with("class", "stop")
               .with("aria-labelledby", id)
               .add(Tag.of("p", words.word("report.stop")).with("class", "halt").with("id", id))
-              .add(Tag.of("p", Words.capitalised(what)).with("class", "lead"))
+              .add(Tag.of("p", Captions.stop(subject, stop)).with("class", "lead"))
               .add(Tag.of("p", words.word("report.stop.do")).with("class", "lead")));
     }
     return stops;
@@ -62,15 +53,8 @@ final class Head {
 
   /** Where and when. */
   List<Tag> place() {
-    String address = subject.book().site().address();
     List<Tag> place = new ArrayList<>();
-    place.add(
-        Tag.of(
-                "p",
-                (address == null ? words.word("report.address_missing") : address)
-                    + " · "
-                    + Captions.visit(subject))
-            .with("class", "quiet"));
+    place.add(Tag.of("p", Captions.under(subject)).with("class", "quiet"));
     if (subject.book().site().invented()) {
       place.add(Tag.of("p", words.word("report.invented")).with("class", "invented"));
     }

@@ -4,7 +4,6 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /** What the words of the trade mean that stand on a page. */
@@ -16,7 +15,6 @@ final class Meanings {
           "cleanout",
           "dye",
           "fall",
-          "head",
           "inside_bottom",
           "joint",
           "level_tape",
@@ -30,8 +28,8 @@ final class Meanings {
   }
 
   /** The meanings of those that stand in a text; nothing where none does. */
-  List<Tag> of(Supplier<String> text) {
-    String page = text.get().toLowerCase(Locale.ROOT);
+  List<Tag> in(String text) {
+    String page = text.toLowerCase(Locale.ROOT);
     List<String> said =
         TERMS.stream()
             .filter(term -> stands(words.word("meaning." + term + ".word"), page))

@@ -1,11 +1,13 @@
 package daylight.report.page;
 
+import daylight.line.answer.FollowUp;
+import daylight.line.answer.FollowUps;
 import daylight.line.book.Catalogue;
+import daylight.line.book.Id;
 import daylight.line.book.Letterhead;
 import daylight.line.course.PlacedFinding;
 import daylight.line.measure.Argument;
 import daylight.line.urgency.HowSoon;
-import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.FindingWords;
@@ -27,21 +29,30 @@ final class ToDo {
   private final Words words;
   private final List<Task> tasks;
 
-  private record Task(PlacedFinding placed, HowSoon how, String when) {}
+  private record Task(PlacedFinding placed, HowSoon how, String act) {}
 
   ToDo(Subject subject, Sender sender) {
     this.subject = subject;
     this.letterhead = sender.letterhead();
     this.words = subject.words();
-    SoonWords soon = new SoonWords(words);
     List<Task> all = new ArrayList<>();
-    for (PlacedFinding placed : Captions.findings(subject)) {
-      HowSoon how = subject.rules().howSoon(placed, subject.book(), subject.line());
-      soon.say(how).ifPresent(when -> all.add(new Task(placed, how, when)));
+    for (FollowUp follow :
+        FollowUps.of(subject.book(), subject.line(), subject.rules(), subject.answers())) {
+      switch (follow.what()) {
+        case FollowUp.What.Stop stop -> all.add(task(stop.finding(), "stop"));
+        case FollowUp.What.Work work -> all.add(task(work.finding(), act(work)));
+        case FollowUp.What.Look look ->
+            look.watched().forEach(one -> all.add(task(one.finding(), "watch")));
+        case FollowUp.What.Ticket _, FollowUp.What.Consent _ -> {}
+      }
     }
-    // Those that are as urgent keep their order along the drain.
+    // As everywhere else: what is most urgent first, and of that the worse.
     all.sort(Comparator.comparingInt(task -> task.how().rank()));
     this.tasks = List.copyOf(all);
+  }
+
+  private Task task(PlacedFinding placed, String act) {
+    return new Task(placed, subject.rules().howSoon(placed, subject.book(), subject.line()), act);
   }
 
   /**
@@ -79,43 +90,38 @@ final class ToDo {
   private List<Tag> row(Task task, boolean priced) {
     FindingWords said = new FindingWords(words, subject.rules().catalogue(), subject::distance);
     List<String> cells =
-        new ArrayList<>(
-            List.of(work(task), said.where(task.placed()), Words.capitalised(task.when())));
+        new ArrayList<>(List.of(work(task), said.where(task.placed()), when(task)));
     if (priced) {
       cells.add(estimate(task).orElse(Html.EMPTY));
     }
     return Html.row(cells);
   }
 
+  private String when(Task task) {
+    return new SoonWords(words).say(task.how()).map(Words::capitalised).orElse(Html.EMPTY);
+  }
+
   private String work(Task task) {
     String kind = task.placed().finding().kind();
     String what = words.kind(kind) + " (" + task.placed().finding().label() + ")";
-    return words.say("work." + act(task, kind), new Argument.Text(what));
+    return words.say("work." + task.act(), new Argument.Text(what));
   }
 
-  private String act(Task task, String kind) {
-    if (task.how() instanceof HowSoon.Stop) {
-      return "stop";
-    }
-    if (task.how() instanceof HowSoon.CannotSay) {
+  private String act(FollowUp.What.Work work) {
+    if (work.how() instanceof HowSoon.CannotSay) {
       return "look";
     }
+    Id finding = work.finding().finding().id();
     boolean cleaned =
         subject.answers().digs().stream()
-            .anyMatch(
-                dig ->
-                    dig.cleaned()
-                        && dig.finding().finding().id().equals(task.placed().finding().id()));
+            .anyMatch(dig -> dig.cleaned() && dig.finding().finding().id().equals(finding));
     boolean structure =
         subject
             .rules()
             .catalogue()
-            .find(kind)
+            .find(work.finding().finding().kind())
             .filter(known -> known.bears() == Catalogue.Bears.STRUCTURE)
             .isPresent();
-    if (kind.equals("standing-water")) {
-      return "held";
-    }
     return cleaned ? "clean" : structure ? "mend" : "clear";
   }
 
