@@ -8,6 +8,7 @@ import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
+import daylight.report.exchange.MapFiles;
 import daylight.report.markup.Tag;
 import daylight.report.page.CrewCards;
 import daylight.report.page.OwnersReport;
@@ -38,6 +39,7 @@ public final class Report {
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     handout.shots().photos().forEach(photo -> files.put(photo.file(), photo.picture().jpeg()));
     files.put("line.geojson", LineFile.write(subject));
+    files.putAll(MapFiles.of(subject));
     CalendarFile.write(subject).ifPresent(calendar -> files.put(CalendarFile.NAME, calendar));
     return files;
   }

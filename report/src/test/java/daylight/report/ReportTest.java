@@ -13,6 +13,7 @@ class ReportTest {
     Map<String, byte[]> again = Report.files(Example.deadly());
 
     assertThat(once.keySet())
+        .filteredOn(name -> !name.startsWith("maps/"))
         .containsExactly(
             "answers.json",
             "crew-cards.pdf",

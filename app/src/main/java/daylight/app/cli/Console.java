@@ -162,6 +162,9 @@ final class Console {
     }
     complaints(handout, words);
     out.println();
+    if (!files.contains("maps/site.kml")) {
+      wrapped(words.word("map.no_kml"), "");
+    }
     handed.forEach(one -> wrapped(new HandedTold(words).say(one), "  "));
     out.println(words.word("cli.caution"));
     out.println(folder.resolve("report.html"));

@@ -68,7 +68,7 @@ final class PropertyPage {
     contents.add(services());
     contents.add(Pieces.pair("closing", doubts(), cautions()));
     contents.add(backing());
-    contents.add(HandOver.section(property, answered.subject()));
+    contents.add(HandOver.section(property, subject));
     return frame.write(subject.book().site().name(), contents);
   }
 

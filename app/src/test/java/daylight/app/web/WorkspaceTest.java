@@ -60,8 +60,10 @@ class WorkspaceTest {
     running.close();
   }
 
+  /** Without its footage: a counter that is read here would change what the pages say. */
   private String media(String label) {
-    return Job.answer(book, Job.Settings.USUAL) instanceof Job.Outcome.Answered answered
+    return Job.answerWithoutFootage(book, Job.Settings.USUAL)
+            instanceof Job.Outcome.Answered answered
         ? answered.handout().book().visits().getLast().papers().media().stream()
             .filter(one -> one.label().equals(label))
             .map(one -> "/property/filmed/media/" + one.id().uuid())
@@ -101,6 +103,9 @@ class WorkspaceTest {
     "line.geojson, application/geo+json",
     "answers.json, application/json",
     "plan.svg, image/svg+xml",
+    "maps/site.gpkg, application/geopackage+sqlite3",
+    "maps/site.dxf, image/vnd.dxf",
+    "maps/csv/reach.csv, text/csv",
     "stills/F2.jpg, image/jpeg"
   })
   void everyFileSaysWhatItIs(String file, String type) {
@@ -124,14 +129,19 @@ class WorkspaceTest {
 
   /** What the hand-over has and the page does not name would never be found. */
   @Test
-  void everyResultFileButTheStillsIsNamed() {
-    assertThat(Job.answer(book, Job.Settings.USUAL))
-        .isInstanceOfSatisfying(
-            Job.Outcome.Answered.class,
-            answered ->
-                assertThat(answered.files().keySet())
-                    .filteredOn(name -> !name.startsWith("stills/"))
-                    .containsExactlyInAnyOrderElementsOf(HandOver.FILES));
+  void everyResultFileButStillsAndSingleTablesIsNamed() {
+    // The second is tied to the earth by satellite fixes.
+    for (Path one : List.of(book, Path.of("..", "corpus", "S25-gnss.yaml"))) {
+      assertThat(Job.answerWithoutFootage(one, Job.Settings.USUAL))
+          .isInstanceOfSatisfying(
+              Job.Outcome.Answered.class,
+              answered ->
+                  assertThat(answered.files().keySet())
+                      .filteredOn(name -> !name.startsWith("stills/"))
+                      .filteredOn(name -> !name.startsWith("maps/csv/"))
+                      .containsExactlyInAnyOrderElementsOf(
+                          HandOver.files(answered.handout().subject())));
+    }
   }
 
   @Test

@@ -219,6 +219,11 @@ public final class Digger {
     return Overlap.of(line, run, boundary);
   }
 
+  /** The letter of a place by how it was found; empty where the course has no such place. */
+  public static Optional<LocatedQuality> quality(FieldBook book, Line line, Place place) {
+    return Here.of(line, place, 0).map(here -> Grading.of(book, line, here));
+  }
+
   /** Every mark of another service on record, of all visits, and how it lies to the line. */
   public static List<ServiceFound> services(FieldBook book, Line line) {
     return ServiceFound.of(book, line);

@@ -105,6 +105,8 @@ final class PlaneAdjuster {
                         solution.at(tie),
                         solution.at(tie + 1),
                         StrictMath.IEEEremainder(solution.at(tie + 2), 2 * Math.PI),
-                        StrictMath.sqrt(solution.covariance(tie + 2, tie + 2))));
+                        StrictMath.sqrt(solution.covariance(tie + 2, tie + 2)),
+                        StrictMath.sqrt(solution.covariance(tie, tie)),
+                        StrictMath.sqrt(solution.covariance(tie + 1, tie + 1))));
   }
 }

@@ -293,7 +293,7 @@ class MixedNetworksTest {
     int tie = start(3.0);
     start(-2.0);
     start(0.4);
-    var zero = new SiteTie(Math.toRadians(47.3), Math.toRadians(-101.7), 3.0, -2.0, 0.4, 0);
+    var zero = new SiteTie(Math.toRadians(47.3), Math.toRadians(-101.7), 3.0, -2.0, 0.4, 0, 0, 0);
     List<List<Sighting.Gnss>> sets = List.of(new ArrayList<>(), new ArrayList<>());
     for (String p : truth.keySet()) {
       SiteTie.Geographic on = zero.geographic(truth(p));

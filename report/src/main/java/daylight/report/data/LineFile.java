@@ -13,11 +13,16 @@ import daylight.line.survey.Adjusted;
 import daylight.line.survey.Covariance2;
 import daylight.line.survey.ErrorEllipse;
 import daylight.line.survey.PlanPoint;
-import daylight.line.survey.SiteTie;
 import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
+import daylight.report.map.Atlas;
+import daylight.report.map.Frame;
+import daylight.report.map.Layer;
+import daylight.report.map.Row;
+import daylight.report.map.Shape;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -30,16 +35,17 @@ public final class LineFile {
   private static final int METRE_DECIMALS = 4;
 
   private final Subject subject;
-  private final @Nullable SiteTie tie;
+  private final Frame frame;
   private final ArrayNode features;
   private final ObjectNode root = Json.object();
 
   private LineFile(Subject subject) {
     this.subject = subject;
-    this.tie =
-        subject.line().survey() instanceof Adjusted adjusted
-            ? adjusted.siteTie().orElse(null)
-            : null;
+    this.frame =
+        Frame.of(
+            subject.line().survey() instanceof Adjusted adjusted
+                ? adjusted.siteTie()
+                : Optional.empty());
     root.put("type", "FeatureCollection");
     root.put("schema", "daylight-line").put("version", 1);
     if (!subject.answers().stops().isEmpty()) {
@@ -47,7 +53,7 @@ public final class LineFile {
       ArrayNode stops = root.putArray("stops");
       subject.answers().stops().forEach(stop -> stops.add(subject.words().finding(stop.finding())));
     }
-    if (tie == null) {
+    if (!frame.onEarth()) {
       root.put("note", subject.words().word("data.untied"));
     }
     root.put("invented", subject.book().site().invented());
@@ -77,6 +83,7 @@ public final class LineFile {
     subject.line().locates().forEach(this::locate);
     Digger.services(subject.book(), subject.line()).forEach(this::service);
     landmarks();
+    areas();
     return root;
   }
 
@@ -203,32 +210,96 @@ public final class LineFile {
   private ObjectNode feature(String role, String label, List<PlanPoint> path, boolean lineString) {
     ObjectNode feature = features.addObject();
     feature.put("type", "Feature").put("id", role + "/" + label);
-    SiteTie tied = tie;
-    if (tied == null || path.isEmpty()) {
-      feature.putNull("geometry");
-    } else {
-      ObjectNode geometry = feature.putObject("geometry");
-      geometry.put("type", lineString ? "LineString" : "Point");
-      ArrayNode coordinates = geometry.putArray("coordinates");
-      for (PlanPoint point : path) {
-        geographic(lineString ? coordinates.addArray() : coordinates, tied, point);
-      }
-    }
+    geometry(feature, shape(path, lineString));
     ObjectNode properties = feature.putObject("properties");
     properties.put("role", role).put("label", label);
     ArrayNode grid = properties.putArray("grid");
     for (PlanPoint point : path) {
       ArrayNode pair = lineString ? grid.addArray() : grid;
-      pair.add(Json.number(point.x(), METRE_DECIMALS)).add(Json.number(point.y(), METRE_DECIMALS));
+      pair(pair, point);
     }
     return properties;
   }
 
+  private static @Nullable Shape shape(List<PlanPoint> path, boolean lineString) {
+    return path.isEmpty()
+        ? null
+        : lineString ? new Shape.Way(path, List.of()) : new Shape.Dot(path.getFirst(), null);
+  }
+
+  /**
+   * In pieces where it crosses the meridian of 180° (RFC 7946, section 3.1.9); null where it has no
+   * place on the earth (section 3.2).
+   */
+  private void geometry(ObjectNode feature, @Nullable Shape shape) {
+    if (!frame.onEarth() || shape == null) {
+      feature.putNull("geometry");
+      return;
+    }
+    List<List<List<Frame.At>>> pieces = frame.pieces(shape);
+    ObjectNode geometry = feature.putObject("geometry");
+    String type =
+        switch (shape) {
+          case Shape.Dot _ -> "Point";
+          case Shape.Way _ -> "LineString";
+          case Shape.Area _ -> "Polygon";
+        };
+    boolean cut = pieces.size() > 1;
+    geometry.put("type", (cut ? "Multi" : "") + type);
+    ArrayNode coordinates = geometry.putArray("coordinates");
+    for (List<List<Frame.At>> piece : pieces) {
+      ArrayNode of = cut ? coordinates.addArray() : coordinates;
+      switch (shape) {
+        case Shape.Dot _ -> position(of, piece.getFirst().getFirst());
+        case Shape.Way _ -> positions(of, piece.getFirst());
+        case Shape.Area _ -> piece.forEach(ring -> positions(of.addArray(), ring));
+      }
+    }
+  }
+
+  private static void positions(ArrayNode into, List<Frame.At> points) {
+    points.forEach(point -> position(into.addArray(), point));
+  }
+
   /** Longitude, then latitude (RFC 7946, section 3.1.1). */
-  private static void geographic(ArrayNode into, SiteTie tie, PlanPoint point) {
-    SiteTie.Geographic at = tie.geographic(point);
-    into.add(Json.number(StrictMath.toDegrees(at.longitudeRad()), DEGREE_DECIMALS));
-    into.add(Json.number(StrictMath.toDegrees(at.latitudeRad()), DEGREE_DECIMALS));
+  private static void position(ArrayNode into, Frame.At at) {
+    into.add(Json.number(at.x(), DEGREE_DECIMALS)).add(Json.number(at.y(), DEGREE_DECIMALS));
+  }
+
+  /** Bands and boxes to dig, with the fields that the map files have. */
+  private void areas() {
+    Atlas atlas = Atlas.of(subject);
+    for (Layer layer : List.of(Layer.BAND, Layer.DIG_BOX)) {
+      atlas.of(layer).forEach(this::area);
+    }
+  }
+
+  private void area(Row row) {
+    ObjectNode feature = features.addObject();
+    feature.put("type", "Feature").put("id", row.text("id"));
+    geometry(feature, row.shape());
+    ObjectNode properties = feature.putObject("properties");
+    properties.put("role", row.layer().id());
+    ArrayNode grid = properties.putArray("grid");
+    if (row.shape() instanceof Shape.Area area) {
+      for (List<PlanPoint> ring : area.rings()) {
+        ArrayNode points = grid.addArray();
+        ring.forEach(point -> pair(points.addArray(), point));
+      }
+    }
+    row.values()
+        .forEach(
+            (name, value) -> {
+              switch (value) {
+                case Double number -> properties.put(name, Json.number(number));
+                case Boolean yes -> properties.put(name, yes);
+                default -> properties.put(name, value.toString());
+              }
+            });
+  }
+
+  private static void pair(ArrayNode into, PlanPoint point) {
+    into.add(Json.number(point.x(), METRE_DECIMALS)).add(Json.number(point.y(), METRE_DECIMALS));
   }
 
   private static String lower(Enum<?> value) {

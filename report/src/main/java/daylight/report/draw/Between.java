@@ -9,10 +9,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Values between two stations of a run, by straight interpolation; ends hold beyond the ends. */
-final class Between {
+public final class Between {
   private Between() {}
 
-  static PlanPoint spot(Run run, double distance) {
+  /** The place in plan. */
+  public static PlanPoint spot(Run run, double distance) {
     Pair pair = pair(run, distance);
     PlanPoint a = pair.a().spot();
     PlanPoint b = pair.b().spot();
@@ -20,7 +21,7 @@ final class Between {
   }
 
   /** A measured value of the stations; null where either neighbour lacks it. */
-  static @Nullable Measured measured(
+  public static @Nullable Measured measured(
       Run run, double distance, Function<Station, @Nullable Measured> of) {
     Pair pair = pair(run, distance);
     Measured a = of.apply(pair.a());

@@ -121,7 +121,7 @@ public record Subject(
   }
 
   /** On which visit something was found from the ground; the judged one where no visit has it. */
-  String visitOf(LocateFit fit) {
+  public String visitOf(LocateFit fit) {
     return book.visits().stream()
         .filter(
             visit ->

@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /** A field book typed by hand, estimated and judged as the program does it. */
-final class Typed {
+public final class Typed {
   private static final String HEAD =
       """
       daylight-book: 1
@@ -47,7 +47,7 @@ final class Typed {
   private Typed() {}
 
   /** One reach from N1 to N2 and one pass over it. */
-  static Subject one(String reach, String pass) {
+  public static Subject one(String reach, String pass) {
     return book(
         "    - {label: R1, line: main, from: N1, to: N2" + reach + "}\n",
         "      - label: P1\n        head: self-righting\n        walk: [R1]\n        zero: {reads: 0}\n"
@@ -64,7 +64,7 @@ final class Typed {
   }
 
   /** A whole file. */
-  static Subject of(String text) {
+  public static Subject of(String text) {
     ReadBook read =
         FieldBookReader.read(
             "typed.yaml", text.getBytes(StandardCharsets.UTF_8), null, Bundled.catalogue());
