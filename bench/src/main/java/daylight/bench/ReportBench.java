@@ -9,9 +9,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -32,8 +29,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /**
  * The report of a drain with a photograph for every finding: how long its pages take, beside a PDF
- * of the same pictures and nothing else; how large it is beside them; how much heap it needed. Of
- * the times read the ratios.
+ * of the same pictures and nothing else; how large it is beside them. Of the times read the ratios.
  *
  * <p>Arguments: pictures (40 if none), times (15 if none).
  */
@@ -144,8 +140,7 @@ public final class ReportBench {
         median(all) / median(report));
     System.out.printf(
         Locale.ROOT,
-        "most heap in use, garbage and all: %.0f MiB of %.0f that it might take%n",
-        peak() / MEBIBYTE,
+        "all of it within a heap of %.0f MiB%n",
         Runtime.getRuntime().maxMemory() / MEBIBYTE);
   }
 
@@ -176,13 +171,5 @@ public final class ReportBench {
     double[] sorted = times.clone();
     Arrays.sort(sorted);
     return sorted[sorted.length / 2];
-  }
-
-  private static long peak() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(pool -> pool.getType() == MemoryType.HEAP)
-        .map(MemoryPoolMXBean::getPeakUsage)
-        .mapToLong(usage -> usage.getUsed())
-        .sum();
   }
 }
