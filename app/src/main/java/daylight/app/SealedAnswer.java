@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.app.track.TrackFiles;
 import daylight.archive.Folders;
 import daylight.archive.MediaFiles;
 import daylight.archive.Sha256;
@@ -41,12 +42,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * What an answer rests on and what came of it, sealed in one file; and the same answered again from
  * that file. In it are the book as it was answered, the recordings and photographs that it names
- * and that are there, tables of one's own, and every result.
+ * and that are there, tables of one's own, the tracks read from the recordings, and every result.
  */
 public final class SealedAnswer {
   private static final String BOOK = "book/";
   private static final String RESULTS = "results/";
   private static final String RULES = "rules/";
+  private static final String TRACKS = "tracks/";
   private static final String NONE = "-";
 
   private SealedAnswer() {}
@@ -159,8 +161,7 @@ public final class SealedAnswer {
       String beside = RULES + RuleChoice.LETTERHEAD + "/" + logo;
       Logo.file(letterhead, logo).ifPresent(one -> contents.put(beside, Content.of(one)));
     }
-    Report.files(answered.handout())
-        .forEach((result, bytes) -> contents.put(RESULTS + result, Content.of(bytes)));
+    made(answered).forEach((result, bytes) -> contents.put(result, Content.of(bytes)));
     String unfit = contents.keySet().stream().filter(n -> !Bundle.isName(n)).findFirst().orElse("");
     if (!unfit.isEmpty()) {
       return notSealed(SealTrouble.NAME, unfit);
@@ -169,6 +170,14 @@ public final class SealedAnswer {
       case Bundle.Outcome.Sealed(Sha256 seal) -> new Outcome.Sealed(seal, contents.size());
       case Bundle.Outcome.Refused(Statement why) -> new Outcome.NotSealed(why);
     };
+  }
+
+  /** What was computed: the tracks that the line was estimated with, and every result. */
+  private static SortedMap<String, byte[]> made(Job.Outcome.Answered answered) {
+    SortedMap<String, byte[]> made = new TreeMap<>();
+    TrackFiles.of(answered.tracks()).forEach((name, bytes) -> made.put(TRACKS + name, bytes));
+    Report.files(answered.handout()).forEach((name, bytes) -> made.put(RESULTS + name, bytes));
+    return made;
   }
 
   private static List<Media> media(Job.Outcome.Answered answered) {
@@ -247,8 +256,7 @@ public final class SealedAnswer {
           instanceof Job.Outcome.Answered answered)) {
         return new Again(List.of(book), isOther(facts));
       }
-      return new Again(
-          differing(Report.files(answered.handout()), work.resolve(RESULTS)), isOther(facts));
+      return new Again(differing(made(answered), work), isOther(facts));
     } catch (IllegalArgumentException | UncheckedIOException e) {
       throw new IOException(e);
     } finally {
@@ -299,25 +307,27 @@ public final class SealedAnswer {
     }
   }
 
-  private static List<String> differing(SortedMap<String, byte[]> now, Path sealed)
+  private static List<String> differing(SortedMap<String, byte[]> now, Path work)
       throws IOException {
     TreeSet<String> names = new TreeSet<>(now.keySet());
-    if (Files.isDirectory(sealed)) {
-      try (Stream<Path> files = Files.walk(sealed)) {
-        files
-            .filter(Files::isRegularFile)
-            .map(one -> sealed.relativize(one).toString().replace('\\', '/'))
-            .forEach(names::add);
+    for (String folder : List.of(TRACKS, RESULTS)) {
+      if (Files.isDirectory(work.resolve(folder))) {
+        try (Stream<Path> files = Files.walk(work.resolve(folder))) {
+          files
+              .filter(Files::isRegularFile)
+              .map(one -> work.relativize(one).toString().replace('\\', '/'))
+              .forEach(names::add);
+        }
       }
     }
     List<String> differing = new ArrayList<>();
     for (String name : names) {
       byte[] fresh = now.get(name);
-      Path before = sealed.resolve(name);
+      Path before = work.resolve(name);
       if (fresh == null
           || !Files.isRegularFile(before)
           || !Arrays.equals(fresh, Files.readAllBytes(before))) {
-        differing.add(RESULTS + name);
+        differing.add(name);
       }
     }
     return differing;

@@ -11,13 +11,18 @@ import daylight.line.book.Pass;
 import daylight.line.book.Visit;
 import daylight.report.Handout;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -120,20 +125,56 @@ class DemoTest {
       names = {"PDFA_2_A", "PDFUA_1"})
   void everyReportIsToBeArchivedAndReadAloud(PDFAFlavour flavour) throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
-    for (String property : PROPERTIES) {
-      Path report = here.resolve(property + "/answered/report.pdf");
+    for (Path report : reports()) {
       try (PDFAParser parser =
               Foundries.defaultInstance().createParser(Files.newInputStream(report), flavour);
           PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
         ValidationResult result = validator.validate(parser);
 
         assertThat(result.getTestAssertions())
-            .as(property)
+            .as(report.toString())
             .filteredOn(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
             .isEmpty();
-        assertThat(result.isCompliant()).as(property).isTrue();
+        assertThat(result.isCompliant()).as(report.toString()).isTrue();
       }
     }
+  }
+
+  /** Every edition of every property. */
+  private List<Path> reports() {
+    return PROPERTIES.stream()
+        .flatMap(
+            property ->
+                Stream.of("report.pdf", "report-short.pdf", "crew-cards.pdf")
+                    .map(file -> here.resolve(property).resolve("answered").resolve(file)))
+        .toList();
+  }
+
+  /** By pdftotext of Poppler, which takes texts as they stand in the pages. */
+  @Test
+  void theSectionsOfEveryReportAreReadInTheirOrder() throws Exception {
+    for (Path report : reports()) {
+      String read = pdftotext(report);
+      List<String> sections = new ArrayList<>();
+      try (PDDocument paper = Loader.loadPDF(report.toFile())) {
+        for (PDOutlineItem item : paper.getDocumentCatalog().getDocumentOutline().children()) {
+          sections.add(item.getTitle().replaceAll("[\\s\u00a0\u202f]+", " "));
+        }
+      }
+
+      assertThat(sections).as(report.toString()).isNotEmpty();
+      assertThat(read).as(report.toString()).containsSubsequence(sections);
+    }
+  }
+
+  private static String pdftotext(Path pdf) throws Exception {
+    Process process =
+        new ProcessBuilder("pdftotext", "-enc", "UTF-8", pdf.toString(), "-")
+            .redirectErrorStream(true)
+            .start();
+    String read = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(read).isZero();
+    return read.replaceAll("[\\s\u00a0\u202f]+", " ");
   }
 
   @Test

@@ -16,6 +16,7 @@ final class DictionaryPage {
       table{border-collapse:collapse;width:100%;margin:.5rem 0 1rem}
       th,td{text-align:left;vertical-align:top;padding:.3rem .6rem;border-bottom:1px solid #cfd6d1}
       thead th{background:#e6efe9}tbody th{font-weight:600;font-family:ui-monospace,monospace}
+      @media(max-width:40rem){table{font-size:.85rem}th,td{padding:.3rem .2rem}tbody th{overflow-wrap:anywhere;min-width:5.5rem}}
       .stop{border:3px solid #8c1c13;padding:.5rem .8rem;font-weight:700}
       """;
 
