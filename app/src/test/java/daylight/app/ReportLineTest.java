@@ -257,7 +257,7 @@ class ReportLineTest {
       settle(page);
 
       assertThat(row(page)).isBetween(57, 63);
-assertThat(onTheStrip(page)).isNotEqualTo(strip);
+      assertThat(onTheStrip(page)).isNotEqualTo(strip);
       assertThat(told(page, "held")).contains("press again");
       assertThat(told(page, "told")).contains(told(page, "depth"));
     }
