@@ -219,7 +219,7 @@ public final class LineBench {
         const script = [];
         const bare = [];
         for (let i = 0; i < 600; i++) {
-          const row = (i * 7) % plan.x.length;
+          const row = (i * 7) % plan.rows;
           let began;
           requestAnimationFrame(() => (began = performance.now()));
           const from = performance.now();

@@ -12,6 +12,10 @@ import java.util.Optional;
 final class Assets {
   private static final String OURS = "/daylight/app/web/";
   private static final String PAGE = "/daylight/report/page/";
+
+  /** What a report and a page have in common. */
+  private static final String VIEW = "/daylight/report/view/";
+
   private static final String TYPE = "/daylight/report/type/";
 
   private final Map<String, byte[]> byName = new LinkedHashMap<>();
@@ -31,13 +35,15 @@ final class Assets {
           "sift.js",
           "line.js",
           "line-film.js",
-          "line-table.js",
-          "line-view.js",
           "mark.svg"
         }) {
       byName.put(name, bytes(OURS + name));
     }
     byName.put("digs.css", bytes(PAGE + "digs.css"));
+    for (String name :
+        new String[] {"cursor.css", "line-cursor.js", "line-table.js", "line-view.js"}) {
+      byName.put(name, bytes(VIEW + name));
+    }
     for (String name : new String[] {"DaylightSans-Regular.woff2", "DaylightSans-Bold.woff2"}) {
       byName.put(name, bytes(TYPE + name));
     }

@@ -80,6 +80,7 @@ final class Frame {
         .add(link("icon", "mark.svg"))
         .add(link("stylesheet", "look.css"))
         .add(link("stylesheet", "digs.css"))
+        .add(link("stylesheet", "cursor.css"))
         .add(link("stylesheet", "line.css"))
         .add(link("stylesheet", "switches.css"))
         .add(link("stylesheet", "why.css"))

@@ -1,5 +1,6 @@
 package daylight.app.web;
 
+import daylight.report.page.OwnersReport;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.net.InetAddress;
@@ -14,9 +15,14 @@ public final class Guard {
       "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'; "
           + "frame-ancestors 'none'";
 
-  /** The files to hand over carry their style and typeface inside, and no script at all. */
+  /**
+   * The files to hand over carry their style and typeface inside; a report also its one script,
+   * which is known by its digest.
+   */
   static final String FILES =
-      "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src 'self' data:; "
+      "default-src 'none'; script-src "
+          + OwnersReport.script()
+          + "; style-src 'unsafe-inline'; font-src data:; img-src 'self' data:; "
           + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
   /** The same for pages on which something is written down: sent to where they come from. */

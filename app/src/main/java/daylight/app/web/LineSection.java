@@ -4,8 +4,11 @@ import daylight.line.course.PlacedPass;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.view.AlongTable;
+import daylight.report.view.CursorPanel;
 import daylight.report.view.CursorTable;
+import daylight.report.view.Face;
 import daylight.report.view.Ride;
+import daylight.report.view.Side;
 import daylight.report.view.Views;
 import daylight.report.words.Words;
 import java.util.List;
@@ -21,6 +24,7 @@ final class LineSection {
   private final Subject subject;
   private final Words words;
   private final Views views;
+  private final CursorPanel panel;
   private final List<Recording> recordings;
 
   LineSection(Property property, Reading.Answered answered, List<Recording> recordings) {
@@ -29,6 +33,7 @@ final class LineSection {
     this.subject = answered.subject();
     this.words = subject.words();
     this.views = Views.of(subject);
+    this.panel = new CursorPanel(words);
     this.recordings = recordings;
   }
 
@@ -38,21 +43,21 @@ final class LineSection {
         Tag.of("div")
             .with("class", "sides")
             .add(
-                side("plan", "report.plan", views.plan()).addAll(turns()),
-                side("profile", "report.profile", views.profile()),
-                side("strip", "web.strip", views.strip()));
+                side(Side.PLAN, "report.plan").addAll(turns()),
+                side(Side.PROFILE, "report.profile"),
+                side(Side.STRIP, "web.strip"));
     if (views.isEmpty()) {
       return section.add(sides);
     }
-    section
+    panel
+        .said(section)
         .with("data-table", CursorTable.json(views, rides()))
-        .with("data-unknown", words.word("web.line.unknown"))
+        .with("data-readings", BackingPage.NAME)
         .with("data-none", words.word("web.line.film_none"))
         .with("data-unread", words.word("web.line.film_unread"))
-        .with("data-bridged", words.word("web.line.film_bridged"))
-        .with("data-held", words.word("web.line.held"));
+        .with("data-bridged", words.word("web.line.film_bridged"));
     return section
-        .add(Pieces.paragraph("quiet how", words.word("web.line.why")))
+        .add(panel.how(words.word("web.line.why")))
         .add(Pieces.pair("views", sides, beside()))
         .add(
             Tag.of("details")
@@ -62,66 +67,20 @@ final class LineSection {
   }
 
   private Tag beside() {
-    Tag beside = Tag.of("div").with("class", "beside").add(facts(), mover());
+    Tag beside = Tag.of("div").with("class", "beside").add(facts(), panel.mover());
     return recordings.isEmpty()
         ? beside
         : beside.add(new Players(property, answered, recordings, words).all());
   }
 
-  /** What is known at the cursor. */
+  /** What is known at the cursor, and how the footage goes with it. */
   private Tag facts() {
-    Tag facts = Tag.of("dl");
-    for (String name : List.of("where", "depth", "within", "sight")) {
-      facts.add(
-          Tag.of("div")
-              .with("class", "of-" + name)
-              .add(
-                  Tag.of("dt", words.word("web.line." + name)),
-                  Tag.of("dd").with("data-cursor", name)));
-    }
-    return Tag.of("div")
-        .with("class", "at-cursor")
-        .with("data-cursor", "bar")
-        .with("hidden", "")
-        .add(
-            Tag.of("p").with("class", "way").with("data-cursor", "way"),
-            facts,
-            Tag.of("ul").with("class", "there").with("data-cursor", "there"),
-            Tag.of("p").with("class", "quiet filmed").with("data-cursor", "film"));
+    return panel.facts().add(Tag.of("p").with("class", "quiet filmed").with("data-cursor", "film"));
   }
 
-  /** What moves the cursor, with a word of where it is for those who see nothing else beside it. */
-  private Tag mover() {
-    return Tag.of("div")
-        .with("class", "mover")
-        .with("data-cursor", "mover")
-        .with("hidden", "")
-        .add(
-            Tag.of("p").with("class", "short").with("data-cursor", "short"),
-            Tag.of("div")
-                .with("class", "moved")
-                .add(
-                    step("before", "‹", "web.line.before"),
-                    Tag.of("input")
-                        .with("type", "range")
-                        .with("min", "0")
-                        .with("max", "0")
-                        .with("value", "0")
-                        .with("aria-label", words.word("web.line.slider"))
-                        .with("data-cursor", "slider"),
-                    step("next", "›", "web.line.next")),
-            Tag.of("p").with("class", "quiet held").with("data-cursor", "held"));
-  }
-
-  private Tag step(String name, String sign, String says) {
-    return Tag.of("button", sign)
-        .with("type", "button")
-        .with("data-cursor", name)
-        .with("aria-label", words.word(says));
-  }
-
-  /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
-  private Tag side(String id, String key, Tag sheet) {
+  private Tag side(Side side, String key) {
+    String id = side.word();
+    Face face = views.faces(side).getFirst();
     String heading = words.word(key);
     return Tag.of("section")
         .with("id", id)
@@ -129,8 +88,8 @@ final class LineSection {
         .add(
             Tag.of("div")
                 .with("class", "side-head")
-                .add(Tag.of("h3", heading).with("id", id + "-heading"), zoom(heading)),
-            Pieces.drawing(heading, sheet));
+                .add(Tag.of("h3", heading).with("id", id + "-heading"), panel.zoom(heading)),
+            face.drawing(heading));
   }
 
   /** The plan the other way up; nothing where nothing is drawn on it. */
@@ -148,26 +107,6 @@ final class LineSection {
     return answered.handout().plan() == Wish.TURNS.get(word)
         ? link.with("aria-current", "true")
         : link;
-  }
-
-  private Tag zoom(String heading) {
-    Tag zoom =
-        Tag.of("div")
-            .with("class", "zoom")
-            .with("role", "group")
-            .with("aria-label", heading)
-            .with("hidden", "");
-    List.of("in +", "out −", "fit ⤢")
-        .forEach(
-            one -> {
-              String[] parts = one.split(" ", 2);
-              zoom.add(
-                  Tag.of("button", parts[1])
-                      .with("type", "button")
-                      .with("data-zoom", parts[0])
-                      .with("aria-label", words.word("web.zoom." + parts[0])));
-            });
-    return zoom;
   }
 
   /** Which place each recording shows when, as the line was estimated with it. */

@@ -116,8 +116,9 @@ class LineTest {
               const table = JSON.parse(document.querySelector('#line').dataset.table)[drawing];
               const row = Number(document.querySelector('[data-cursor=slider]').value);
               const knob = document.querySelector(`#${drawing} .knob`);
-              const of = (name) => (table[name].length === 1 ? table[name][0] : table[name][row]);
-              return of('x') === null
+              const at = row - table.first;
+              const of = (name) => (table[name].length === 1 ? table[name][0] : table[name][at]);
+              return at < 0 || at >= table.rows || of('x') === null
                 ? knob.parentNode.getAttribute('visibility') === 'hidden'
                 : Number(knob.getAttribute('cx')) === of('x') && Number(knob.getAttribute('cy')) === of('y');
             }

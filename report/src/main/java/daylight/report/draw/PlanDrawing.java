@@ -78,6 +78,12 @@ public final class PlanDrawing {
     return new PlanDrawing(subject).made().sheets();
   }
 
+  /** The same sheets of paper, and where a place lies on each. */
+  public static List<Drawn> drawnSheets(Subject subject) {
+    PlanDrawing plan = new PlanDrawing(subject);
+    return Drawn.first(plan.made().sheets(), plan.course::spot);
+  }
+
   private Sheet made() {
     boundaries();
     services.draw(sheet, frame, labeller, legend);

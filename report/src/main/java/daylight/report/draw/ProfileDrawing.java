@@ -83,7 +83,13 @@ public final class ProfileDrawing {
 
   /** The same on a sheet of paper, with as many behind it as its numbers take. */
   public static List<Tag> sheets(Subject subject) {
-    return new ProfileDrawing(subject).made().sheets();
+    return drawnSheets(subject).stream().map(Drawn::sheet).toList();
+  }
+
+  /** The same sheets of paper, and where a place lies on each. */
+  public static List<Drawn> drawnSheets(Subject subject) {
+    ProfileDrawing drawing = new ProfileDrawing(subject);
+    return Drawn.first(drawing.made().sheets(), drawing::spot);
   }
 
   private Optional<Spot> spot(Place place) {

@@ -93,7 +93,12 @@ public final class StripDrawing {
 
   /** The same on as many sheets as it takes, of which none is higher than it has to be. */
   public static List<Tag> sheets(Subject subject) {
-    List<Tag> sheets = new ArrayList<>();
+    return drawnSheets(subject).stream().map(Drawn::sheet).toList();
+  }
+
+  /** The same sheets, and where a place lies on each. */
+  public static List<Drawn> drawnSheets(Subject subject) {
+    List<Drawn> sheets = new ArrayList<>();
     List<Row> rest = rows(subject);
     do {
       String id = sheets.isEmpty() ? ID : ID + "-" + (sheets.size() + 1);
@@ -114,7 +119,7 @@ public final class StripDrawing {
         }
       }
       drawing.end(Math.min(drawing.room, drawing.beside()));
-      sheets.addAll(drawing.sheet.sheets());
+      sheets.addAll(Drawn.first(drawing.sheet.sheets(), drawing::spot));
       rest = rest.subList(count, rest.size());
     } while (!rest.isEmpty());
     return sheets;

@@ -24,6 +24,8 @@ public final class Tag {
 
   private record Words(String text) implements Content {}
 
+  private record Code(String text) implements Content {}
+
   private record Child(Tag tag) implements Content {}
 
   private Tag(String name) {
@@ -72,6 +74,28 @@ public final class Tag {
     return this;
   }
 
+  /**
+   * Adds a style sheet or a script, as it is. HTML reads it to the element's end; for XML, where
+   * some of its characters mean something, it stands within a CDATA section, whose marks are
+   * comments of either language.
+   *
+   * @param text holds neither the end of such a section nor that of its element
+   */
+  public Tag code(String text) {
+    if (text.contains("]]>") || text.contains("</")) {
+      throw new IllegalArgumentException(name + ": code cannot end what it stands in");
+    }
+    contents.add(new Code(text));
+    return this;
+  }
+
+  /** What stands in it as text. */
+  public String inside() {
+    StringBuilder out = new StringBuilder();
+    contents(out);
+    return out.toString();
+  }
+
   /** Whether it goes by that id. */
   public boolean is(String id) {
     return id.equals(attributes.get("id"));
@@ -88,6 +112,7 @@ public final class Tag {
     for (Content content : contents) {
       switch (content) {
         case Words words -> read.append(words.text());
+        case Code _ -> {}
         case Child child -> read.append(child.tag().read()).append(' ');
       }
     }
@@ -111,13 +136,18 @@ public final class Tag {
       return;
     }
     out.append('>');
+    contents(out);
+    out.append("</").append(name).append('>');
+  }
+
+  private void contents(StringBuilder out) {
     for (Content content : contents) {
       switch (content) {
         case Words words -> out.append(escaped(words.text()));
+        case Code code -> out.append("/*<![CDATA[*/").append(code.text()).append("/*]]>*/");
         case Child child -> child.tag().write(out);
       }
     }
-    out.append("</").append(name).append('>');
   }
 
   /** A number with at most two decimals, without zeros at the end. */

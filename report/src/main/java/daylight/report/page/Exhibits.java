@@ -78,6 +78,17 @@ final class Exhibits {
         .map(this::id);
   }
 
+  /** The id of the still of a finding, or else of a photograph of it, by the finding's label. */
+  Optional<String> picture(String finding) {
+    return still(finding)
+        .or(
+            () ->
+                photos.stream()
+                    .filter(photo -> photo.finding().equals(finding))
+                    .findFirst()
+                    .map(this::id));
+  }
+
   /** Whether a figure or a table of that id is shown. */
   boolean has(String id) {
     return figures.contains(id) || tables.contains(id);

@@ -6,19 +6,19 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.FrostDrawing;
-import daylight.report.draw.PlanDrawing;
-import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.PumpDrawing;
-import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
+import daylight.report.view.CursorPanel;
+import daylight.report.view.Side;
 import daylight.report.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -60,6 +60,7 @@ public final class OwnersReport {
   private final Words words;
   private final Answers answers;
   private final Exhibits exhibits;
+  private final LiveLine line;
   private final Tag main;
 
   private OwnersReport(Subject subject, Sender sender) {
@@ -68,7 +69,8 @@ public final class OwnersReport {
     this.words = subject.words();
     this.answers = subject.answers();
     this.exhibits = new Exhibits(subject);
-    this.main = told();
+    this.line = new LiveLine(subject, exhibits);
+    this.main = told(false);
   }
 
   /** The report of a subject, which it knows, from nobody in particular. */
@@ -91,12 +93,17 @@ public final class OwnersReport {
     return "<!DOCTYPE html>\n" + html().write() + "\n";
   }
 
-  /** What it says, for screen and paper alike. */
+  /** What it says, for paper. A screen is told the same, and more of the drawings. */
   public Tag main() {
     return main;
   }
 
-  private Tag told() {
+  /**
+   * What it says.
+   *
+   * @param alive whether a screen may move through the drawings
+   */
+  private Tag told(boolean alive) {
     Head head = new Head(subject, sender);
     List<Tag> sections = new ArrayList<>();
     sections.add(causes());
@@ -107,9 +114,8 @@ public final class OwnersReport {
     new Dates(subject).section().ifPresent(sections::add);
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
-    sections.add(figure(Exhibits.PLAN, PlanDrawing.sheets(subject)));
-    sections.add(figure(Exhibits.PROFILE, ProfileDrawing.sheets(subject)));
-    sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
+    List<Tag> sides = Arrays.stream(Side.values()).map(line::figure).toList();
+    sections.addAll(sides);
     if (exhibits.has(Exhibits.PUMPS)) {
       sections.add(figure(Exhibits.PUMPS, PumpDrawing.sheets(subject)));
     }
@@ -117,7 +123,7 @@ public final class OwnersReport {
       sections.add(figure(Exhibits.FROST, List.of(FrostDrawing.draw(subject))));
     }
     new Gallery(subject, exhibits).section().ifPresent(sections::add);
-    sections.addAll(new Tables(subject, exhibits).all());
+    sections.addAll(new Tables(subject, exhibits, alive).all());
     Tag connections = new ConnectionTable(subject).section(exhibits);
     sections.add(sections.size() - 1, connections);
     sections.addAll(List.of(doubts(), book(), cautions(), method()));
@@ -128,7 +134,15 @@ public final class OwnersReport {
         .add(head.header())
         .addAll(new FirstPage(subject, sender).told(MOST))
         .add(contents(sections))
-        .addAll(sections);
+        .addAll(alive ? together(sections, sides) : sections);
+  }
+
+  /** The sections with the three drawings in one. */
+  private List<Tag> together(List<Tag> sections, List<Tag> sides) {
+    List<Tag> all = new ArrayList<>(sections);
+    all.set(all.indexOf(sides.getFirst()), line.all());
+    all.removeAll(sides);
+    return all;
   }
 
   /** What the company wrote, paragraph by paragraph. */
@@ -141,6 +155,13 @@ public final class OwnersReport {
   }
 
   private Tag html() {
+    boolean alive = !line.isEmpty();
+    String style =
+        Typeface.rules()
+            + style("report.css")
+            + style("digs.css")
+            + (alive ? CursorPanel.style() : "")
+            + Head.colour(sender);
     return Tag.of("html")
         .with("xmlns", "http://www.w3.org/1999/xhtml")
         .with("lang", words.language().code())
@@ -149,17 +170,23 @@ public final class OwnersReport {
                 .add(Tag.of("meta").with("charset", "utf-8"))
                 .add(
                     Tag.of("meta")
+                        .with("http-equiv", "Content-Security-Policy")
+                        .with("content", LiveLine.policy(style)))
+                .add(
+                    Tag.of("meta")
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
                 .add(Tag.of("title", title()))
-                .add(
-                    Tag.of(
-                        "style",
-                        Typeface.rules()
-                            + style("report.css")
-                            + style("digs.css")
-                            + Head.colour(sender))))
-        .add(Tag.of("body").add(main));
+                .add(Tag.of("style").code(style)))
+        .add(
+            Tag.of("body")
+                .add(alive ? told(true) : main)
+                .addAll(alive ? line.scripts() : List.of()));
+  }
+
+  /** The digest by which a Content Security Policy knows the one script of every report. */
+  public static String script() {
+    return LiveLine.script();
   }
 
   /** What it tells of. */
@@ -213,15 +240,19 @@ public final class OwnersReport {
     String caption = exhibits.caption(id, words.word("report." + id + ".caption"));
     Tag figure = Tag.of("figure").add(Tag.of("figcaption", caption));
     for (Tag sheet : sheets) {
-      figure.add(
-          Tag.of("div")
-              .with("class", "drawing")
-              .with("tabindex", "0")
-              .with("role", "group")
-              .with("aria-label", heading)
-              .add(sheet));
+      figure.add(drawing(heading, sheet));
     }
     return Html.section(id, heading).with("class", "sheet").add(figure);
+  }
+
+  /** A drawing that scrolls by itself where the page is narrower than its letters can be read. */
+  static Tag drawing(String heading, Tag sheet) {
+    return Tag.of("div")
+        .with("class", "drawing")
+        .with("tabindex", "0")
+        .with("role", "group")
+        .with("aria-label", heading)
+        .add(sheet);
   }
 
   private Tag doubts() {

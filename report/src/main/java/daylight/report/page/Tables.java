@@ -12,6 +12,7 @@ import daylight.report.draw.Captions;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Reel;
+import daylight.report.view.Views;
 import daylight.report.words.CodeWords;
 import daylight.report.words.FindingWords;
 import daylight.report.words.GradeWords;
@@ -31,8 +32,15 @@ final class Tables {
   private final Subject subject;
   private final Words words;
   private final Exhibits exhibits;
+  private final boolean alive;
 
-  Tables(Subject subject, Exhibits exhibits) {
+  /**
+   * The tables of a subject.
+   *
+   * @param alive whether a row of the log takes a cursor to its place
+   */
+  Tables(Subject subject, Exhibits exhibits, boolean alive) {
+    this.alive = alive;
     this.subject = subject;
     this.words = subject.words();
     this.exhibits = exhibits;
@@ -93,6 +101,9 @@ final class Tables {
   /** Where there are pictures, a row ends with the number of its own. */
   private List<Tag> log(PlacedFinding placed) {
     List<Tag> cells = Html.row(finding(placed));
+    if (alive) {
+      cells.set(0, leads(placed));
+    }
     if (placed.finding().clock() != null) {
       cells.get(subject.codes().isEmpty() ? CLOCK : CLOCK + 1).with("class", "clock");
     }
@@ -104,6 +115,19 @@ final class Tables {
               .orElseGet(() -> Html.cell(Html.EMPTY)));
     }
     return cells;
+  }
+
+  /** The head of a row that leads to where its finding lies on the drawings. */
+  private static Tag leads(PlacedFinding placed) {
+    return Tag.of("th")
+        .with("scope", "row")
+        .with("id", Views.finding(placed.finding()))
+        .add(
+            Tag.of("a", placed.finding().label())
+                .with("class", "to-place")
+                .with("href", "#line")
+                .with("data-place", placed.from().reach())
+                .with("data-distance", placed.from().distance()));
   }
 
   private List<String> finding(PlacedFinding placed) {

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -34,6 +33,17 @@ public final class CursorTable {
   /** The table of a line, with the recordings that go along it. */
   public static String json(Views views, List<Ride> rides) {
     return new CursorTable(views).write(rides).toString();
+  }
+
+  /**
+   * The same without recordings, to stand within an element of a page: no character of it means
+   * anything there, in HTML or in XML.
+   */
+  public static String inPage(Views views) {
+    return json(views, List.of())
+        .replace("&", "\\u0026")
+        .replace("<", "\\u003c")
+        .replace(">", "\\u003e");
   }
 
   private ObjectNode write(List<Ride> rides) {
@@ -66,17 +76,23 @@ public final class CursorTable {
                   .words()
                   .word("draw.strip.seen." + sample.seen().name().toLowerCase(Locale.ROOT))));
     }
-    spots(out.putObject("plan"), Sample::plan);
-    spots(out.putObject("profile"), Sample::profile);
-    spots(out.putObject("strip"), Sample::strip);
+    ArrayNode faces = out.putArray("faces");
+    for (Face face : views.showing()) {
+      faces.add(face.name());
+      spots(out.putObject(face.name()), face.spots());
+    }
     ArrayNode things = out.putArray("things");
     for (Thing thing : views.things()) {
-      things
-          .addObject()
-          .put("id", thing.id())
-          .put("says", thing.says())
-          .put("from", thing.from())
-          .put("to", thing.to());
+      ObjectNode one =
+          things
+              .addObject()
+              .put("id", thing.id())
+              .put("says", thing.says())
+              .put("from", thing.from())
+              .put("to", thing.to());
+      if (!thing.picture().isEmpty()) {
+        one.put("picture", thing.picture());
+      }
     }
     rides(out.putArray("rides"), rides);
     ArrayNode said = out.putArray("words");
@@ -89,9 +105,21 @@ public final class CursorTable {
     return known == null ? words.size() - 1 : known;
   }
 
-  /** The columns of a drawing; one that is the same all along is written once. */
-  private void spots(ObjectNode into, Function<Sample, Optional<Spot>> of) {
-    List<Optional<Spot>> spots = views.samples().stream().map(of).toList();
+  /**
+   * The columns of a drawing, from the first row that it shows to the last; one that is the same
+   * all along is written once.
+   */
+  private static void spots(ObjectNode into, List<Optional<Spot>> all) {
+    int first = 0;
+    int end = all.size();
+    while (all.get(first).isEmpty()) {
+      first++;
+    }
+    while (all.get(end - 1).isEmpty()) {
+      end--;
+    }
+    List<Optional<Spot>> spots = all.subList(first, end);
+    into.put("first", first).put("rows", spots.size());
     column(into.putArray("x"), spots, Spot::x);
     column(into.putArray("y"), spots, Spot::y);
     column(into.putArray("from"), spots, Spot::from);

@@ -2,7 +2,6 @@ package daylight.report.view;
 
 import daylight.line.answer.Sight;
 import daylight.line.book.Place;
-import daylight.report.draw.Spot;
 import java.util.Optional;
 
 /**
@@ -13,14 +12,6 @@ import java.util.Optional;
  * @param within how far the place may lie off with 95 %, in any direction; empty where it has no
  *     place in plan
  * @param seen how well the judged visit saw it
- * @param plan empty where the drawing does not show it; so are the others
  */
 record Sample(
-    Place place,
-    String where,
-    Optional<String> depth,
-    Optional<String> within,
-    Sight.Seen seen,
-    Optional<Spot> plan,
-    Optional<Spot> profile,
-    Optional<Spot> strip) {}
+    Place place, String where, Optional<String> depth, Optional<String> within, Sight.Seen seen) {}

@@ -1,5 +1,6 @@
 package daylight.report.view;
 
+import daylight.line.book.Finding;
 import daylight.line.book.Place;
 import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
@@ -14,32 +15,34 @@ import daylight.report.draw.Coverage;
 import daylight.report.draw.Drawn;
 import daylight.report.draw.PlanDrawing;
 import daylight.report.draw.ProfileDrawing;
+import daylight.report.draw.Spot;
 import daylight.report.draw.StripDrawing;
 import daylight.report.draw.Subject;
-import daylight.report.markup.Tag;
 import daylight.report.words.FindingWords;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** The door: the drawings of a line with the table by which one cursor runs through them. */
 public final class Views {
   private final Subject subject;
   private final Words words;
-  private final Drawn plan;
-  private final Drawn profile;
-  private final Drawn strip;
+  private final UnaryOperator<String> pictures;
   private final Coverage coverage;
   private final List<Stretch> stretches = new ArrayList<>();
   private final List<Sample> samples = new ArrayList<>();
   private final Map<String, TreeMap<Double, Integer>> byReach = new HashMap<>();
   private final List<Thing> things = new ArrayList<>();
+  private final Map<Side, List<Face>> faces = new EnumMap<>(Side.class);
 
   /**
    * A route among the samples.
@@ -49,45 +52,69 @@ public final class Views {
    */
   record Stretch(Route route, int from, int to) {}
 
-  private Views(Subject subject) {
+  private Views(Subject subject, UnaryOperator<String> pictures) {
     this.subject = subject;
     this.words = subject.words();
-    this.plan = PlanDrawing.drawn(subject);
-    this.profile = ProfileDrawing.drawn(subject);
-    this.strip = StripDrawing.drawn(subject);
+    this.pictures = pictures;
     this.coverage = Coverage.of(subject);
-  }
-
-  /** Draws a line from three sides. */
-  public static Views of(Subject subject) {
-    Views views = new Views(subject);
     for (Ways.Way way : Ways.of(subject)) {
-      int from = views.samples.size();
-      way.places().forEach(views::take);
-      views.stretches.add(new Stretch(way.route(), from, views.samples.size() - 1));
+      int from = samples.size();
+      way.places().forEach(this::take);
+      stretches.add(new Stretch(way.route(), from, samples.size() - 1));
     }
-    views.name();
-    return views;
+    name();
   }
 
-  /** The line from above. */
-  public Tag plan() {
-    return plan.sheet();
+  /** Draws a line from three sides, each on one sheet as high as it takes. */
+  public static Views of(Subject subject) {
+    return new Views(subject, _ -> "")
+        .drawn(Side.PLAN, List.of(PlanDrawing.drawn(subject)))
+        .drawn(Side.PROFILE, List.of(ProfileDrawing.drawn(subject)))
+        .drawn(Side.STRIP, List.of(StripDrawing.drawn(subject)));
   }
 
-  /** The line from the side. */
-  public Tag profile() {
-    return profile.sheet();
+  /**
+   * Draws it on sheets of paper, as many as it takes.
+   *
+   * @param pictures the id of the picture of a finding, by its label; empty where there is none
+   */
+  public static Views onSheets(Subject subject, UnaryOperator<String> pictures) {
+    return new Views(subject, pictures)
+        .drawn(Side.PLAN, PlanDrawing.drawnSheets(subject))
+        .drawn(Side.PROFILE, ProfileDrawing.drawnSheets(subject))
+        .drawn(Side.STRIP, StripDrawing.drawnSheets(subject));
   }
 
-  /** The line straightened out. */
-  public Tag strip() {
-    return strip.sheet();
+  private Views drawn(Side side, List<Drawn> sheets) {
+    List<Face> all = new ArrayList<>();
+    for (Drawn sheet : sheets) {
+      String name = all.isEmpty() ? side.word() : side.word() + "-" + (all.size() + 1);
+      List<Optional<Spot>> spots =
+          samples.stream().map(sample -> sheet.at(sample.place())).toList();
+      all.add(new Face(name, sheet.sheet(), spots));
+    }
+    faces.put(side, all);
+    return this;
+  }
+
+  /** The sheets of a side, of which there is at least one. */
+  public List<Face> faces(Side side) {
+    return Objects.requireNonNull(faces.get(side));
+  }
+
+  /** All sheets that show a place of the line. */
+  List<Face> showing() {
+    return faces.values().stream().flatMap(List::stream).filter(Face::shows).toList();
   }
 
   /** Whether there is any place along it to go to. */
   public boolean isEmpty() {
     return samples.isEmpty();
+  }
+
+  /** The id of what tells more of a finding on a page. */
+  public static String finding(Finding finding) {
+    return "finding-" + finding.id().uuid();
   }
 
   Subject subject() {
@@ -143,10 +170,7 @@ public final class Views {
         path.map(found -> found.nearest(place.distance()).spread())
             .map(spread -> ErrorEllipse.of(spread, 0.95).semiMajor())
             .map(words::length),
-        coverage.at(place),
-        plan.at(place),
-        profile.at(place),
-        strip.at(place));
+        coverage.at(place));
   }
 
   private Optional<String> depth(@Nullable Measured depth) {
@@ -170,11 +194,12 @@ public final class Views {
     for (PlacedFinding placed : Captions.findings(subject)) {
       Place to = placed.to() == null ? placed.from() : placed.to();
       String what = placed.finding().label() + " " + said.what(placed);
-      add("finding-" + placed.finding().id().uuid(), what, placed.from(), to);
+      String picture = pictures.apply(placed.finding().label());
+      add(finding(placed.finding()), what, picture, placed.from(), to);
     }
     for (LocateFit fit : subject.line().locates()) {
       String what = words.say("web.line.locate", new Argument.Label(fit.entry().label()));
-      add("entry-" + fit.entry().uuid(), what, fit.place(), fit.place());
+      add("entry-" + fit.entry().uuid(), what, "", fit.place(), fit.place());
     }
     things.sort(Comparator.comparingInt(Thing::from).thenComparingInt(Thing::to));
   }
@@ -182,17 +207,21 @@ public final class Views {
   private void node(Run run, String label, double distance) {
     if (subject.reached(run, label)) {
       Place at = run.at(distance);
-      add("", Captions.node(subject, label), at, at);
+      add("", Captions.node(subject, label), "", at, at);
     }
   }
 
-  private void add(String id, String says, Place from, Place to) {
+  private void add(String id, String says, String picture, Place from, Place to) {
     Optional<Integer> first = nearest(from);
     Optional<Integer> last = nearest(to);
     if (first.isPresent() && last.isPresent()) {
       things.add(
           new Thing(
-              id, says, Math.min(first.get(), last.get()), Math.max(first.get(), last.get())));
+              id,
+              says,
+              picture,
+              Math.min(first.get(), last.get()),
+              Math.max(first.get(), last.get())));
     }
   }
 }

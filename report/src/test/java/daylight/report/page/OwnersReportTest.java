@@ -7,8 +7,12 @@ import daylight.report.Filmed;
 import daylight.report.Handout;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -17,6 +21,9 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 class OwnersReportTest {
+  private static final Pattern POLICY =
+      Pattern.compile("http-equiv=\"Content-Security-Policy\" content=\"([^\"]*)\"");
+
   /** What lies before the contents. */
   private static final List<String> FIRST_PAGE = List.of("complaint", "glance", "todo", "mind");
 
@@ -78,7 +85,10 @@ class OwnersReportTest {
   void thePageNeedsNothingBesideIt() {
     String page = written(Example.usual());
 
-    assertThat(page).doesNotContain("<script").doesNotContain("<link").doesNotContain("@import");
+    assertThat(page).doesNotContain("<link").doesNotContain("@import");
+    assertThat(Pattern.compile("<script[^>]*>").matcher(page).results().map(MatchResult::group))
+        .containsExactly(
+            "<script type=\"application/json\" id=\"line-table\">", "<script type=\"module\">");
     assertThat(
             Pattern.compile("(?:src|href)=\"(?!#)|url\\((?!data:|#)")
                 .matcher(page)
@@ -164,8 +174,57 @@ class OwnersReportTest {
   void wordsOfPeopleAreShownAndNeverRun() throws Exception {
     Handout usual = Example.named("Fish & <script>alert(1)</script>");
 
-    assertThat(written(usual)).doesNotContain("<script");
+    assertThat(written(usual)).doesNotContain("<script>alert");
     assertThat(first(parsed(usual), "h1").getTextContent()).contains("Fish & <script>");
+  }
+
+  /** The policy's digest is that of a script and of a style sheet as HTML reads them (CSP 3). */
+  @Test
+  void nothingRunsAndNothingIsAskedForButWhatThePageKnowsByItsDigest() throws Exception {
+    String page = written(Example.usual());
+    Matcher policy = POLICY.matcher(page);
+
+    assertThat(policy.find()).isTrue();
+    assertThat(policy.group(1).replace("&apos;", "'"))
+        .startsWith("default-src 'none'; script-src 'sha256-")
+        .contains("script-src '" + digest(page, "<script type=\"module\">", "</script>") + "';")
+        .contains("style-src '" + digest(page, "<style>", "</style>") + "';")
+        .doesNotContain("unsafe", "http", "self", "*");
+    assertThat(OwnersReport.script())
+        .isEqualTo("'" + digest(page, "<script type=\"module\">", "</script>") + "'");
+  }
+
+  private static String digest(String page, String opens, String closes) throws Exception {
+    int from = page.indexOf(opens) + opens.length();
+    byte[] text = page.substring(from, page.indexOf(closes, from)).getBytes(StandardCharsets.UTF_8);
+    return "sha256-"
+        + Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(text));
+  }
+
+  @Test
+  void paperIsToldWhatAScreenIsTold() throws Exception {
+    OwnersReport report = Filmed.report(Filmed.on(Paper.LETTER, Example.usual(), true));
+    String paper = report.main().write();
+    String screen = report.page();
+
+    assertThat(paper).doesNotContain("data-cursor", "to-place", "id=\"line\"", "data-drawing");
+    assertThat(screen).contains("data-cursor", "id=\"line\"");
+    Pattern sheet = Pattern.compile("<svg .*?</svg>", Pattern.DOTALL);
+    assertThat(sheet.matcher(screen).results().map(MatchResult::group))
+        .containsExactlyElementsOf(sheet.matcher(paper).results().map(MatchResult::group).toList());
+    Pattern picture = Pattern.compile("src=\"data:image");
+    assertThat(picture.matcher(screen).results().count())
+        .as("no picture is embedded twice")
+        .isEqualTo(picture.matcher(paper).results().count())
+        .isPositive();
+  }
+
+  @Test
+  void oneSliderMovesThroughAllThree() throws Exception {
+    Document page = parsed(Example.usual());
+    assertThat(attributes(page, "input", "data-cursor")).containsExactly("slider");
+    assertThat(attributes(page, "div", "data-drawing")).contains("plan", "profile", "strip");
+    assertThat(attributes(page, "section", "id")).doesNotHaveDuplicates();
   }
 
   private static String written(Handout handout) {

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.w3c.dom.Text;
@@ -228,10 +229,15 @@ class PaperReportTest {
   private static void collectSeen(Node node, Set<String> words) {
     if (node instanceof Text text) {
       words.addAll(tokens(text.getData()));
-    } else if (!Set.of("title", "desc").contains(node.getNodeName())) {
+    } else if (!Set.of("title", "desc").contains(node.getNodeName()) && !isHidden(node)) {
       NodeList children = node.getChildNodes();
       IntStream.range(0, children.getLength()).forEach(i -> collectSeen(children.item(i), words));
     }
+  }
+
+  /** Whether a screen shows it only where it runs scripts. */
+  private static boolean isHidden(Node node) {
+    return node instanceof Element element && element.hasAttribute("hidden");
   }
 
   /** Runs of letters and runs of digits. */

@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import daylight.line.book.Place;
 import daylight.report.Example;
 import daylight.report.draw.Spot;
-import daylight.report.markup.Tag;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -39,17 +37,18 @@ class ViewsTest {
 
   @Test
   void everySpotLiesOnItsSheet() {
-    lieOn(views.plan(), Sample::plan);
-    lieOn(views.profile(), Sample::profile);
-    lieOn(views.strip(), Sample::strip);
+    assertThat(views.showing()).hasSize(3).allSatisfy(ViewsTest::lieOn);
+    assertThat(Views.onSheets(Example.usual().subject(), _ -> "").showing())
+        .hasSizeGreaterThan(2)
+        .allSatisfy(ViewsTest::lieOn);
   }
 
-  private void lieOn(Tag sheet, Function<Sample, Optional<Spot>> of) {
-    Matcher size = SHEET.matcher(sheet.write());
+  private static void lieOn(Face face) {
+    Matcher size = SHEET.matcher(face.sheet().write());
     assertThat(size.find()).isTrue();
     double wide = Double.parseDouble(size.group(1));
     double high = Double.parseDouble(size.group(2));
-    List<Spot> spots = views.samples().stream().map(of).flatMap(Optional::stream).toList();
+    List<Spot> spots = face.spots().stream().flatMap(Optional::stream).toList();
     assertThat(spots).hasSizeGreaterThan(40);
     assertThat(spots)
         .allSatisfy(

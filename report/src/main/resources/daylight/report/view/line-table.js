@@ -8,6 +8,11 @@ export class Table {
   constructor(text) {
     Object.assign(this, JSON.parse(text));
     this.rows = this.where.length;
+    this.along = [];
+    for (let row = 0; row < this.rows; row++) {
+      const same = row > 0 && this.reach[row] === this.reach[row - 1];
+      this.along[row] = (this.along[row - 1] ?? 0) + (same ? Math.abs(this.distance[row] - this.distance[row - 1]) : 0);
+    }
   }
 
   word(column, row) {
@@ -18,9 +23,11 @@ export class Table {
   /** Where a row lies on a drawing; null where that does not show it. */
   spot(drawing, row) {
     const columns = this[drawing];
-    const of = (name) => (columns[name].length === 1 ? columns[name][0] : columns[name][row]);
+    const at = row - columns.first;
+    if (at < 0 || at >= columns.rows) return null;
+    const of = (name) => (columns[name].length === 1 ? columns[name][0] : columns[name][at]);
     const x = of('x');
-    return x === null || x === undefined ? null
+    return x === null ? null
       : { x, y: of('y'), from: of('from'), to: of('to'), wide: of('wide'), high: of('high'), turn: of('turn') };
   }
 
@@ -47,6 +54,20 @@ export class Table {
   next(row, step) {
     const rows = [...new Set(this.things.map((one) => one.from))].sort((a, b) => a - b);
     return step > 0 ? rows.find((one) => one > row) ?? row : rows.findLast((one) => one < row) ?? row;
+  }
+
+  /** The id of the picture nearest to a row, on the way that it lies on; empty where there is none. */
+  pictured(row) {
+    const route = this.route(row);
+    const off = (one) =>
+      row < one.from ? this.along[one.from] - this.along[row] : Math.max(0, this.along[row] - this.along[one.to]);
+    let best = '';
+    let least = Infinity;
+    for (const one of this.things) {
+      if (!one.picture || one.to < route.from || one.from > route.to) continue;
+      if (off(one) < least) [best, least] = [one.picture, off(one)];
+    }
+    return best;
   }
 
   /** The row that a recording shows at a moment, and whether that was only filled in. */

@@ -5,6 +5,7 @@ const SVG = 'http://www.w3.org/2000/svg';
 const REACH = 60; // as far from the line a pointer still means a place of it, points of the sheet
 const LARGEST = 8;
 const STEP = 1.5;
+const STEPS = { ArrowLeft: -1, ArrowRight: 1, Home: -Infinity, End: Infinity };
 const STILL = 4; // a pointer that moved less was pressed, not dragged
 
 const make = (name, style) => {
@@ -18,7 +19,7 @@ const set = (element, values) => {
 };
 
 export class View {
-  /** What a pointer does is told: moved(row), pressed(row). */
+  /** What a hand does is told: moved(row), pressed(row, on a mark), stepped(rows). */
   constructor(box, kind, table, told) {
     this.box = box;
     this.kind = kind;
@@ -126,7 +127,8 @@ export class View {
       if (event.key === '+') this.zoom(this.scale * STEP);
       else if (event.key === '-') this.zoom(this.scale / STEP);
       else if (event.key === '0') this.zoom(1);
-      else return;
+      else if (event.altKey || event.ctrlKey || event.metaKey || STEPS[event.key] === undefined) return;
+      else this.told.stepped(STEPS[event.key]);
       event.preventDefault();
     });
     box.addEventListener('wheel', (event) => {
