@@ -6,6 +6,7 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A Letter sheet lying on its side, with what every drawing carries: stop orders on top, title,
@@ -45,6 +46,7 @@ final class Sheet {
   private final List<String> notice;
   private double height;
   private Box body;
+  private @Nullable String bookmark;
 
   /** A line of the side column: a sign that is drawn about a point, and what it means. */
   record Sign(Tag tag, String meaning) {}
@@ -71,6 +73,11 @@ final class Sheet {
   void endBody(double bottom) {
     height += bottom - body.bottom();
     body = new Box(body.x(), body.y(), body.width(), bottom - body.y());
+  }
+
+  /** Lets who reads it on paper go right to it by a name. */
+  void bookmark(String name) {
+    bookmark = name;
   }
 
   /** An id that no other drawing on a page uses. */
@@ -160,11 +167,14 @@ final class Sheet {
             .with("role", "img")
             .with("lang", words.language().code())
             .with("aria-labelledby", id + "-title " + id + "-desc")
-            .with("font-family", Typeface.FAMILY)
-            .add(Tag.of("title", title).with("id", id + "-title"))
-            .add(Tag.of("desc", desc).with("id", id + "-desc"))
-            .add(defs)
-            .add(Pen.box(new Box(0, 0, WIDTH, end), Ink.PAPER, "none"));
+            .with("font-family", Typeface.FAMILY);
+    if (bookmark != null) {
+      svg.with("data-bookmark", bookmark);
+    }
+    svg.add(Tag.of("title", title).with("id", id + "-title"))
+        .add(Tag.of("desc", desc).with("id", id + "-desc"))
+        .add(defs)
+        .add(Pen.box(new Box(0, 0, WIDTH, end), Ink.PAPER, "none"));
     drawn.forEach(svg::add);
     double first = footTop(end) + 20;
     for (int i = 0; i < notice.size(); i++) {

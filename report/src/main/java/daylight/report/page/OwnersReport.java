@@ -7,6 +7,7 @@ import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.FrostDrawing;
 import daylight.report.draw.PlanDrawing;
+import daylight.report.draw.PlanSheets;
 import daylight.report.draw.ProfileDrawing;
 import daylight.report.draw.PumpDrawing;
 import daylight.report.draw.StripDrawing;
@@ -68,7 +69,7 @@ public final class OwnersReport {
     this.words = subject.words();
     this.answers = subject.answers();
     this.exhibits = new Exhibits(subject);
-    this.main = told();
+    this.main = told(PlanDrawing.sheets(subject));
   }
 
   /** The report of a subject, which it knows, from nobody in particular. */
@@ -81,9 +82,10 @@ public final class OwnersReport {
     return new OwnersReport(subject, sender);
   }
 
-  /** The report for paper. */
+  /** The report for paper, where a plan that is too long for one sheet is on several. */
   public Edition edition() {
-    return new Edition(subject, sender, title(), words.word("report.subtitle"), main);
+    Tag paper = PlanSheets.isLong(subject) ? told(PlanSheets.of(subject)) : main;
+    return new Edition(subject, sender, title(), words.word("report.subtitle"), paper);
   }
 
   /** The whole page, well-formed and complete in itself. */
@@ -96,7 +98,7 @@ public final class OwnersReport {
     return main;
   }
 
-  private Tag told() {
+  private Tag told(List<Tag> plan) {
     Head head = new Head(subject, sender);
     List<Tag> sections = new ArrayList<>();
     sections.add(causes());
@@ -107,7 +109,7 @@ public final class OwnersReport {
     new Dates(subject).section().ifPresent(sections::add);
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
-    sections.add(figure(Exhibits.PLAN, PlanDrawing.sheets(subject)));
+    sections.add(figure(Exhibits.PLAN, plan));
     sections.add(figure(Exhibits.PROFILE, ProfileDrawing.sheets(subject)));
     sections.add(figure(Exhibits.STRIP, StripDrawing.sheets(subject)));
     if (exhibits.has(Exhibits.PUMPS)) {
@@ -212,14 +214,21 @@ public final class OwnersReport {
     String heading = words.word("report." + id);
     String caption = exhibits.caption(id, words.word("report." + id + ".caption"));
     Tag figure = Tag.of("figure").add(Tag.of("figcaption", caption));
+    List<Tag> drawings = new ArrayList<>();
     for (Tag sheet : sheets) {
-      figure.add(
+      Tag drawing =
           Tag.of("div")
               .with("class", "drawing")
               .with("tabindex", "0")
               .with("role", "group")
               .with("aria-label", heading)
-              .add(sheet));
+              .add(sheet);
+      sheet
+          .value("data-bookmark")
+          .ifPresent(
+              name -> drawing.with("id", id + "-" + drawings.size()).with("data-name", name));
+      drawings.add(drawing);
+      figure.add(drawing);
     }
     return Html.section(id, heading).with("class", "sheet").add(figure);
   }

@@ -74,12 +74,30 @@ final class PaperPage {
     Element bookmarks = page.createElement("bookmarks");
     page.getElementsByTagName("head").item(0).appendChild(bookmarks);
     for (Element heading : elements(page, "h2")) {
-      Element bookmark = page.createElement("bookmark");
-      bookmark.setAttribute("name", heading.getTextContent());
-      bookmark.setAttribute("href", "#" + heading.getAttribute("id"));
+      Element bookmark = bookmark(page, heading.getTextContent(), heading.getAttribute("id"));
+      if (heading.getParentNode() instanceof Element section) {
+        elements(section, "div").stream()
+            .filter(drawing -> drawing.hasAttribute("data-name"))
+            .map(
+                drawing ->
+                    bookmark(page, drawing.getAttribute("data-name"), drawing.getAttribute("id")))
+            .forEach(bookmark::appendChild);
+      }
       bookmarks.appendChild(bookmark);
     }
     return page;
+  }
+
+  private static Element bookmark(Document page, String name, String id) {
+    Element bookmark = page.createElement("bookmark");
+    bookmark.setAttribute("name", name);
+    bookmark.setAttribute("href", "#" + id);
+    return bookmark;
+  }
+
+  private static List<Element> elements(Element in, String name) {
+    NodeList nodes = in.getElementsByTagName(name);
+    return IntStream.range(0, nodes.getLength()).mapToObj(i -> (Element) nodes.item(i)).toList();
   }
 
   private static List<Element> elements(Document page, String name) {
