@@ -10,7 +10,6 @@ import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The whole line with the outlines of its sheets, each with its number. */
 final class KeyPlan {
@@ -118,30 +117,49 @@ final class KeyPlan {
             });
   }
 
-  /** Each number stands as near to the middle of its sheet as the drain lets it. */
+  /** A number and its room. */
+  private record Numbered(String number, Labeller.Spot spot) {}
+
+  /**
+   * Each number stands as near to the middle of its sheet as the drain lets it; of more sheets than
+   * there is room for only every second is numbered, or every fifth: the others lie between.
+   */
   private void numbers() {
-    for (Part part : parts) {
-      String number = Integer.toString(part.number());
-      double width = Typeface.width(number, NUMBER, true) + 4;
-      List<Point> anchors = new ArrayList<>(List.of(frame.at(part.middle())));
-      corners.get(part.number() - 1).forEach(corner -> anchors.add(frame.at(corner)));
-      Stream.concat(
-              anchors.stream().map(at -> labeller.place(at.x(), at.y(), 3, width, NUMBER + 2)),
-              anchors.stream()
-                  .map(at -> labeller.placeOverMarks(at.x(), at.y(), 3, width, NUMBER + 2)))
-          .flatMap(Optional::stream)
-          .findFirst()
-          .ifPresent(
-              spot -> {
-                Box room = spot.box();
-                if (spot.leader() != null) {
-                  sheet.add(Pen.line(spot.leader(), Ink.SOFT, 0.6));
-                }
-                double baseline =
-                    room.middleY() + (Typeface.ASCENT - Typeface.DESCENT) * NUMBER / 2;
-                sheet.add(Pen.rimmed(room.x() + 2, baseline, number, NUMBER, true));
-              });
+    for (int every : new int[] {1, 2, 5, 10, 20, 50}) {
+      Labeller tried = labeller.copy();
+      List<Numbered> all = numbered(every, tried);
+      if (all.size() == (parts.size() + every - 1) / every) {
+        all.forEach(this::number);
+        return;
+      }
     }
+  }
+
+  private List<Numbered> numbered(int every, Labeller room) {
+    List<Numbered> all = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i += every) {
+      String number = Integer.toString(parts.get(i).number());
+      double width = Typeface.width(number, NUMBER, true) + 4;
+      List<Point> anchors = new ArrayList<>(List.of(frame.at(parts.get(i).middle())));
+      corners.get(i).forEach(corner -> anchors.add(frame.at(corner)));
+      Optional<Labeller.Spot> spot =
+          anchors.stream()
+              .map(at -> room.place(at.x(), at.y(), 3, width, NUMBER + 2))
+              .flatMap(Optional::stream)
+              .findFirst();
+      spot.ifPresent(found -> all.add(new Numbered(number, found)));
+    }
+    return all;
+  }
+
+  private void number(Numbered one) {
+    Box room = one.spot().box();
+    labeller.keepClear(room);
+    if (one.spot().leader() != null) {
+      sheet.add(Pen.line(one.spot().leader(), Ink.SOFT, 0.6));
+    }
+    double baseline = room.middleY() + (Typeface.ASCENT - Typeface.DESCENT) * NUMBER / 2;
+    sheet.add(Pen.rimmed(room.x() + 2, baseline, one.number(), NUMBER, true));
   }
 
   private void side(PlanCourse course) {

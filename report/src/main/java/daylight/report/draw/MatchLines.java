@@ -26,7 +26,7 @@ final class MatchLines {
     this.box = box;
   }
 
-  /** Draws the lines, and lets no label run over them without need. */
+  /** Draws the lines, and lets no label run over them. */
   List<Match> draw(List<Part.Match> all, Sheet sheet, Labeller labeller) {
     List<Match> drawn = new ArrayList<>();
     for (Part.Match match : all) {
@@ -39,7 +39,7 @@ final class MatchLines {
                 Match line = new Match(match, stroke(run, match.place()));
                 sheet.add(
                     Pen.line(line.stroke(), Ink.DARK, 1.5).with("stroke-dasharray", "12 3 3 3"));
-                labeller.avoid(line.stroke());
+                labeller.wall(line.stroke());
                 drawn.add(line);
               });
     }

@@ -30,7 +30,7 @@ final class PlanCourse {
   static final double TICK = 2.1;
 
   private final Subject subject;
-  private final Sheet sheet;
+  private final Canvas sheet;
   private final PlanFrame frame;
   private final Window window;
   private final Labeller labeller;
@@ -38,7 +38,7 @@ final class PlanCourse {
 
   PlanCourse(
       Subject subject,
-      Sheet sheet,
+      Canvas sheet,
       PlanFrame frame,
       Window window,
       Labeller labeller,
@@ -52,11 +52,7 @@ final class PlanCourse {
   }
 
   void draw() {
-    sheet.define(Pen.stripes(sheet.unique("band"), Ink.DRAIN, 35, 6));
-    List<Run> found =
-        subject.line().runs().stream().filter(run -> !run.stations().isEmpty()).toList();
-    found.forEach(this::band);
-    found.forEach(this::stroke);
+    pipes();
     new PlanOthers(subject, sheet, legend, labeller, this::at).findings();
     for (PlacedFinding placed : findings()) {
       if (placed.to() != null) {
@@ -64,6 +60,15 @@ final class PlanCourse {
       }
       tick(placed);
     }
+  }
+
+  /** The pipes with their bands, without what was seen at a place in them. */
+  void pipes() {
+    sheet.define(Pen.stripes(sheet.unique("band"), Ink.DRAIN, 35, 6));
+    List<Run> found =
+        subject.line().runs().stream().filter(run -> !run.stations().isEmpty()).toList();
+    found.forEach(this::band);
+    found.forEach(this::stroke);
   }
 
   private void band(Run run) {
@@ -199,7 +204,7 @@ final class PlanCourse {
       Subject subject,
       PlacedFinding placed,
       Point at,
-      Sheet sheet,
+      Canvas sheet,
       Labeller labels,
       Legend legend) {
     boolean stop = Captions.isStop(subject, placed);

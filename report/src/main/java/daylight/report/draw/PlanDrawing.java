@@ -24,6 +24,12 @@ import org.jspecify.annotations.Nullable;
 public final class PlanDrawing {
   private static final double FOOT_ROOM = 34;
 
+  /** Strokes end so far from the frame of a sheet. */
+  private static final double EDGE = 2;
+
+  /** An ellipse that a frame cuts is drawn from so many points. */
+  private static final int ROUND = 72;
+
   /** So far along its first reach a line is named. */
   private static final double LINE_NAMED = 0.1;
 
@@ -56,8 +62,8 @@ public final class PlanDrawing {
     this.frame = frame;
     this.part = part;
     Box box = box(sheet);
-    this.window = part == null ? Window.ALL : new Window(box);
-    this.labeller = new Labeller(part == null ? box : box.grown(-2));
+    this.window = part == null ? Window.ALL : new Window(box.grown(-EDGE));
+    this.labeller = new Labeller(part == null ? box : box.grown(-EDGE));
     this.legend = new Legend(words);
     this.marks = new Marks(labeller, legend);
     this.course = new PlanCourse(subject, sheet, frame, window, labeller, legend);
@@ -226,11 +232,32 @@ public final class PlanDrawing {
         ErrorEllipse ellipse = adjusted.ellipse(fit.entry().label(), 0.95);
         Point at = frame.at(adjusted.point(fit.entry().label()));
         if (frame.length(ellipse.semiMajor()) > 2 && window.holds(at)) {
-          sheet.add(ellipse(at, ellipse));
+          (part == null ? List.of(ellipse(at, ellipse)) : cut(at, ellipse)).forEach(sheet::add);
           legend.use(Legend.Entry.ELLIPSE);
         }
       }
     }
+  }
+
+  /** As much of it as the sheet shows. */
+  private List<Tag> cut(Point at, ErrorEllipse ellipse) {
+    double turn = StrictMath.toRadians(frame.turn(ellipse.azimuth()));
+    List<Point> round = new ArrayList<>();
+    for (int i = 0; i <= ROUND; i++) {
+      double t = 2 * Math.PI * i / ROUND;
+      double a = frame.length(ellipse.semiMajor()) * StrictMath.cos(t);
+      double b = frame.length(ellipse.semiMinor()) * StrictMath.sin(t);
+      round.add(
+          new Point(
+              at.x() + a * StrictMath.cos(turn) - b * StrictMath.sin(turn),
+              at.y() + a * StrictMath.sin(turn) + b * StrictMath.cos(turn)));
+    }
+    return window.pieces(round).stream()
+        .map(
+            piece ->
+                Pen.path(Pen.through(piece, false), Ink.SOFT, 0.9)
+                    .with("stroke-dasharray", "2 1.5"))
+        .toList();
   }
 
   private Tag ellipse(Point at, ErrorEllipse ellipse) {

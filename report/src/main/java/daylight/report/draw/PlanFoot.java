@@ -9,7 +9,11 @@ final class PlanFoot {
   private PlanFoot() {}
 
   static void draw(Sheet sheet, PlanFrame frame, Words words) {
-    Box body = sheet.body();
+    draw(sheet, sheet.body(), frame, words);
+  }
+
+  /** The same along the foot of a box. */
+  static void draw(Canvas sheet, Box body, PlanFrame frame, Words words) {
     double y = body.bottom() - 16;
     double right = bar(sheet, frame, words, body.x() + 30, y);
     String way = frame.isNorthUp() ? "draw.north_up" : "draw.turned";
@@ -19,7 +23,7 @@ final class PlanFoot {
     north(sheet, frame, words, body.x() + 10, y - 2);
   }
 
-  private static double bar(Sheet sheet, PlanFrame frame, Words words, double left, double y) {
+  private static double bar(Canvas sheet, PlanFrame frame, Words words, double left, double y) {
     Shown shown = words.shown();
     double x = left + 26;
     double step = AxisUnit.length(shown).step(60 / frame.scale().pointsPerMetre());
@@ -37,7 +41,7 @@ final class PlanFoot {
   }
 
   /** The grid is the site's own, so the arrow says "grid". */
-  private static void north(Sheet sheet, PlanFrame frame, Words words, double x, double y) {
+  private static void north(Canvas sheet, PlanFrame frame, Words words, double x, double y) {
     double turn = frame.turn(0) + 90;
     sheet.add(
         Tag.of("g")

@@ -24,7 +24,7 @@ final class PlanServices {
     return all.stream().flatMap(one -> one.points().stream()).toList();
   }
 
-  void draw(Sheet sheet, PlanFrame frame, Window window, Labeller labeller, Legend legend) {
+  void draw(Canvas sheet, PlanFrame frame, Window window, Labeller labeller, Legend legend) {
     for (ServiceFound one : all) {
       List<Point> path = one.points().stream().map(frame::at).toList();
       for (List<Point> piece : pieces(path, window)) {
@@ -63,13 +63,17 @@ final class PlanServices {
     }
   }
 
+  /** Those of which one point has no place, so that they may be anywhere. */
+  List<ServiceFound> unplaced() {
+    return all.stream().filter(one -> one.points().isEmpty()).toList();
+  }
+
   /** What the signs cannot say. */
   void notes(Sheet sheet) {
     if (all.isEmpty()) {
       return;
     }
-    all.stream()
-        .filter(one -> one.points().isEmpty())
+    unplaced()
         .forEach(
             one ->
                 sheet.note(

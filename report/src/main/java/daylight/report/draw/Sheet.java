@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * day, a side column for signs and numbers, and the notice at the foot. What the side column does
  * not hold stands in columns below the drawing, or on sheets behind it. Points of 1/72 in.
  */
-final class Sheet {
+final class Sheet implements Canvas {
   static final double WIDTH = 792;
 
   /** How high a drawing may be to lie at full size on Letter and A4, with a heading and a foot. */
@@ -80,16 +80,18 @@ final class Sheet {
     bookmark = name;
   }
 
-  /** An id that no other drawing on a page uses. */
-  String unique(String name) {
+  @Override
+  public String unique(String name) {
     return id + "-" + name;
   }
 
-  void define(Tag definition) {
+  @Override
+  public void define(Tag definition) {
     defs.add(definition);
   }
 
-  void add(Tag... tags) {
+  @Override
+  public void add(Tag... tags) {
     drawn.addAll(List.of(tags));
   }
 

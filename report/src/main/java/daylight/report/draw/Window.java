@@ -13,12 +13,12 @@ import org.jspecify.annotations.Nullable;
 record Window(@Nullable Box box) {
   static final Window ALL = new Window(null);
 
+  /** How far from the edge a sign is whole, points. */
+  private static final double SIGN = Symbols.RADIUS;
+
+  /** Whether a sign drawn about a point is shown whole. */
   boolean holds(Point at) {
-    return box == null
-        || (at.x() >= box.x()
-            && at.x() <= box.right()
-            && at.y() >= box.y()
-            && at.y() <= box.bottom());
+    return box == null || box.holds(Box.around(at.x(), at.y(), SIGN));
   }
 
   /** The parts of a path that are shown, in order. */

@@ -1,6 +1,7 @@
 package daylight.report.page;
 
 import daylight.line.measure.Argument;
+import daylight.report.draw.DigSketch;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
@@ -8,10 +9,26 @@ import java.util.List;
 
 /** The door for the cards of those who dig: one sheet for each place, which stands for itself. */
 public final class CrewCards {
+  /** As a height of sketches: there are none. */
+  public static final double NO_SKETCH = 0;
+
+  /** So high a sketch is where there is room, points. */
+  public static final double SKETCH = 250;
+
   private CrewCards() {}
 
-  /** The cards of a subject. */
+  /** The cards of a subject, without sketches. */
   public static Edition of(Subject subject, Sender sender) {
+    return of(subject, sender, List.of());
+  }
+
+  /** How many cards there are. */
+  public static int count(Subject subject) {
+    return new DigCards(subject).cards("h2").size();
+  }
+
+  /** The same with a sketch of the spot on each card, so high each, points. */
+  public static Edition of(Subject subject, Sender sender, List<Double> sketches) {
     Words words = subject.words();
     Head head = new Head(subject, sender);
     DigCards cards = new DigCards(subject);
@@ -28,6 +45,7 @@ public final class CrewCards {
               .add(Tag.of(i == 0 ? "h1" : "p", subject.book().site().name()).with("class", "site"))
               .addAll(head.place())
               .add(card.title())
+              .addAll(sketch(subject, card, i < sketches.size() ? sketches.get(i) : NO_SKETCH))
               .addAll(card.rest());
       head.signature().ifPresent(sheet::add);
       main.add(sheet);
@@ -43,5 +61,14 @@ public final class CrewCards {
         words.say("report.crew.title", new Argument.Text(subject.book().site().name())),
         words.word("report.crew.about"),
         main);
+  }
+
+  private static List<Tag> sketch(Subject subject, DigCards.Card card, double height) {
+    return card.target() == null || height <= NO_SKETCH
+        ? List.of()
+        : List.of(
+            Tag.of("div")
+                .with("class", "spot")
+                .add(DigSketch.draw(subject, card.target(), "sketch-" + card.id(), height)));
   }
 }

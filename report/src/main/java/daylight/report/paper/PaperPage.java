@@ -116,7 +116,9 @@ final class PaperPage {
     String[] view = svg.getAttribute("viewBox").split(" ", -1);
     double width = Double.parseDouble(view[2]);
     double height = Double.parseDouble(view[3]);
-    double room = Math.min(paper.height() / width, (paper.width() - BESIDE_DRAWING) / height);
+    boolean upright = svg.getAttribute("class").equals("sketch");
+    double room =
+        upright ? 1 : Math.min(paper.height() / width, (paper.width() - BESIDE_DRAWING) / height);
     double scale = Math.min(1, room);
     svg.setAttribute(
         "style",
@@ -124,7 +126,7 @@ final class PaperPage {
             .formatted(
                 Tag.number(width * scale),
                 Tag.number(height * scale),
-                Tag.number((paper.height() - width * scale) / 2)));
+                Tag.number(upright ? 0 : (paper.height() - width * scale) / 2)));
     svg.setAttribute("alt", text(svg, "title") + ". " + text(svg, "desc"));
   }
 

@@ -193,8 +193,9 @@ class PlanSheetsTest {
     List<String> words = LabelOverlaps.words(sheets.getFirst());
 
     assertThat(words).contains(subject.book().site().name() + ": key plan");
-    for (Part part : parts) {
-      assertThat(words).contains(Integer.toString(part.number()));
+    int every = parts.size() > 30 ? 5 : 1;
+    for (int i = 0; i < parts.size(); i += every) {
+      assertThat(words).contains(Integer.toString(i + 1));
     }
     assertThat(sheets.stream().flatMap(sheet -> sheet.value("data-bookmark").stream()))
         .containsExactlyElementsOf(
