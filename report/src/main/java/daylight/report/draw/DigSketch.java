@@ -21,8 +21,13 @@ import java.util.SortedMap;
  * depth was measured.
  */
 public final class DigSketch implements Canvas {
-  /** As wide as a card is on either paper, points. */
-  private static final double WIDTH = 516;
+  /** As wide as half a card is on either paper, points. */
+  private static final double WIDTH = 262;
+
+  /** What is shown keeps so far from the frame, points. */
+  private static final double MARGIN = 20;
+
+  private static final double BAR_PART = 34;
 
   private static final double FOOT_ROOM = 34;
   private static final double LINE = 10;
@@ -86,7 +91,12 @@ public final class DigSketch implements Canvas {
       extent.add(new PlanPoint(at.x() + AROUND, at.y() + AROUND));
     }
     PlanFrame fitting =
-        PlanFrame.of(extent, box, words.shown(), subject.plan(), target.box().bearing());
+        PlanFrame.of(
+            extent,
+            box.grown(PlanFrame.ROOM_FOR_LABELS - MARGIN),
+            words.shown(),
+            subject.plan(),
+            target.box().bearing());
     double largest = words.shown() == Shown.METRES ? LARGEST : 48;
     if (fitting.scale().n() >= largest) {
       return fitting;
@@ -118,7 +128,7 @@ public final class DigSketch implements Canvas {
     add(marks.settled());
     add(Pen.box(box, "none", Ink.DARK).with("stroke-width", 0.8));
     Box body = new Box(box.x(), box.y(), box.width(), height - 1);
-    PlanFoot.draw(this, body, frame, words);
+    PlanFoot.measure(this, body, frame, words, BAR_PART);
     told();
     return svg();
   }
@@ -207,6 +217,7 @@ public final class DigSketch implements Canvas {
 
   /** What the strokes cannot say. */
   private void told() {
+    notes.add(frame.scale().say(words) + " · " + PlanFoot.way(frame, words));
     notes.add(words.word("draw.sketch.signs"));
     for (ServiceFound one : new PlanServices(subject).unplaced()) {
       notes.add(words.say("draw.service.open", new Argument.Text(Captions.service(subject, one))));

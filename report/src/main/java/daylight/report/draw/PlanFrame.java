@@ -14,7 +14,8 @@ import java.util.List;
  * @param up bearing that points up on the sheet, radians clockwise from grid north
  */
 record PlanFrame(Scale scale, double up, double originX, double originY) {
-  private static final double ROOM_FOR_LABELS = 34;
+  /** What is shown keeps so far from the edge of a box, points. */
+  static final double ROOM_FOR_LABELS = 34;
 
   /** So many times larger it has to be drawn for north to be anywhere but up or left or right. */
   private static final double WORTH_TURNING = 1.2;

@@ -5,7 +5,9 @@ import daylight.report.draw.DigSketch;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The door for the cards of those who dig: one sheet for each place, which stands for itself. */
 public final class CrewCards {
@@ -13,7 +15,9 @@ public final class CrewCards {
   public static final double NO_SKETCH = 0;
 
   /** So high a sketch is where there is room, points. */
-  public static final double SKETCH = 250;
+  public static final double SKETCH = 300;
+
+  private static final Set<String> SHOWN = Set.of("part of-spot", "part of-depth");
 
   private CrewCards() {}
 
@@ -45,8 +49,7 @@ public final class CrewCards {
               .add(Tag.of(i == 0 ? "h1" : "p", subject.book().site().name()).with("class", "site"))
               .addAll(head.place())
               .add(card.title())
-              .addAll(sketch(subject, card, i < sketches.size() ? sketches.get(i) : NO_SKETCH))
-              .addAll(card.rest());
+              .addAll(rest(subject, card, i < sketches.size() ? sketches.get(i) : NO_SKETCH));
       head.signature().ifPresent(sheet::add);
       main.add(sheet);
     }
@@ -63,12 +66,25 @@ public final class CrewCards {
         main);
   }
 
-  private static List<Tag> sketch(Subject subject, DigCards.Card card, double height) {
-    return card.target() == null || height <= NO_SKETCH
-        ? List.of()
-        : List.of(
-            Tag.of("div")
-                .with("class", "spot")
-                .add(DigSketch.draw(subject, card.target(), "sketch-" + card.id(), height)));
+  /** What the sketch shows stands beside it. */
+  private static List<Tag> rest(Subject subject, DigCards.Card card, double height) {
+    if (card.target() == null || height <= NO_SKETCH) {
+      return card.rest();
+    }
+    Tag shown = Tag.of("div").with("class", "shown");
+    Tag sketch =
+        Tag.of("div")
+            .with("class", "sketched")
+            .add(DigSketch.draw(subject, card.target(), "sketch-" + card.id(), height));
+    List<Tag> rest = new ArrayList<>();
+    rest.add(Tag.of("div").with("class", "beside").add(shown, sketch));
+    for (Tag part : card.rest()) {
+      if (SHOWN.contains(part.value("class").orElse(""))) {
+        shown.add(part);
+      } else {
+        rest.add(part);
+      }
+    }
+    return rest;
   }
 }

@@ -32,9 +32,9 @@ public final class PaperReport {
   private static final int MOST = 8;
 
   /** A lower sketch shows nothing at a glance. */
-  private static final double LEAST_SKETCH = 130;
+  private static final double LEAST_SKETCH = 160;
 
-  private static final double SKETCH_STEP = 30;
+  private static final double SKETCH_STEP = 20;
 
   static {
     XRLog.setLoggerImpl(new Quiet());
