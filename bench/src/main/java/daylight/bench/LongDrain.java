@@ -23,6 +23,15 @@ final class LongDrain {
 
   /** A whole book, evenly filled. */
   static String book(double metres, int locates, int findings) {
+    return book(metres, locates, findings, 0);
+  }
+
+  /**
+   * The same with a photograph for each of the first findings.
+   *
+   * @param photographs whose files are {@link #photograph}
+   */
+  static String book(double metres, int locates, int findings, int photographs) {
     StringBuilder yaml = new StringBuilder(80_000);
     yaml.append(
         """
@@ -73,10 +82,29 @@ final class LongDrain {
     for (int i = 0; i < findings; i++) {
       double at = 0.5 + (metres - 1) * i / findings;
       String kind = KINDS[i % KINDS.length];
+      String stills = i < photographs ? String.format(Locale.ROOT, ", stills: [B%d]", i + 1) : "";
       yaml.append(
           String.format(
-              Locale.ROOT, "    - {label: F%d, cable: %.2f, %s, clock: 5-7}%n", i + 1, at, kind));
+              Locale.ROOT,
+              "    - {label: F%d, cable: %.2f, %s, clock: 5-7%s}%n",
+              i + 1,
+              at,
+              kind,
+              stills));
+    }
+    if (photographs > 0) {
+      yaml.append("  media:\n");
+    }
+    for (int i = 0; i < photographs; i++) {
+      yaml.append(
+          String.format(
+              Locale.ROOT, "    - {label: B%d, kind: photo, file: %s}%n", i + 1, photograph(i)));
     }
     return yaml.toString();
+  }
+
+  /** The name of a photograph's file beside the book. */
+  static String photograph(int index) {
+    return "photograph-" + (index + 1) + ".jpg";
   }
 }

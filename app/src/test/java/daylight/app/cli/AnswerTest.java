@@ -32,7 +32,7 @@ class AnswerTest {
     assertThat(said.code()).isEqualTo(ExitCode.DONE);
     assertThat(said.err()).isEmpty();
     assertThat(said.out()).contains("Where does it run?").contains(out().toString());
-    assertThat(Books.below(out())).hasSize(11);
+    assertThat(Books.below(out())).hasSize(27);
   }
 
   @Test
@@ -76,7 +76,7 @@ class AnswerTest {
     assertThat(reply.path("schema").asText()).isEqualTo("daylight-reply");
     assertThat(reply.path("version").asInt()).isEqualTo(1);
     assertThat(reply.path("outcome").asText()).isEqualTo("answered");
-    assertThat(reply.path("files")).hasSize(10);
+    assertThat(reply.path("files")).hasSize(26);
     assertThat(reply.path("lines").path(0).path("answers")).hasSize(7);
   }
 

@@ -31,9 +31,21 @@ final class Dxf {
 
   private static final String NOTES = "NOTICE";
 
+  /** What keeps its place where texts are many; what a dig may hang on comes first. */
+  private static final List<Layer> FIRST =
+      List.of(
+          Layer.DIG_BOX,
+          Layer.SERVICE,
+          Layer.NODE,
+          Layer.LANDMARK,
+          Layer.FINDING,
+          Layer.LOCATE,
+          Layer.REACH);
+
   private final Atlas atlas;
   private final boolean feet;
   private final Groups groups;
+  private final Lettering lettering = new Lettering(LETTERS);
 
   private Dxf(Atlas atlas) {
     this.atlas = atlas;
@@ -57,6 +69,13 @@ final class Dxf {
     for (Layer layer : Layer.values()) {
       atlas.of(layer).forEach(row -> entity(layer, row));
     }
+    for (Row station : atlas.of(Layer.STATION)) {
+      if (station.shape() instanceof Shape.Dot dot) {
+        lettering.leave(dot.at());
+      }
+    }
+    FIRST.forEach(layer -> atlas.of(layer).forEach(row -> label(layer, row)));
+    lettering.placed().forEach(this::written);
     sheetNotes(extent, notes);
     groups.put(0, "ENDSEC").put(0, "EOF");
   }
@@ -126,7 +145,6 @@ final class Dxf {
         }
       }
     }
-    label(name + "_TEXT", layer, row, shape);
   }
 
   private void polyline(
@@ -159,10 +177,21 @@ final class Dxf {
   }
 
   /** What is written beside it; stations and ties would only crowd the sheet. */
-  private void label(String name, Layer layer, Row row, Shape shape) {
+  private void label(Layer layer, Row row) {
+    Shape shape = row.shape();
     String text = Labels.of(atlas, layer, row);
-    if (!text.isEmpty()) {
-      text(name, Labels.at(shape, LETTERS), text);
+    if (shape != null && !text.isEmpty()) {
+      lettering.add(name(layer, row) + "_TEXT", Labels.beside(shape), text);
+    }
+  }
+
+  private void written(Lettering.Placed one) {
+    text(one.layer(), one.at(), one.text());
+    if (one.led()) {
+      groups
+          .entity("LINE", one.layer())
+          .point(10, one.thing(), null)
+          .point(11, new PlanPoint(one.at().x(), one.at().y() + LETTERS / 2), null);
     }
   }
 
@@ -176,10 +205,11 @@ final class Dxf {
 
   /** Below the drawing, the first at the top. */
   private void sheetNotes(Extent extent, List<String> notes) {
+    double top = lettering.lowest(extent.least().y());
     double down = 4 * LETTERS;
     for (String note : notes) {
       for (String line : DrawingText.lines(note)) {
-        text(NOTES, new PlanPoint(extent.least().x(), extent.least().y() - down), line);
+        text(NOTES, new PlanPoint(extent.least().x(), top - down), line);
         down += 1.7 * LETTERS;
       }
       down += 0.8 * LETTERS;

@@ -35,15 +35,13 @@ final class Labels {
     return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
   }
 
-  /** Above and to the right of a point, of the middle of a way, or of an area's upper corner. */
-  static PlanPoint at(Shape shape, double letters) {
-    PlanPoint at =
-        switch (shape) {
-          case Shape.Dot dot -> dot.at();
-          case Shape.Way(List<PlanPoint> points, var _) -> middle(points);
-          case Shape.Area(List<List<PlanPoint>> rings) -> upper(rings.getFirst());
-        };
-    return new PlanPoint(at.x() + letters, at.y() + 0.6 * letters);
+  /** At a point, the middle of a way, or an area's upper corner. */
+  static PlanPoint beside(Shape shape) {
+    return switch (shape) {
+      case Shape.Dot dot -> dot.at();
+      case Shape.Way(List<PlanPoint> points, var _) -> middle(points);
+      case Shape.Area(List<List<PlanPoint>> rings) -> upper(rings.getFirst());
+    };
   }
 
   private static PlanPoint middle(List<PlanPoint> points) {

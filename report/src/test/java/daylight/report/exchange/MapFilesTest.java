@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import daylight.line.measure.Shown;
 import daylight.report.data.LineFile;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typed;
@@ -362,6 +363,42 @@ class MapFilesTest {
       }
     }
     assertThat(drawing.lines().mapToInt(String::length).max().orElse(0)).isLessThan(256);
+  }
+
+  /** Where a text begins and ends, a letter as wide as most typefaces of drawings have it. */
+  private record Lettered(String text, double left, double right, double low) {
+    private static final double HIGH = 0.22;
+
+    boolean hits(Lettered other) {
+      return left < other.right
+          && other.left < right
+          && Math.abs(low - other.low) < 1.2 * HIGH - 1e-6;
+    }
+  }
+
+  /** As GDAL reads the texts of the drawing. */
+  @ParameterizedTest
+  @MethodSource("corpus")
+  void noTextOfTheDrawingLiesOnAnother(Path book) throws IOException {
+    Subject subject = Typed.of(Files.readString(book));
+    written(subject);
+    double unit = subject.words().shown() == Shown.METRES ? 1 : 0.3048;
+    List<Lettered> texts = new ArrayList<>();
+    for (JsonNode one : Outside.features(map("site.dxf"), "entities")) {
+      String text = one.path("properties").path("Text").asText("");
+      if (!text.isEmpty()) {
+        double left = one.path("geometry").path("coordinates").get(0).asDouble() * unit;
+        double low = one.path("geometry").path("coordinates").get(1).asDouble() * unit;
+        texts.add(new Lettered(text, left, left + 0.8 * Lettered.HIGH * text.length(), low));
+      }
+    }
+
+    assertThat(texts).isNotEmpty();
+    for (int i = 0; i < texts.size(); i++) {
+      for (Lettered other : texts.subList(i + 1, texts.size())) {
+        assertThat(texts.get(i).hits(other)).as("%s on %s", texts.get(i), other).isFalse();
+      }
+    }
   }
 
   /** What nobody measured is nowhere a number, and is said. */
