@@ -103,8 +103,7 @@ class FirstPageTest {
       Subject subject = answered.handout().subject();
       List<DigPlace> digs =
           subject.answers().digs().stream().filter(dig -> !dig.cleaned()).toList();
-      byte[] pdf =
-          PaperReport.crew(subject, Sender.NOBODY, answered.handout().paper());
+      byte[] pdf = PaperReport.crew(subject, Sender.NOBODY, answered.handout().paper());
       try (PDDocument paper = Loader.loadPDF(pdf)) {
         assertThat(paper.getNumberOfPages()).isEqualTo(Math.max(1, digs.size()));
         for (int page = 1; page <= digs.size(); page++) {
