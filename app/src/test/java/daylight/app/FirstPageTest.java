@@ -8,7 +8,6 @@ import daylight.line.dig.DigTicket;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Shown;
 import daylight.report.draw.Subject;
-import daylight.report.page.CrewCards;
 import daylight.report.page.Sender;
 import daylight.report.page.ShortReport;
 import daylight.report.paper.PaperReport;
@@ -104,8 +103,7 @@ class FirstPageTest {
       Subject subject = answered.handout().subject();
       List<DigPlace> digs =
           subject.answers().digs().stream().filter(dig -> !dig.cleaned()).toList();
-      byte[] pdf =
-          PaperReport.write(CrewCards.of(subject, Sender.NOBODY), answered.handout().paper());
+      byte[] pdf = PaperReport.crew(subject, Sender.NOBODY, answered.handout().paper());
       try (PDDocument paper = Loader.loadPDF(pdf)) {
         assertThat(paper.getNumberOfPages()).isEqualTo(Math.max(1, digs.size()));
         for (int page = 1; page <= digs.size(); page++) {

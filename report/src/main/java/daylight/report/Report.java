@@ -10,7 +10,6 @@ import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
 import daylight.report.exchange.MapFiles;
 import daylight.report.markup.Tag;
-import daylight.report.page.CrewCards;
 import daylight.report.page.OwnersReport;
 import daylight.report.page.Sender;
 import daylight.report.paper.PaperReport;
@@ -34,7 +33,7 @@ public final class Report {
     files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
     files.put("report.pdf", PaperReport.write(report.edition(), handout.paper()));
     files.put("report-short.pdf", PaperReport.brief(subject, sender, handout.paper()));
-    files.put("crew-cards.pdf", PaperReport.write(CrewCards.of(subject, sender), handout.paper()));
+    files.put("crew-cards.pdf", PaperReport.crew(subject, sender, handout.paper()));
     files.put("answers.json", AnswersFile.write(subject));
     handout.shots().stills().forEach(still -> files.put(still.file(), still.picture().jpeg()));
     handout.shots().photos().forEach(photo -> files.put(photo.file(), photo.picture().jpeg()));

@@ -29,6 +29,8 @@ final class Legend {
   enum Entry {
     LINE,
     LINE_UNKNOWN,
+    LINE_WHOLE,
+    SHEET,
     SEEN_CLEAR,
     SEEN_POOR,
     SEEN_BLIND,
@@ -150,6 +152,8 @@ final class Legend {
               .add(Pen.path("M-2.5 -4.5L2.5 0L-2.5 4.5", Ink.DARK, 1.4));
       case LINE_UNKNOWN ->
           Pen.path("M-9 0H9", Ink.DRAIN, SeenStroke.STROKE).with("stroke-dasharray", "7 6");
+      case LINE_WHOLE -> Pen.path("M-9 0H9", Ink.DRAIN, SeenStroke.STROKE);
+      case SHEET -> Pen.path("M-9 -4H9V4H-9Z", Ink.SOFT, 0.9).with("stroke-dasharray", "6 3");
       case SEEN_CLEAR -> SeenStroke.sign(Sight.Seen.CLEAR);
       case SEEN_POOR -> SeenStroke.sign(Sight.Seen.POOR);
       case SEEN_BLIND -> SeenStroke.sign(Sight.Seen.BLIND);

@@ -30,25 +30,29 @@ final class PlanCourse {
   static final double TICK = 2.1;
 
   private final Subject subject;
-  private final Sheet sheet;
+  private final Canvas sheet;
   private final PlanFrame frame;
+  private final Window window;
   private final Labeller labeller;
   private final Legend legend;
 
-  PlanCourse(Subject subject, Sheet sheet, PlanFrame frame, Labeller labeller, Legend legend) {
+  PlanCourse(
+      Subject subject,
+      Canvas sheet,
+      PlanFrame frame,
+      Window window,
+      Labeller labeller,
+      Legend legend) {
     this.subject = subject;
     this.sheet = sheet;
     this.frame = frame;
+    this.window = window;
     this.labeller = labeller;
     this.legend = legend;
   }
 
   void draw() {
-    sheet.define(Pen.stripes(sheet.unique("band"), Ink.DRAIN, 35, 6));
-    List<Run> found =
-        subject.line().runs().stream().filter(run -> !run.stations().isEmpty()).toList();
-    found.forEach(this::band);
-    found.forEach(this::stroke);
+    pipes();
     new PlanOthers(subject, sheet, legend, labeller, this::at).findings();
     for (PlacedFinding placed : findings()) {
       if (placed.to() != null) {
@@ -56,6 +60,15 @@ final class PlanCourse {
       }
       tick(placed);
     }
+  }
+
+  /** The pipes with their bands, without what was seen at a place in them. */
+  void pipes() {
+    sheet.define(Pen.stripes(sheet.unique("band"), Ink.DRAIN, 35, 6));
+    List<Run> found =
+        subject.line().runs().stream().filter(run -> !run.stations().isEmpty()).toList();
+    found.forEach(this::band);
+    found.forEach(this::stroke);
   }
 
   private void band(Run run) {
@@ -68,7 +81,11 @@ final class PlanCourse {
     }
     Collections.reverse(right);
     left.addAll(right);
-    String d = Pen.through(left, true);
+    List<Point> shown = window.area(left);
+    if (shown.size() < 3) {
+      return;
+    }
+    String d = Pen.through(shown, true);
     sheet.add(Pen.filled(d, Ink.DRAIN).with("fill-opacity", 0.13));
     sheet.add(Pen.filled(d, "url(#" + sheet.unique("band") + ")").with("fill-opacity", 0.8));
     legend.use(Legend.Entry.BAND);
@@ -86,15 +103,23 @@ final class PlanCourse {
 
   private void stroke(Run run) {
     List<Station> stations = thinned(run);
-    List<Point> path = stations.stream().map(station -> frame.at(station.spot())).toList();
+    List<List<Point>> paths =
+        window.pieces(stations.stream().map(station -> frame.at(station.spot())).toList());
+    if (paths.isEmpty()) {
+      return;
+    }
     boolean known = !(run.reach().water() instanceof Reach.Water.Unknown);
     Tag group = Tag.of("g").with("data-place", run.reach().label());
-    Tag stroke = Pen.path(Pen.through(path, false), Ink.DRAIN, SeenStroke.STROKE);
-    group.add(known ? stroke : stroke.with("stroke-dasharray", "7 6"));
+    for (List<Point> path : paths) {
+      Tag stroke = Pen.path(Pen.through(path, false), Ink.DRAIN, SeenStroke.STROKE);
+      group.add(known ? stroke : stroke.with("stroke-dasharray", "7 6"));
+    }
     coverage(group, run);
-    Pen.strokes(path).forEach(labeller::wall);
-    if (known) {
-      arrows(group, path);
+    for (List<Point> path : paths) {
+      Pen.strokes(path).forEach(labeller::wall);
+      if (known) {
+        arrows(group, path);
+      }
     }
     sheet.add(group);
     legend.use(known ? Legend.Entry.LINE : Legend.Entry.LINE_UNKNOWN);
@@ -113,8 +138,10 @@ final class PlanCourse {
         }
       }
       path.add(frame.at(Between.spot(run, sight.to())));
-      group.add(SeenStroke.core(sight.seen(), Pen.through(path, false)));
-      legend.use(SeenStroke.entry(sight.seen()));
+      for (List<Point> piece : window.pieces(path)) {
+        group.add(SeenStroke.core(sight.seen(), Pen.through(piece, false)));
+        legend.use(SeenStroke.entry(sight.seen()));
+      }
     }
   }
 
@@ -150,12 +177,12 @@ final class PlanCourse {
         }
       }
     }
-    if (side.size() > 1) {
+    for (List<Point> piece : side.size() > 1 ? window.pieces(side) : List.<List<Point>>of()) {
       boolean water = Symbols.known(subject.symbol(placed.finding().kind())).equals("water");
       legend.use(water ? Legend.Entry.STRETCH_WATER : Legend.Entry.STRETCH);
-      Tag stroke = stretchStroke(Pen.through(side, false), water);
+      Tag stroke = stretchStroke(Pen.through(piece, false), water);
       sheet.add(Pen.at(placed.from()).add(stroke));
-      Pen.strokes(side).forEach(labeller::avoid);
+      Pen.strokes(piece).forEach(labeller::avoid);
     }
   }
 
@@ -177,7 +204,7 @@ final class PlanCourse {
       Subject subject,
       PlacedFinding placed,
       Point at,
-      Sheet sheet,
+      Canvas sheet,
       Labeller labels,
       Legend legend) {
     boolean stop = Captions.isStop(subject, placed);
@@ -207,13 +234,14 @@ final class PlanCourse {
     return kept;
   }
 
-  /** Where a place lies on the sheet; null where its reach was not found. */
+  /** Where a place lies on the sheet; null where its reach was not found, or off the sheet. */
   @Nullable Point at(Place place) {
     return subject
         .line()
         .findRun(place.reach())
         .filter(run -> !run.stations().isEmpty())
         .map(run -> frame.at(Between.spot(run, place.distance())))
+        .filter(window::holds)
         .orElse(null);
   }
 
@@ -262,6 +290,7 @@ final class PlanCourse {
         }
       }
     }
+    nodes.values().removeIf(at -> !window.holds(at));
     return nodes;
   }
 

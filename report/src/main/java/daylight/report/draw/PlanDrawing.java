@@ -11,6 +11,7 @@ import daylight.line.measure.Argument;
 import daylight.line.survey.Adjusted;
 import daylight.line.survey.ErrorEllipse;
 import daylight.line.survey.PlanPoint;
+import daylight.report.cut.Part;
 import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
@@ -23,6 +24,12 @@ import org.jspecify.annotations.Nullable;
 public final class PlanDrawing {
   private static final double FOOT_ROOM = 34;
 
+  /** Strokes end so far from the frame of a sheet. */
+  private static final double EDGE = 2;
+
+  /** An ellipse that a frame cuts is drawn from so many points. */
+  private static final int ROUND = 72;
+
   /** So far along its first reach a line is named. */
   private static final double LINE_NAMED = 0.1;
 
@@ -31,35 +38,71 @@ public final class PlanDrawing {
   private final Sheet sheet;
   private final SortedMap<String, PlanPoint> points;
   private final PlanFrame frame;
+  private final Window window;
   private final Labeller labeller;
   private final Marks marks;
   private final PlanServices services;
   private final PlanCourse course;
   private final Legend legend;
   private final Route route;
+  private final @Nullable Part part;
 
-  private PlanDrawing(Subject subject) {
+  /**
+   * A plan.
+   *
+   * @param part that it shows; null for the whole
+   */
+  private PlanDrawing(Subject subject, Sheet sheet, PlanFrame frame, @Nullable Part part) {
     this.subject = subject;
     this.words = subject.words();
     this.route = subject.route();
-    this.sheet =
-        new Sheet(
-            "plan",
-            subject,
-            Sheet.HIGHEST,
-            words.say("draw.plan.title", new Argument.Text(subject.book().site().name())),
-            words.word("draw.plan.desc"));
+    this.sheet = sheet;
     this.points = shownPoints(subject);
-    Box body = sheet.body();
-    Box box = new Box(body.x(), body.y(), body.width(), body.height() - FOOT_ROOM);
     this.services = new PlanServices(subject);
-    List<PlanPoint> extent = extent(subject, points);
-    extent.addAll(services.points());
-    this.frame = PlanFrame.of(extent, box, words.shown(), subject.plan(), PlanFrame.bearing(route));
-    this.labeller = new Labeller(box);
+    this.frame = frame;
+    this.part = part;
+    Box box = box(sheet);
+    this.window = part == null ? Window.ALL : new Window(box.grown(-EDGE));
+    this.labeller = new Labeller(part == null ? box : box.grown(-EDGE));
     this.legend = new Legend(words);
     this.marks = new Marks(labeller, legend);
-    this.course = new PlanCourse(subject, sheet, frame, labeller, legend);
+    this.course = new PlanCourse(subject, sheet, frame, window, labeller, legend);
+  }
+
+  private static PlanDrawing whole(Subject subject) {
+    return new PlanDrawing(subject, sheet(subject), frame(subject), null);
+  }
+
+  private static Sheet sheet(Subject subject) {
+    Words words = subject.words();
+    return sheet(
+        subject,
+        "plan",
+        words.say("draw.plan.title", new Argument.Text(subject.book().site().name())),
+        words.word("draw.plan.desc"));
+  }
+
+  /** A sheet for a plan, under a title. */
+  static Sheet sheet(Subject subject, String id, String title, String desc) {
+    return new Sheet(id, subject, Sheet.HIGHEST, title, desc);
+  }
+
+  /** Where on it the ground is drawn. */
+  static Box box(Sheet sheet) {
+    Box body = sheet.body();
+    return new Box(body.x(), body.y(), body.width(), body.height() - FOOT_ROOM);
+  }
+
+  /** How the whole of a site lies on one sheet. */
+  static PlanFrame frame(Subject subject) {
+    List<PlanPoint> extent = extent(subject, shownPoints(subject));
+    extent.addAll(new PlanServices(subject).points());
+    return PlanFrame.of(
+        extent,
+        box(sheet(subject)),
+        subject.words().shown(),
+        subject.plan(),
+        PlanFrame.bearing(subject.route()));
   }
 
   /** The line from above, with all that it has to say on one sheet. */
@@ -69,27 +112,41 @@ public final class PlanDrawing {
 
   /** The same, and where a place lies on it. */
   public static Drawn drawn(Subject subject) {
-    PlanDrawing plan = new PlanDrawing(subject);
+    PlanDrawing plan = whole(subject);
     return new Drawn(plan.made().finished(), plan.course::spot);
   }
 
   /** The same on a sheet of paper, with as many behind it as its numbers take. */
   public static List<Tag> sheets(Subject subject) {
-    return new PlanDrawing(subject).made().sheets();
+    return whole(subject).made().sheets();
+  }
+
+  /** A part of the plan drawn on its sheet. */
+  static Sheet part(Subject subject, Sheet sheet, PlanFrame frame, Part part) {
+    return new PlanDrawing(subject, sheet, frame, part).made();
   }
 
   /** The same sheets of paper, and where a place lies on each. */
   public static List<Drawn> drawnSheets(Subject subject) {
-    PlanDrawing plan = new PlanDrawing(subject);
+    PlanDrawing plan = whole(subject);
     return Drawn.first(plan.made().sheets(), plan.course::spot);
   }
 
   private Sheet made() {
     boundaries();
-    services.draw(sheet, frame, labeller, legend);
+    services.draw(sheet, frame, window, labeller, legend);
     ellipses();
     course.draw();
-    signs();
+    if (part == null) {
+      signs();
+    } else {
+      Box box = box(sheet);
+      sheet.add(Pen.box(box, "none", Ink.SOFT).with("stroke-width", 0.8));
+      MatchLines lines = new MatchLines(subject, frame, box);
+      List<MatchLines.Match> matches = lines.draw(part.matches(), sheet, labeller);
+      signs();
+      lines.labels(matches, sheet, labeller);
+    }
     labels();
     sheet.add(marks.settled());
     PlanFoot.draw(sheet, frame, words);
@@ -98,7 +155,7 @@ public final class PlanDrawing {
   }
 
   /** Landmarks, and spots found from the ground; what no drawing names is left out. */
-  private static SortedMap<String, PlanPoint> shownPoints(Subject subject) {
+  static SortedMap<String, PlanPoint> shownPoints(Subject subject) {
     SortedMap<String, PlanPoint> shown = new TreeMap<>();
     SortedMap<String, PlanPoint> all = subject.points();
     for (Landmark landmark : subject.book().site().landmarks()) {
@@ -125,30 +182,36 @@ public final class PlanDrawing {
 
   private void boundaries() {
     for (Boundary boundary : subject.book().site().boundaries()) {
-      List<Point> path = path(boundary);
-      if (path.size() < 2) {
-        continue;
+      for (List<Point> path : pieces(boundary)) {
+        boolean wall = boundary.kind() == Boundary.Kind.FOUNDATION;
+        Tag stroke = Pen.path(Pen.through(path, false), Ink.SOFT, wall ? 2.6 : 1.1);
+        if (!wall) {
+          stroke.with(
+              "stroke-dasharray", boundary.kind() == Boundary.Kind.WATER ? "2 3" : "9 3 2 3");
+        }
+        sheet.add(stroke);
+        Pen.strokes(path).forEach(labeller::avoid);
       }
-      boolean wall = boundary.kind() == Boundary.Kind.FOUNDATION;
-      Tag stroke = Pen.path(Pen.through(path, false), Ink.SOFT, wall ? 2.6 : 1.1);
-      if (!wall) {
-        stroke.with("stroke-dasharray", boundary.kind() == Boundary.Kind.WATER ? "2 3" : "9 3 2 3");
-      }
-      sheet.add(stroke);
-      Pen.strokes(path).forEach(labeller::avoid);
     }
   }
 
   private void boundaryLabels() {
     for (Boundary boundary : subject.book().site().boundaries()) {
-      List<Point> path = path(boundary);
-      if (path.size() > 1) {
+      List<List<Point>> pieces = pieces(boundary);
+      if (!pieces.isEmpty()) {
+        List<Point> path = pieces.getFirst();
         Point a = path.getFirst();
         Point b = path.get(1);
         Point middle = new Point(a.x() + 0.3 * (b.x() - a.x()), a.y() + 0.3 * (b.y() - a.y()));
         marks.write(Tag.of("g"), middle, 1, null, words.name(boundary.kind()), false, Marks.LITTLE);
       }
     }
+  }
+
+  /** What is shown of a boundary. */
+  private List<List<Point>> pieces(Boundary boundary) {
+    List<Point> path = path(boundary);
+    return path.size() > 1 ? window.pieces(path) : List.of();
   }
 
   private List<Point> path(Boundary boundary) {
@@ -174,12 +237,33 @@ public final class PlanDrawing {
       if (adjusted.points().containsKey(fit.entry().label())) {
         ErrorEllipse ellipse = adjusted.ellipse(fit.entry().label(), 0.95);
         Point at = frame.at(adjusted.point(fit.entry().label()));
-        if (frame.length(ellipse.semiMajor()) > 2) {
-          sheet.add(ellipse(at, ellipse));
+        if (frame.length(ellipse.semiMajor()) > 2 && window.holds(at)) {
+          (part == null ? List.of(ellipse(at, ellipse)) : cut(at, ellipse)).forEach(sheet::add);
           legend.use(Legend.Entry.ELLIPSE);
         }
       }
     }
+  }
+
+  /** As much of it as the sheet shows. */
+  private List<Tag> cut(Point at, ErrorEllipse ellipse) {
+    double turn = StrictMath.toRadians(frame.turn(ellipse.azimuth()));
+    List<Point> round = new ArrayList<>();
+    for (int i = 0; i <= ROUND; i++) {
+      double t = 2 * Math.PI * i / ROUND;
+      double a = frame.length(ellipse.semiMajor()) * StrictMath.cos(t);
+      double b = frame.length(ellipse.semiMinor()) * StrictMath.sin(t);
+      round.add(
+          new Point(
+              at.x() + a * StrictMath.cos(turn) - b * StrictMath.sin(turn),
+              at.y() + a * StrictMath.sin(turn) + b * StrictMath.cos(turn)));
+    }
+    return window.pieces(round).stream()
+        .map(
+            piece ->
+                Pen.path(Pen.through(piece, false), Ink.SOFT, 0.9)
+                    .with("stroke-dasharray", "2 1.5"))
+        .toList();
   }
 
   private Tag ellipse(Point at, ErrorEllipse ellipse) {
@@ -200,7 +284,7 @@ public final class PlanDrawing {
   /** First every sign, so that no label is set where a later sign would come. */
   private void signs() {
     for (Landmark landmark : subject.book().site().landmarks()) {
-      if (points.containsKey(landmark.label())) {
+      if (isShown(landmark)) {
         Point at = point(landmark.label());
         sheet.add(Symbols.landmark(landmark.kind(), at.x(), at.y()));
         labeller.keepClear(Box.around(at.x(), at.y(), 4));
@@ -209,7 +293,7 @@ public final class PlanDrawing {
     }
     course.nodes().forEach((label, at) -> node(label, at));
     for (LocateFit fit : subject.line().locates()) {
-      if (fit.spot() != null) {
+      if (fit.spot() != null && window.holds(frame.at(fit.spot()))) {
         Point at = frame.at(fit.spot());
         sheet.add(Located.drawn(subject, fit, at, legend));
         labeller.keepClear(Box.around(at.x(), at.y(), 5.5));
@@ -218,32 +302,36 @@ public final class PlanDrawing {
   }
 
   private void node(String label, Point at) {
-    Node.Kind kind = kind(label);
+    Node.Kind kind = subject.kind(label);
     sheet.add(Symbols.node(kind, at.x(), at.y()));
     labeller.keepClear(Box.around(at.x(), at.y(), 5.5));
     legend.use(kind);
   }
 
-  private Node.Kind kind(String label) {
-    return subject.book().site().findNode(label).map(Node::kind).orElse(Node.Kind.END);
+  private boolean isShown(Landmark landmark) {
+    return points.containsKey(landmark.label()) && window.holds(point(landmark.label()));
   }
 
   private void labels() {
     lines();
-    services.labels(frame, marks);
+    services.labels(frame, window, marks);
     course
         .nodes()
         .forEach(
             (label, at) -> marks.write(Tag.of("g"), at, 5.5, Captions.node(subject, label), true));
     for (LocateFit fit : subject.line().locates()) {
-      if (fit.spot() != null) {
+      if (fit.spot() != null && window.holds(frame.at(fit.spot()))) {
         marks.write(
             Pen.at(fit.place()), frame.at(fit.spot()), 5.5, Located.label(subject, fit), false);
       }
     }
     course.findings().forEach(this::finding);
     points.forEach(
-        (label, at) -> marks.write(Tag.of("g"), frame.at(at), 4, null, label, false, Marks.LITTLE));
+        (label, at) -> {
+          if (window.holds(frame.at(at))) {
+            marks.write(Tag.of("g"), frame.at(at), 4, null, label, false, Marks.LITTLE);
+          }
+        });
     boundaryLabels();
   }
 
@@ -279,20 +367,24 @@ public final class PlanDrawing {
     sheet.sideHeading(words.word("draw.legend"));
     sheet.side(legend.signs());
     services.notes(sheet);
-    new SideNotes(subject).grades(sheet);
+    if (part == null) {
+      new SideNotes(subject).grades(sheet);
+    }
     sheet.key(words, marks);
-    if (!points.isEmpty()) {
+    if (subject.book().site().landmarks().stream().anyMatch(this::isShown)) {
       sheet.sideHeading(words.word("draw.landmarks"));
       List<String> heads = new ArrayList<>();
       List<String> texts = new ArrayList<>();
       for (Landmark landmark : subject.book().site().landmarks()) {
-        if (points.containsKey(landmark.label())) {
+        if (isShown(landmark)) {
           heads.add(landmark.label());
           texts.add(landmark.what() == null ? words.name(landmark.kind()) : landmark.what());
         }
       }
       sheet.sideList(heads, texts);
     }
-    course.missing().forEach(sheet::note);
+    if (part == null) {
+      course.missing().forEach(sheet::note);
+    }
   }
 }

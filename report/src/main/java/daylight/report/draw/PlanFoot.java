@@ -6,27 +6,44 @@ import daylight.report.words.Words;
 
 /** Scale bar, scale and north arrow along the foot of the plan. */
 final class PlanFoot {
+  private static final double PART = 60;
+
   private PlanFoot() {}
 
   static void draw(Sheet sheet, PlanFrame frame, Words words) {
     Box body = sheet.body();
-    double y = body.bottom() - 16;
-    double right = bar(sheet, frame, words, body.x() + 30, y);
-    String way = frame.isNorthUp() ? "draw.north_up" : "draw.turned";
+    double right = measure(sheet, body, frame, words, PART);
     double x = right + 40;
+    double y = body.bottom() - 16;
     sheet.add(Pen.text(x, y - 1, frame.scale().say(words), 8, false, Ink.DARK));
-    sheet.add(Pen.text(x, y + 10, words.word(way), 8, false, Ink.DARK));
-    north(sheet, frame, words, body.x() + 10, y - 2);
+    sheet.add(Pen.text(x, y + 10, way(frame, words), 8, false, Ink.DARK));
   }
 
-  private static double bar(Sheet sheet, PlanFrame frame, Words words, double left, double y) {
+  /** Which way up the drawing lies. */
+  static String way(PlanFrame frame, Words words) {
+    return words.word(frame.isNorthUp() ? "draw.north_up" : "draw.turned");
+  }
+
+  /**
+   * Only the bar and the arrow, along the foot of a box; where the bar ends.
+   *
+   * @param part the longest that a quarter of the bar may be, points
+   */
+  static double measure(Canvas sheet, Box body, PlanFrame frame, Words words, double part) {
+    double y = body.bottom() - 16;
+    north(sheet, frame, words, body.x() + 10, y - 2);
+    return bar(sheet, frame, words, body.x() + 30, y, part);
+  }
+
+  private static double bar(
+      Canvas sheet, PlanFrame frame, Words words, double left, double y, double part) {
     Shown shown = words.shown();
     double x = left + 26;
-    double step = AxisUnit.length(shown).step(60 / frame.scale().pointsPerMetre());
+    double step = AxisUnit.length(shown).step(part / frame.scale().pointsPerMetre());
     for (int i = 0; i < 4; i++) {
-      Box part = new Box(x + i * frame.length(step), y - 3, frame.length(step), 5);
+      Box quarter = new Box(x + i * frame.length(step), y - 3, frame.length(step), 5);
       sheet.add(
-          Pen.box(part, i % 2 == 0 ? Ink.DARK : Ink.PAPER, Ink.DARK).with("stroke-width", 0.8));
+          Pen.box(quarter, i % 2 == 0 ? Ink.DARK : Ink.PAPER, Ink.DARK).with("stroke-width", 0.8));
     }
     for (int i = 0; i <= 4; i += 2) {
       String text = AxisUnit.length(shown).tick(i * step, words);
@@ -37,7 +54,7 @@ final class PlanFoot {
   }
 
   /** The grid is the site's own, so the arrow says "grid". */
-  private static void north(Sheet sheet, PlanFrame frame, Words words, double x, double y) {
+  private static void north(Canvas sheet, PlanFrame frame, Words words, double x, double y) {
     double turn = frame.turn(0) + 90;
     sheet.add(
         Tag.of("g")

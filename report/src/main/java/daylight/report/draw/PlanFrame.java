@@ -5,6 +5,7 @@ import daylight.line.course.Run;
 import daylight.line.course.Station;
 import daylight.line.measure.Shown;
 import daylight.line.survey.PlanPoint;
+import daylight.report.cut.Axis;
 import java.util.List;
 
 /**
@@ -13,7 +14,8 @@ import java.util.List;
  * @param up bearing that points up on the sheet, radians clockwise from grid north
  */
 record PlanFrame(Scale scale, double up, double originX, double originY) {
-  private static final double ROOM_FOR_LABELS = 34;
+  /** What is shown keeps so far from the edge of a box, points. */
+  static final double ROOM_FOR_LABELS = 34;
 
   /** So many times larger it has to be drawn for north to be anywhere but up or left or right. */
   private static final double WORTH_TURNING = 1.2;
@@ -64,29 +66,14 @@ record PlanFrame(Scale scale, double up, double originX, double originY) {
    * lie closest, pointing the way the water goes. East where nothing is known of it.
    */
   static double bearing(Route route) {
-    List<PlanPoint> spots =
-        route.runs().stream().map(Run::stations).flatMap(List::stream).map(Station::spot).toList();
-    if (spots.size() < 2) {
-      return Math.PI / 2;
-    }
-    double x = spots.stream().mapToDouble(PlanPoint::x).average().orElse(0);
-    double y = spots.stream().mapToDouble(PlanPoint::y).average().orElse(0);
-    double xx = 0;
-    double xy = 0;
-    double yy = 0;
-    for (PlanPoint spot : spots) {
-      xx += (spot.x() - x) * (spot.x() - x);
-      xy += (spot.x() - x) * (spot.y() - y);
-      yy += (spot.y() - y) * (spot.y() - y);
-    }
-    double axis = StrictMath.atan2(2 * xy, yy - xx) / 2;
-    PlanPoint first = spots.getFirst();
-    PlanPoint last = spots.getLast();
-    double onward =
-        (last.x() - first.x()) * StrictMath.sin(axis)
-            + (last.y() - first.y()) * StrictMath.cos(axis);
-    double degrees = StrictMath.toDegrees(onward < 0 ? axis + Math.PI : axis);
-    return StrictMath.toRadians(Math.rint(degrees));
+    return Axis.bearing(
+        route.runs().stream().map(Run::stations).flatMap(List::stream).map(Station::spot).toList());
+  }
+
+  /** One at a scale, with a point of the ground in the middle of a box. */
+  static PlanFrame about(PlanPoint middle, Box box, Scale scale, double up) {
+    Point at = new PlanFrame(scale, up, 0, 0).at(middle);
+    return new PlanFrame(scale, up, box.middleX() - at.x(), box.middleY() - at.y());
   }
 
   Point at(PlanPoint p) {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** What other visits than the judged one saw in the pipe: small marks without words. */
 record PlanOthers(
     Subject subject,
-    Sheet sheet,
+    Canvas sheet,
     Legend legend,
     Labeller labeller,
     Function<Place, @Nullable Point> where) {

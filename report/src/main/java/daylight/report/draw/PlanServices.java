@@ -24,16 +24,16 @@ final class PlanServices {
     return all.stream().flatMap(one -> one.points().stream()).toList();
   }
 
-  void draw(Sheet sheet, PlanFrame frame, Labeller labeller, Legend legend) {
+  void draw(Canvas sheet, PlanFrame frame, Window window, Labeller labeller, Legend legend) {
     for (ServiceFound one : all) {
       List<Point> path = one.points().stream().map(frame::at).toList();
-      if (path.size() > 1) {
-        sheet.add(ServiceInk.way(one.mark().service(), Pen.through(path, false)));
+      for (List<Point> piece : pieces(path, window)) {
+        sheet.add(ServiceInk.way(one.mark().service(), Pen.through(piece, false)));
         legend.useWay(one.mark().service());
         // Nothing is written over it: it must not be overlooked.
-        Pen.strokes(path).forEach(labeller::wall);
+        Pen.strokes(piece).forEach(labeller::wall);
       }
-      for (Point at : path) {
+      for (Point at : path.stream().filter(window::holds).toList()) {
         sheet.add(ServiceInk.spot(one.mark().service(), at.x(), at.y()));
         labeller.keepClear(Box.around(at.x(), at.y(), 3));
         legend.use(one.mark().service());
@@ -41,13 +41,19 @@ final class PlanServices {
     }
   }
 
-  void labels(PlanFrame frame, Marks marks) {
+  private static List<List<Point>> pieces(List<Point> path, Window window) {
+    return path.size() > 1 ? window.pieces(path) : List.of();
+  }
+
+  void labels(PlanFrame frame, Window window, Marks marks) {
     for (ServiceFound one : all) {
       List<Point> path = one.points().stream().map(frame::at).toList();
-      if (!path.isEmpty()) {
-        Point at = path.getFirst();
-        if (path.size() > 1) {
-          Point next = path.get(1);
+      List<List<Point>> pieces = pieces(path, window);
+      List<Point> shown = pieces.isEmpty() ? path : pieces.getFirst();
+      if (!shown.isEmpty() && (!pieces.isEmpty() || window.holds(shown.getFirst()))) {
+        Point at = shown.getFirst();
+        if (shown.size() > 1 && !pieces.isEmpty()) {
+          Point next = shown.get(1);
           at =
               new Point(
                   at.x() + LABEL_AT * (next.x() - at.x()), at.y() + LABEL_AT * (next.y() - at.y()));
@@ -57,13 +63,17 @@ final class PlanServices {
     }
   }
 
+  /** Those of which one point has no place, so that they may be anywhere. */
+  List<ServiceFound> unplaced() {
+    return all.stream().filter(one -> one.points().isEmpty()).toList();
+  }
+
   /** What the signs cannot say. */
   void notes(Sheet sheet) {
     if (all.isEmpty()) {
       return;
     }
-    all.stream()
-        .filter(one -> one.points().isEmpty())
+    unplaced()
         .forEach(
             one ->
                 sheet.note(

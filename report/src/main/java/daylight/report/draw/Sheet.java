@@ -6,13 +6,14 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A Letter sheet lying on its side, with what every drawing carries: stop orders on top, title,
  * day, a side column for signs and numbers, and the notice at the foot. What the side column does
  * not hold stands in columns below the drawing, or on sheets behind it. Points of 1/72 in.
  */
-final class Sheet {
+final class Sheet implements Canvas {
   static final double WIDTH = 792;
 
   /** How high a drawing may be to lie at full size on Letter and A4, with a heading and a foot. */
@@ -45,6 +46,7 @@ final class Sheet {
   private final List<String> notice;
   private double height;
   private Box body;
+  private @Nullable String bookmark;
 
   /** A line of the side column: a sign that is drawn about a point, and what it means. */
   record Sign(Tag tag, String meaning) {}
@@ -73,16 +75,23 @@ final class Sheet {
     body = new Box(body.x(), body.y(), body.width(), bottom - body.y());
   }
 
-  /** An id that no other drawing on a page uses. */
-  String unique(String name) {
+  /** Lets who reads it on paper go right to it by a name. */
+  void bookmark(String name) {
+    bookmark = name;
+  }
+
+  @Override
+  public String unique(String name) {
     return id + "-" + name;
   }
 
-  void define(Tag definition) {
+  @Override
+  public void define(Tag definition) {
     defs.add(definition);
   }
 
-  void add(Tag... tags) {
+  @Override
+  public void add(Tag... tags) {
     drawn.addAll(List.of(tags));
   }
 
@@ -160,11 +169,14 @@ final class Sheet {
             .with("role", "img")
             .with("lang", words.language().code())
             .with("aria-labelledby", id + "-title " + id + "-desc")
-            .with("font-family", Typeface.FAMILY)
-            .add(Tag.of("title", title).with("id", id + "-title"))
-            .add(Tag.of("desc", desc).with("id", id + "-desc"))
-            .add(defs)
-            .add(Pen.box(new Box(0, 0, WIDTH, end), Ink.PAPER, "none"));
+            .with("font-family", Typeface.FAMILY);
+    if (bookmark != null) {
+      svg.with("data-bookmark", bookmark);
+    }
+    svg.add(Tag.of("title", title).with("id", id + "-title"))
+        .add(Tag.of("desc", desc).with("id", id + "-desc"))
+        .add(defs)
+        .add(Pen.box(new Box(0, 0, WIDTH, end), Ink.PAPER, "none"));
     drawn.forEach(svg::add);
     double first = footTop(end) + 20;
     for (int i = 0; i < notice.size(); i++) {

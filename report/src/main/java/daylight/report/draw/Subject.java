@@ -5,6 +5,7 @@ import daylight.line.answer.Rules;
 import daylight.line.book.Exposure;
 import daylight.line.book.FieldBook;
 import daylight.line.book.Locate;
+import daylight.line.book.Node;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
 import daylight.line.condition.CodeTable;
@@ -137,6 +138,11 @@ public record Subject(
   /** How far along the main route a place is, or along its own reach where it lies off it. */
   public String distance(Place place) {
     return Captions.distance(words, route(), place);
+  }
+
+  /** What a node is; an end where the book does not name it. */
+  Node.Kind kind(String node) {
+    return book.site().findNode(node).map(Node::kind).orElse(Node.Kind.END);
   }
 
   /** The id of the symbol of a kind of finding; {@code other} for a kind that is not known. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -99,6 +100,11 @@ public final class Tag {
   /** Whether it goes by that id. */
   public boolean is(String id) {
     return id.equals(attributes.get("id"));
+  }
+
+  /** The value of an attribute; empty where it was not set. */
+  public Optional<String> value(String attribute) {
+    return Optional.ofNullable(attributes.get(attribute));
   }
 
   /** Whether nothing stands in it. */

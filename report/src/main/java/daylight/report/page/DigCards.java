@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A card for each place where the ground may have to be opened, to be taken along by itself: the
@@ -68,8 +69,9 @@ public final class DigCards {
    * @param first whether anybody may dig at all: this goes before all else
    * @param title what one would dig for, and where
    * @param rest where to find it, how deep, what to mind
+   * @param target of which a sketch can be drawn; null where it is not known where to dig
    */
-  record Card(String id, List<Tag> first, Tag title, List<Tag> rest) {
+  record Card(String id, List<Tag> first, Tag title, List<Tag> rest, @Nullable DigTarget target) {
     Card {
       first = List.copyOf(first);
       rest = List.copyOf(rest);
@@ -125,14 +127,15 @@ public final class DigCards {
         List<DigWords.Row> rows = rows(target);
         List<Tag> first =
             rows.stream().filter(row -> FIRST.contains(row.about())).map(this::ticket).toList();
-        yield new Card(id, first, title, parts(rows, below(rank)));
+        yield new Card(id, first, title, parts(rows, below(rank)), target);
       }
       case Dig.Unknown(var missing) ->
           new Card(
               id,
               List.of(ticket(DigWords.of(dig.ticket()))),
               title,
-              List.of(Tag.of("p", words.say(missing))));
+              List.of(Tag.of("p", words.say(missing))),
+              null);
     };
   }
 

@@ -6,6 +6,7 @@ import daylight.line.measure.Argument;
 import daylight.line.measure.Complaint;
 import daylight.line.measure.Statement;
 import daylight.report.draw.FrostDrawing;
+import daylight.report.draw.PlanSheets;
 import daylight.report.draw.PumpDrawing;
 import daylight.report.draw.Subject;
 import daylight.report.draw.Typeface;
@@ -70,7 +71,7 @@ public final class OwnersReport {
     this.answers = subject.answers();
     this.exhibits = new Exhibits(subject);
     this.line = new LiveLine(subject, exhibits);
-    this.main = told(false);
+    this.main = told(false, List.of());
   }
 
   /** The report of a subject, which it knows, from nobody in particular. */
@@ -83,9 +84,10 @@ public final class OwnersReport {
     return new OwnersReport(subject, sender);
   }
 
-  /** The report for paper. */
+  /** The report for paper, where a plan that is too long for one sheet is on several. */
   public Edition edition() {
-    return new Edition(subject, sender, title(), words.word("report.subtitle"), main);
+    Tag paper = PlanSheets.isLong(subject) ? told(false, PlanSheets.of(subject)) : main;
+    return new Edition(subject, sender, title(), words.word("report.subtitle"), paper);
   }
 
   /** The whole page, well-formed and complete in itself. */
@@ -102,8 +104,9 @@ public final class OwnersReport {
    * What it says.
    *
    * @param alive whether a screen may move through the drawings
+   * @param plan the sheets of the line from above; none where it is on one
    */
-  private Tag told(boolean alive) {
+  private Tag told(boolean alive, List<Tag> plan) {
     Head head = new Head(subject, sender);
     List<Tag> sections = new ArrayList<>();
     sections.add(causes());
@@ -114,7 +117,14 @@ public final class OwnersReport {
     new Dates(subject).section().ifPresent(sections::add);
     sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
-    List<Tag> sides = Arrays.stream(Side.values()).map(line::figure).toList();
+    List<Tag> sides =
+        Arrays.stream(Side.values())
+            .map(
+                side ->
+                    side == Side.PLAN && !plan.isEmpty()
+                        ? figure(Exhibits.PLAN, plan)
+                        : line.figure(side))
+            .toList();
     sections.addAll(sides);
     if (exhibits.has(Exhibits.PUMPS)) {
       sections.add(figure(Exhibits.PUMPS, PumpDrawing.sheets(subject)));
@@ -180,7 +190,7 @@ public final class OwnersReport {
                 .add(Tag.of("style").code(style)))
         .add(
             Tag.of("body")
-                .add(alive ? told(true) : main)
+                .add(alive ? told(true, List.of()) : main)
                 .addAll(alive ? line.scripts() : List.of()));
   }
 
@@ -239,8 +249,15 @@ public final class OwnersReport {
     String heading = words.word("report." + id);
     String caption = exhibits.caption(id, words.word("report." + id + ".caption"));
     Tag figure = Tag.of("figure").add(Tag.of("figcaption", caption));
+    List<Tag> drawings = new ArrayList<>();
     for (Tag sheet : sheets) {
-      figure.add(drawing(heading, sheet));
+      Tag drawing = drawing(heading, sheet);
+      sheet
+          .value("data-bookmark")
+          .ifPresent(
+              name -> drawing.with("id", id + "-" + drawings.size()).with("data-name", name));
+      drawings.add(drawing);
+      figure.add(drawing);
     }
     return Html.section(id, heading).with("class", "sheet").add(figure);
   }

@@ -74,12 +74,30 @@ final class PaperPage {
     Element bookmarks = page.createElement("bookmarks");
     page.getElementsByTagName("head").item(0).appendChild(bookmarks);
     for (Element heading : elements(page, "h2")) {
-      Element bookmark = page.createElement("bookmark");
-      bookmark.setAttribute("name", heading.getTextContent());
-      bookmark.setAttribute("href", "#" + heading.getAttribute("id"));
+      Element bookmark = bookmark(page, heading.getTextContent(), heading.getAttribute("id"));
+      if (heading.getParentNode() instanceof Element section) {
+        elements(section, "div").stream()
+            .filter(drawing -> drawing.hasAttribute("data-name"))
+            .map(
+                drawing ->
+                    bookmark(page, drawing.getAttribute("data-name"), drawing.getAttribute("id")))
+            .forEach(bookmark::appendChild);
+      }
       bookmarks.appendChild(bookmark);
     }
     return page;
+  }
+
+  private static Element bookmark(Document page, String name, String id) {
+    Element bookmark = page.createElement("bookmark");
+    bookmark.setAttribute("name", name);
+    bookmark.setAttribute("href", "#" + id);
+    return bookmark;
+  }
+
+  private static List<Element> elements(Element in, String name) {
+    NodeList nodes = in.getElementsByTagName(name);
+    return IntStream.range(0, nodes.getLength()).mapToObj(i -> (Element) nodes.item(i)).toList();
   }
 
   private static List<Element> elements(Document page, String name) {
@@ -98,7 +116,9 @@ final class PaperPage {
     String[] view = svg.getAttribute("viewBox").split(" ", -1);
     double width = Double.parseDouble(view[2]);
     double height = Double.parseDouble(view[3]);
-    double room = Math.min(paper.height() / width, (paper.width() - BESIDE_DRAWING) / height);
+    boolean upright = svg.getAttribute("class").equals("sketch");
+    double room =
+        upright ? 1 : Math.min(paper.height() / width, (paper.width() - BESIDE_DRAWING) / height);
     double scale = Math.min(1, room);
     svg.setAttribute(
         "style",
@@ -106,7 +126,7 @@ final class PaperPage {
             .formatted(
                 Tag.number(width * scale),
                 Tag.number(height * scale),
-                Tag.number((paper.height() - width * scale) / 2)));
+                Tag.number(upright ? 0 : (paper.height() - width * scale) / 2)));
     svg.setAttribute("alt", text(svg, "title") + ". " + text(svg, "desc"));
   }
 

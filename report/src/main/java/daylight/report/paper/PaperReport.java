@@ -8,6 +8,7 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
 import daylight.report.draw.Subject;
+import daylight.report.page.CrewCards;
 import daylight.report.page.Edition;
 import daylight.report.page.Paper;
 import daylight.report.page.Sender;
@@ -15,6 +16,9 @@ import daylight.report.page.ShortReport;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -26,6 +30,11 @@ public final class PaperReport {
 
   /** So many things of a sort it tells one by one where there is room for all of them. */
   private static final int MOST = 8;
+
+  /** A lower sketch shows nothing at a glance. */
+  private static final double LEAST_SKETCH = 160;
+
+  private static final double SKETCH_STEP = 20;
 
   static {
     XRLog.setLoggerImpl(new Quiet());
@@ -64,6 +73,26 @@ public final class PaperReport {
       }
     }
     return write(ShortReport.of(subject, sender, toDo, toMeasure), paper);
+  }
+
+  /**
+   * The cards of those who dig, one page for each, with a sketch as high as its page has room for;
+   * a card that is full without one has none.
+   */
+  public static byte[] crew(Subject subject, Sender sender, Paper paper) {
+    int cards = CrewCards.count(subject);
+    List<Double> heights = new ArrayList<>(Collections.nCopies(cards, CrewCards.NO_SKETCH));
+    int least = pages(CrewCards.of(subject, sender), paper);
+    for (int i = 0; i < cards; i++) {
+      for (double height = CrewCards.SKETCH; height >= LEAST_SKETCH; height -= SKETCH_STEP) {
+        heights.set(i, height);
+        if (pages(CrewCards.of(subject, sender, heights), paper) <= least) {
+          break;
+        }
+        heights.set(i, CrewCards.NO_SKETCH);
+      }
+    }
+    return write(CrewCards.of(subject, sender, heights), paper);
   }
 
   private static int pages(Edition edition, Paper paper) {

@@ -7,6 +7,8 @@ import daylight.report.Dense;
 import daylight.report.Example;
 import daylight.report.Filmed;
 import daylight.report.Handout;
+import daylight.report.draw.Subject;
+import daylight.report.draw.Yards;
 import daylight.report.page.CrewCards;
 import daylight.report.page.Paper;
 import daylight.report.page.Sender;
@@ -19,6 +21,7 @@ import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
@@ -87,6 +90,22 @@ class EditionsTest {
           .containsAnyOf("Nothing that was seen asks for a dig", "Nowhere, while the stop order");
     }
     conforms(pdf);
+  }
+
+  /** With its sketch each card is still one page that begins with the ticket. */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void aSketchLeavesACardItsPage(Paper paper) throws Exception {
+    for (Subject yard : List.of(Yards.without(), Yards.ticketed())) {
+      byte[] pdf = PaperReport.crew(yard, Sender.NOBODY, paper);
+
+      try (PDDocument cards = Reading.open(pdf)) {
+        assertThat(cards.getNumberOfPages()).isEqualTo(1);
+        assertThat(Reading.lines(cards, 0).getFirst()).containsIgnoringCase("ticket");
+        assertThat(Reading.text(cards)).contains("tape from A: 11.4 m");
+      }
+      conforms(pdf);
+    }
   }
 
   private static void conforms(byte[] pdf) throws Exception {
