@@ -92,7 +92,7 @@ class ManyPicturesTest {
     pen.setPaint(new GradientPaint(0, 0, Color.DARK_GRAY, WIDTH, HEIGHT, Color.ORANGE));
     pen.fillRect(0, 0, WIDTH, HEIGHT);
     pen.dispose();
-    for (int i = 0; i < WIDTH * HEIGHT / 4; i++) {
+    for (int i = 0; i < WIDTH * HEIGHT / 40; i++) {
       picture.setRGB(random.nextInt(WIDTH), random.nextInt(HEIGHT), random.nextInt(1 << 24));
     }
     ImageIO.write(picture, "jpg", file.toFile());

@@ -40,16 +40,17 @@ public final class CrewCards {
     List<DigCards.Card> all = cards.cards("h2");
     for (int i = 0; i < all.size(); i++) {
       DigCards.Card card = all.get(i);
+      double height = i < sketches.size() ? sketches.get(i) : NO_SKETCH;
       // Whoever holds a card by itself reads first whether anybody may dig at all.
       Tag sheet =
           Tag.of("article")
-              .with("class", i == 0 ? "dig" : "dig next")
+              .with("class", (i == 0 ? "dig" : "dig next") + (height > NO_SKETCH ? " close" : ""))
               .with("aria-labelledby", card.id())
               .addAll(card.first())
               .add(Tag.of(i == 0 ? "h1" : "p", subject.book().site().name()).with("class", "site"))
               .addAll(head.place())
               .add(card.title())
-              .addAll(rest(subject, card, i < sketches.size() ? sketches.get(i) : NO_SKETCH));
+              .addAll(rest(subject, card, height));
       head.signature().ifPresent(sheet::add);
       main.add(sheet);
     }
