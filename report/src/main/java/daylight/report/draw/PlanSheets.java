@@ -37,6 +37,9 @@ public final class PlanSheets {
 
   private static final double FEET_TOGETHER = 5;
 
+  /** So many times smaller than that, a plan is not cut any more; our own choice. */
+  private static final double MOST_TIMES = 50;
+
   private final Subject subject;
   private final Words words;
   private final Scale scale;
@@ -69,10 +72,14 @@ public final class PlanSheets {
     return sheets;
   }
 
-  /** Whether one sheet would show it at a smaller scale than can be read. */
+  /**
+   * Whether one sheet would show it at a smaller scale than can be read. Of what is larger still,
+   * kilometres or a place that was mistyped, nobody would read so many sheets: it stays whole.
+   */
   public static boolean isLong(Subject subject) {
     double n = PlanDrawing.frame(subject).scale().n();
-    return n > (subject.words().shown() == Shown.METRES ? SMALLEST_METRIC : SMALLEST_FEET);
+    double least = subject.words().shown() == Shown.METRES ? SMALLEST_METRIC : SMALLEST_FEET;
+    return n > least && n <= MOST_TIMES * least;
   }
 
   List<Part> parts() {
