@@ -38,7 +38,7 @@ public final class PlanSheets {
   private static final double FEET_TOGETHER = 5;
 
   /** So many times smaller than that, a plan is not cut any more; our own choice. */
-  private static final double MOST_TIMES = 50;
+  private static final double MOST_TIMES = 12;
 
   private final Subject subject;
   private final Words words;
