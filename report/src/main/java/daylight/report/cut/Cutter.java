@@ -25,6 +25,7 @@ public final class Cutter {
   private final double unit;
   private final List<PlanPoint> beside;
   private final List<Part> parts = new ArrayList<>();
+  private boolean torn;
 
   private Cutter(Ground ground, Lie lie, double unit, List<PlanPoint> beside) {
     this.ground = ground;
@@ -37,7 +38,9 @@ public final class Cutter {
   private record Reach(double to, double up) {}
 
   /**
-   * The parts: along the ways one after the other, then those that hold what lies beside them.
+   * The parts: along the ways one after the other, then those that hold what lies beside them. None
+   * where neighbouring points of a pipe lie farther apart than a sheet holds, as they do when a
+   * tape was mistyped: no sheet would show what lies between.
    *
    * @param routes the main one first; what of another lies on parts made before is not cut again
    * @param beside everything else that must lie on some part
@@ -47,6 +50,9 @@ public final class Cutter {
       List<Route> routes, List<PlanPoint> beside, Ground ground, Lie lie, double unit) {
     Cutter cutter = new Cutter(ground, lie, unit, beside);
     routes.stream().map(Way::of).filter(way -> !way.isEmpty()).forEach(cutter::along);
+    if (cutter.torn) {
+      return List.of();
+    }
     cutter.rest();
     return List.copyOf(cutter.parts);
   }
@@ -65,16 +71,26 @@ public final class Cutter {
       return;
     }
     double from = way.start();
+    boolean onward = false;
     while (from < end || parts.isEmpty()) {
       Reach reach = reach(way, from, end);
+      double next = Math.min(end, way.after(from));
+      if (reach.to() < next) {
+        torn |= way.isFoundAt((from + next) / 2);
+        // Of what lies between nobody knows where it runs: the next sheet begins where it is known.
+        onward = false;
+        from = next;
+        continue;
+      }
       double to = reach.to() >= end ? end : shared(way, from, end, reach.to());
       add(way, from, to, reach(way, from, to).up());
-      if (from > way.start()) {
+      if (onward) {
         match(way.place(from), parts.size() - 1, parts.size());
       }
       if (to <= from) {
         break;
       }
+      onward = true;
       from = to;
     }
     if (joined > 0) {
@@ -111,6 +127,11 @@ public final class Cutter {
     double from = start;
     while (from < end) {
       double to = reach(way, from, end).to();
+      double next = Math.min(end, way.after(from));
+      if (to < next) {
+        from = next;
+        continue;
+      }
       sheets++;
       from = to >= end ? end : round(way, from, to);
     }
@@ -146,12 +167,12 @@ public final class Cutter {
 
   private double upright(Way way, double from, double end, double up) {
     List<PlanPoint> before = way.between(from - OVERLAP, from);
-    Extent extent = Extent.of(before.isEmpty() ? way.between(from, end) : before, up);
+    Extent extent = before.isEmpty() ? null : Extent.of(before, up);
     for (Way.Mark mark : way.marks()) {
       if (mark.distance() < from) {
         continue;
       }
-      extent = extent.with(mark.spot());
+      extent = extent == null ? Extent.of(List.of(mark.spot()), up) : extent.with(mark.spot());
       if (!ground.holds(extent)) {
         return Math.max(from, mark.distance() - OVERLAP - 1);
       }

@@ -37,6 +37,16 @@ record Way(Route route, List<Mark> marks) {
     return marks.getLast().distance();
   }
 
+  /** The distance of the next point beyond one; infinite beyond the last. */
+  double after(double distance) {
+    for (Mark mark : marks) {
+      if (mark.distance() > distance) {
+        return mark.distance();
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
   /** The points between two distances, and those next to them on either side. */
   List<PlanPoint> between(double from, double to) {
     List<PlanPoint> points = new ArrayList<>();

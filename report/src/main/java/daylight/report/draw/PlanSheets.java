@@ -38,7 +38,7 @@ public final class PlanSheets {
   private static final double FEET_TOGETHER = 5;
 
   /** So many times smaller than that, a plan is not cut any more; our own choice. */
-  private static final double MOST_TIMES = 12;
+  private static final double MOST_TIMES = 50;
 
   private final Subject subject;
   private final Words words;
@@ -67,6 +67,9 @@ public final class PlanSheets {
       return PlanDrawing.sheets(subject);
     }
     PlanSheets plan = new PlanSheets(subject);
+    if (plan.parts.isEmpty()) {
+      return PlanDrawing.sheets(subject);
+    }
     List<Tag> sheets = new ArrayList<>(new KeyPlan(subject, plan.parts, plan.corners()).sheets());
     plan.parts.forEach(part -> sheets.addAll(plan.sheet(part)));
     return sheets;

@@ -12,6 +12,9 @@ import daylight.report.cut.Part;
 import daylight.report.markup.Tag;
 import daylight.report.words.Language;
 import daylight.report.words.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,6 +24,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
@@ -65,6 +69,20 @@ class PlanSheetsTest {
     assertThat(written(PlanSheets.of(house))).isEqualTo(written(PlanDrawing.sheets(house)));
     assertThat(PlanSheets.isLong(yard)).isFalse();
     assertThat(longOnes()).hasSize(9);
+  }
+
+  /** 86.1 ft along the wall, typed without its point: no sheet would hold what lies between. */
+  @Test
+  @Timeout(60)
+  void aMistypedPlaceLeavesThePlanWhole() throws IOException {
+    String book = Files.readString(Path.of("..", "corpus", "S23-pumped.yaml"));
+    String mistyped = book.replaceFirst("(label: L2, .*?along: )[0-9.]+", "$1861");
+    Subject subject = Typed.of(mistyped);
+
+    assertThat(mistyped).isNotEqualTo(book);
+    assertThat(PlanSheets.isLong(subject)).isTrue();
+    assertThat(PlanSheets.parts(subject)).isEmpty();
+    assertThat(written(PlanSheets.of(subject))).isEqualTo(written(PlanDrawing.sheets(subject)));
   }
 
   /** Where a sheet ends the next one begins, and both say so in the same words. */
