@@ -30,7 +30,7 @@ public final class Report {
     files.put("strip.svg", alone(StripDrawing.draw(subject)));
     Sender sender = handout.sender();
     OwnersReport report = OwnersReport.of(subject, sender);
-    files.put("report.html", report.page().getBytes(StandardCharsets.UTF_8));
+    files.put("report.html", report.file());
     files.put("report.pdf", PaperReport.write(report.edition(), handout.paper()));
     files.put("report-short.pdf", PaperReport.brief(subject, sender, handout.paper()));
     files.put("crew-cards.pdf", PaperReport.crew(subject, sender, handout.paper()));

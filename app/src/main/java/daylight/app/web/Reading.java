@@ -11,7 +11,6 @@ import daylight.report.draw.PlanTurn;
 import daylight.report.draw.Subject;
 import daylight.report.page.OwnersReport;
 import daylight.report.words.Language;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -115,8 +114,7 @@ sealed interface Reading {
     /** One of the result files; what people look at first does not wait for the others. */
     Optional<byte[]> file(String name) {
       if (name.equals("report.html")) {
-        return Optional.of(
-            OwnersReport.of(subject, handout().sender()).page().getBytes(StandardCharsets.UTF_8));
+        return Optional.of(OwnersReport.of(subject, handout().sender()).file());
       }
       Optional<byte[]> still =
           handout().shots().stills().stream()

@@ -4,7 +4,6 @@ import daylight.line.measure.Argument;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Still;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -109,10 +108,9 @@ final class StripStills {
                 new Argument.Label(one.still().finding()),
                 new Argument.Text(one.item().kind(canvas.words())),
                 new Argument.Length(one.item().from()));
-    String data = Base64.getEncoder().encodeToString(one.still().picture().jpeg());
     return Tag.of("image")
         .with("xmlns:xlink", "http://www.w3.org/1999/xlink")
-        .with("xlink:href", "data:image/jpeg;base64," + data)
+        .with("xlink:href", one.still().picture())
         .with("x", box.x())
         .with("y", box.y())
         .with("width", box.width())

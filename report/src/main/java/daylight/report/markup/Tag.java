@@ -1,5 +1,8 @@
 package daylight.report.markup;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -18,8 +21,14 @@ public final class Tag {
   private static final Set<String> VOID = Set.of("br", "col", "hr", "img", "input", "link", "meta");
 
   private final String name;
-  private final Map<String, String> attributes = new LinkedHashMap<>();
+  private final Map<String, Value> attributes = new LinkedHashMap<>();
   private final List<Content> contents = new ArrayList<>();
+
+  private sealed interface Value {}
+
+  private record Plain(String text) implements Value {}
+
+  private record Held(Embedded large) implements Value {}
 
   private sealed interface Content {}
 
@@ -45,6 +54,15 @@ public final class Tag {
 
   /** Sets an attribute that was not set before. */
   public Tag with(String attribute, String value) {
+    return set(attribute, new Plain(value));
+  }
+
+  /** Sets an attribute to the address of something large, of which no text is held. */
+  public Tag with(String attribute, Embedded large) {
+    return set(attribute, new Held(large));
+  }
+
+  private Tag set(String attribute, Value value) {
     if (attributes.putIfAbsent(attribute, value) != null) {
       throw new IllegalArgumentException(name + ": attribute set twice: " + attribute);
     }
@@ -93,18 +111,22 @@ public final class Tag {
   /** What stands in it as text. */
   public String inside() {
     StringBuilder out = new StringBuilder();
-    contents(out);
+    try {
+      contents(out, true);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     return out.toString();
   }
 
   /** Whether it goes by that id. */
   public boolean is(String id) {
-    return id.equals(attributes.get("id"));
+    return value("id").filter(id::equals).isPresent();
   }
 
   /** The value of an attribute; empty where it was not set. */
   public Optional<String> value(String attribute) {
-    return Optional.ofNullable(attributes.get(attribute));
+    return Optional.ofNullable(attributes.get(attribute)).map(value -> text(value, true));
   }
 
   /** Whether nothing stands in it. */
@@ -125,35 +147,59 @@ public final class Tag {
     return read.toString();
   }
 
-  /** The element as text. */
+  /** The element as text, with all that it shows. */
   public String write() {
     StringBuilder out = new StringBuilder();
-    write(out);
+    write(out, true);
     return out.toString();
   }
 
-  private void write(StringBuilder out) {
-    out.append('<').append(name);
-    attributes.forEach(
-        (attribute, value) ->
-            out.append(' ').append(attribute).append("=\"").append(quoted(value)).append('"'));
-    if (VOID.contains(name) && contents.isEmpty()) {
-      out.append("/>");
-      return;
-    }
-    out.append('>');
-    contents(out);
-    out.append("</").append(name).append('>');
+  /** The element as text in which what is large is only named. */
+  public String naming() {
+    StringBuilder out = new StringBuilder();
+    write(out, false);
+    return out.toString();
   }
 
-  private void contents(StringBuilder out) {
+  /** Writes the element as text, with all that it shows. */
+  public void write(Writer out) {
+    write(out, true);
+  }
+
+  private void write(Appendable out, boolean whole) {
+    try {
+      out.append('<').append(name);
+      for (Map.Entry<String, Value> one : attributes.entrySet()) {
+        out.append(' ').append(one.getKey()).append("=\"");
+        out.append(quoted(text(one.getValue(), whole))).append('"');
+      }
+      if (VOID.contains(name) && contents.isEmpty()) {
+        out.append("/>");
+        return;
+      }
+      out.append('>');
+      contents(out, whole);
+      out.append("</").append(name).append('>');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void contents(Appendable out, boolean whole) throws IOException {
     for (Content content : contents) {
       switch (content) {
         case Words words -> out.append(escaped(words.text()));
         case Code code -> out.append("/*<![CDATA[*/").append(code.text()).append("/*]]>*/");
-        case Child child -> child.tag().write(out);
+        case Child child -> child.tag().write(out, whole);
       }
     }
+  }
+
+  private static String text(Value value, boolean whole) {
+    return switch (value) {
+      case Plain plain -> plain.text();
+      case Held(Embedded large) -> whole ? large.inPage() : large.beside();
+    };
   }
 
   /** A number with at most two decimals, without zeros at the end. */

@@ -6,7 +6,6 @@ import daylight.report.draw.Typeface;
 import daylight.report.markup.Tag;
 import daylight.report.shots.Picture;
 import daylight.report.words.Words;
-import java.util.Base64;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -108,7 +107,7 @@ public final class ContactSheet {
     }
     String found = place.found();
     return Tag.of("img")
-        .with("src", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.jpeg()))
+        .with("src", picture)
         .with(
             "alt", words.say("sheet.alt", new Argument.Text(found == null ? place.place() : found)))
         .with("width", Integer.toString(picture.width()))

@@ -11,7 +11,6 @@ import daylight.report.shots.Still;
 import daylight.report.words.Words;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
@@ -93,7 +92,6 @@ final class Gallery {
   }
 
   private Tag picture(String id, Picture picture, String seen, String caption) {
-    String data = Base64.getEncoder().encodeToString(picture.jpeg());
     return Tag.of("div")
         .with("class", "still")
         .add(
@@ -101,7 +99,7 @@ final class Gallery {
                 .with("id", id)
                 .add(
                     Tag.of("img")
-                        .with("src", "data:image/jpeg;base64," + data)
+                        .with("src", picture)
                         .with("alt", seen)
                         .with("width", picture.width())
                         .with("height", picture.height()))

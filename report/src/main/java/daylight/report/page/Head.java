@@ -8,7 +8,6 @@ import daylight.report.markup.Tag;
 import daylight.report.shots.Picture;
 import daylight.report.words.Words;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
@@ -105,7 +104,7 @@ final class Head {
   private Tag picture(Picture logo) {
     String name = sender.letterhead().name();
     return Tag.of("img")
-        .with("src", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(logo.jpeg()))
+        .with("src", logo)
         .with(
             "alt",
             name == null ? words.word("report.logo") : words.named(words.word("report.logo"), name))

@@ -14,9 +14,13 @@ import daylight.report.markup.Tag;
 import daylight.report.view.CursorPanel;
 import daylight.report.view.Side;
 import daylight.report.words.Words;
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -56,6 +60,8 @@ public final class OwnersReport {
           "terms",
           "warranty");
 
+  private static final int MEBIBYTE = 1 << 20;
+
   private final Subject subject;
   private final Sender sender;
   private final Words words;
@@ -92,7 +98,22 @@ public final class OwnersReport {
 
   /** The whole page, well-formed and complete in itself. */
   public String page() {
-    return "<!DOCTYPE html>\n" + html().write() + "\n";
+    return new String(file(), StandardCharsets.UTF_8);
+  }
+
+  /** The same as a file, UTF-8. */
+  public byte[] file() {
+    // Four letters for three bytes of a picture: room for all of it saves the growing.
+    long pictures = subject.shots().length() / 3 * 4;
+    ByteArrayOutputStream out = new ByteArrayOutputStream(Math.toIntExact(pictures + MEBIBYTE));
+    try (Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+      writer.append("<!DOCTYPE html>\n");
+      html().write(writer);
+      writer.append("\n");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
   }
 
   /** What it says, for paper. A screen is told the same, and more of the drawings. */

@@ -42,7 +42,7 @@ final class PaperPage {
     this.edition = edition;
     this.subject = edition.subject();
     this.paper = paper;
-    this.markup = html().write();
+    this.markup = html().naming();
   }
 
   /** What the document says about itself. */
@@ -53,6 +53,11 @@ final class PaperPage {
         edition.about(),
         words.language().code(),
         subject.visit().map(visit -> visit.date()).orElse(null));
+  }
+
+  /** The pictures that it names. */
+  Beside beside() {
+    return new Beside(edition);
   }
 
   /** A number that another content would not have. */

@@ -13,6 +13,7 @@ import daylight.report.page.Edition;
 import daylight.report.page.Paper;
 import daylight.report.page.Sender;
 import daylight.report.page.ShortReport;
+import daylight.report.shots.Picture;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -126,6 +127,7 @@ public final class PaperReport {
     builder.useColorProfile(ColourProfile.srgb());
     builder.useReplacementText(String.valueOf(Fonts.MISSING));
     builder.useUnicodeLineBreaker(new LineEnds());
+    builder.useProtocolsStreamImplementation(page.beside(), Picture.PROTOCOL);
     builder.useSVGDrawer(new Drawings(document, fonts));
     builder.withDiagnosticConsumer(told);
     useFont(builder, fonts.regular(), 400);

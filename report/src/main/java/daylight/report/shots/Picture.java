@@ -1,9 +1,19 @@
 package daylight.report.shots;
 
+import daylight.report.markup.Embedded;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
+import java.util.Base64;
+import java.util.HexFormat;
 
 /** A picture as a JPEG file, with its size. */
-public final class Picture {
+public final class Picture implements Embedded {
+  /** What the address of a picture beside a page begins with. */
+  public static final String PROTOCOL = "picture";
+
   private final int width;
   private final int height;
   private final byte[] jpeg;
@@ -31,6 +41,31 @@ public final class Picture {
   /** The file. */
   public byte[] jpeg() {
     return jpeg.clone();
+  }
+
+  @Override
+  public String inPage() {
+    return "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg);
+  }
+
+  @Override
+  public String beside() {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(jpeg);
+      return PROTOCOL + ":" + HexFormat.of().formatHex(digest);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  /** How long the file is, bytes. */
+  public int length() {
+    return jpeg.length;
+  }
+
+  /** The file to be read. */
+  public InputStream open() {
+    return new ByteArrayInputStream(jpeg);
   }
 
   @Override

@@ -38,6 +38,13 @@ public record Shots(List<Reel> reels, List<Still> stills, List<Photo> photos) {
     return new Shots(reels, stills, taken);
   }
 
+  /** How long the files of all pictures are, bytes. */
+  public long length() {
+    return Stream.concat(stills.stream().map(Still::picture), photos.stream().map(Photo::picture))
+        .mapToLong(Picture::length)
+        .sum();
+  }
+
   /** The still of the finding of that label. */
   public Optional<Still> of(String finding) {
     return stills.stream().filter(still -> still.finding().equals(finding)).findFirst();
