@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.archive.MediaFiles;
 import daylight.archive.ResultFolder;
 import daylight.footage.Chapter;
 import daylight.footage.FootageTrouble;
@@ -203,7 +204,7 @@ public final class HandedFootage {
   /** What the files of a recording are called, after the push and the recording. */
   private static String base(BookInFilm film, ResultFolder.Room room) {
     String pass = film.passes().isEmpty() ? "" : film.passes().getFirst().label() + "-";
-    String plain = FOLDER + StillNames.plain(pass + film.media().label());
+    String plain = FOLDER + MediaFiles.plain(pass + film.media().label());
     String base = plain;
     for (int i = 2; isTaken(base, room); i++) {
       base = plain + "-" + i;

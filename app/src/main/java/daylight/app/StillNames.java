@@ -1,5 +1,6 @@
 package daylight.app;
 
+import daylight.archive.MediaFiles;
 import daylight.line.book.Finding;
 import daylight.line.book.Place;
 import daylight.line.course.Line;
@@ -20,8 +21,6 @@ import java.util.Set;
  * and no name holds what a system may refuse.
  */
 final class StillNames {
-  /** Longer ones are cut: some systems take no more than 255 in all, with the folders. */
-  private static final int LONGEST = 40;
 
   private final Line line;
   private final Shown shown;
@@ -55,19 +54,14 @@ final class StillNames {
    * @param more what else tells it from others of the same finding; empty for nothing
    */
   String name(Finding finding, String more) {
-    String plain = where(finding) + plain(finding.label()) + "-" + plain(finding.kind());
-    String base = "stills/" + plain + (more.isEmpty() ? "" : "-" + plain(more));
+    String plain =
+        where(finding) + MediaFiles.plain(finding.label()) + "-" + MediaFiles.plain(finding.kind());
+    String base = "stills/" + plain + (more.isEmpty() ? "" : "-" + MediaFiles.plain(more));
     String name = base + ".jpg";
     for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
       name = base + "-" + i + ".jpg";
     }
     return name;
-  }
-
-  /** A label may hold anything; a file's name may not. */
-  static String plain(String label) {
-    String plain = label.replaceAll("[^A-Za-z0-9_-]+", "-");
-    return plain.substring(0, Math.min(LONGEST, plain.length()));
   }
 
   /** How far along, in front; what nothing places comes last. */
@@ -86,8 +80,8 @@ final class StillNames {
     for (int i = 0; i < routes.size(); i++) {
       Route route = routes.get(i);
       if (route.station(place).isPresent()) {
-        String ofLine = lines.size() > 1 ? plain(name) + "-" : "";
-        String ofBranch = i > 0 ? plain(route.from()) + "-" : "";
+        String ofLine = lines.size() > 1 ? MediaFiles.plain(name) + "-" : "";
+        String ofBranch = i > 0 ? MediaFiles.plain(route.from()) + "-" : "";
         return ofLine + ofBranch + distance(route.station(place).getAsDouble());
       }
     }

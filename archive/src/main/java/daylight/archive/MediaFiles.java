@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Checks the files that a book names: inside its folder, there, and unchanged. */
 public final class MediaFiles {
+  /** Of a label in a file's name; some systems end at 255 bytes for all of it. */
+  private static final int LONGEST = 40;
+
   private final @Nullable Path folder;
 
   /**
@@ -34,6 +37,16 @@ public final class MediaFiles {
     if (folder != null && row.sound()) {
       look(row, media, folder);
     }
+  }
+
+  /**
+   * A label as part of a file's name: a label may hold anything, a file's name may not. Letters
+   * beyond the Latin ones, and what is longer than any system takes, are lost; who needs names that
+   * differ compares them.
+   */
+  public static String plain(String label) {
+    String plain = label.replaceAll("[^A-Za-z0-9_-]+", "-");
+    return plain.substring(0, Math.min(LONGEST, plain.length()));
   }
 
   /** Whether a name leads out of the folder on any system, whichever this one is. */

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Playwright;
 import daylight.app.field.FieldPages;
 import daylight.app.web.Workspace;
 import daylight.archive.FieldBookReader;
+import daylight.archive.Folders;
 import daylight.archive.ReadBook;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
@@ -27,7 +28,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -88,11 +88,7 @@ public final class LineBench {
       }
       archive.close();
     } finally {
-      try (Stream<Path> all = Files.walk(folder)) {
-        for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-          Files.deleteIfExists(one);
-        }
-      }
+      Folders.delete(folder);
     }
   }
 

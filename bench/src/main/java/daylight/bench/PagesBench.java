@@ -2,6 +2,7 @@ package daylight.bench;
 
 import daylight.app.field.FieldPages;
 import daylight.app.web.Workspace;
+import daylight.archive.Folders;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
 import io.javalin.Javalin;
@@ -15,14 +16,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * How long the pages of a large archive take, asked over HTTP on loopback, beside a bare server of
@@ -71,15 +70,7 @@ public final class PagesBench {
       }
       archive.close();
     } finally {
-      clean(folder);
-    }
-  }
-
-  private static void clean(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(one);
-      }
+      Folders.delete(folder);
     }
   }
 

@@ -1,6 +1,7 @@
 package daylight.bench;
 
 import daylight.app.Job;
+import daylight.archive.Folders;
 import daylight.report.Handout;
 import daylight.report.Report;
 import daylight.report.page.OwnersReport;
@@ -12,12 +13,10 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -62,11 +61,7 @@ public final class ReportBench {
       }
       measure(answered.handout(), times);
     } finally {
-      try (Stream<Path> all = Files.walk(folder)) {
-        for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-          Files.deleteIfExists(one);
-        }
-      }
+      Folders.delete(folder);
     }
   }
 

@@ -1,5 +1,6 @@
 package daylight.bench;
 
+import daylight.archive.Folders;
 import daylight.archive.store.Archive;
 import daylight.archive.store.ArchiveOpening;
 import java.io.IOException;
@@ -14,11 +15,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 
 /**
  * From the start of a whole process to the first byte of its first page: {@code daylight open} on
@@ -48,7 +47,7 @@ public final class StartBench {
       opened.close();
       measure(folder, archive, pairs);
     } finally {
-      clean(folder);
+      Folders.delete(folder);
     }
   }
 
@@ -153,14 +152,6 @@ public final class StartBench {
       return new String(status, StandardCharsets.US_ASCII).equals("HTTP/1.1 200");
     } catch (IOException notYet) {
       return false;
-    }
-  }
-
-  private static void clean(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(one);
-      }
     }
   }
 

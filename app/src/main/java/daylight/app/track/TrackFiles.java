@@ -1,10 +1,13 @@
 package daylight.app.track;
 
+import daylight.archive.MediaFiles;
 import daylight.line.counter.Fitted;
 import daylight.line.counter.Track;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -21,19 +24,17 @@ public final class TrackFiles {
   /** The tables by name, such as {@code M1-P1.csv} of the recording M1 and the pass P1. */
   public static SortedMap<String, byte[]> of(List<Fitted.OfPass> tracks) {
     SortedMap<String, byte[]> files = new TreeMap<>();
+    // Some systems take names for the same that differ in capitals.
+    Set<String> taken = new HashSet<>();
     for (Fitted.OfPass one : tracks) {
-      String name = plain(one.track().media()) + "-" + plain(one.pass());
+      String name = MediaFiles.plain(one.track().media()) + "-" + MediaFiles.plain(one.pass());
       String free = name;
-      for (int i = 2; files.containsKey(free + ".csv"); i++) {
+      for (int i = 2; !taken.add(free.toLowerCase(Locale.ROOT)); i++) {
         free = name + "-" + i;
       }
       files.put(free + ".csv", table(one.track()).getBytes(StandardCharsets.UTF_8));
     }
     return files;
-  }
-
-  private static String plain(String label) {
-    return label.replaceAll("[^A-Za-z0-9_-]+", "-");
   }
 
   private static String table(Track track) {

@@ -1,5 +1,6 @@
 package daylight.app.web;
 
+import daylight.archive.MediaFiles;
 import daylight.footage.Make;
 import daylight.footage.Watch;
 import daylight.footage.codec.Footage;
@@ -140,7 +141,7 @@ final class Proxies implements AutoCloseable {
             + Files.size(recording.file())
             + "|"
             + Files.getLastModifiedTime(recording.file()).toMillis();
-    String label = recording.media().label().replaceAll("[^A-Za-z0-9_-]+", "-");
+    String label = MediaFiles.plain(recording.media().label());
     return book.resolveSibling(folder).resolve(label + "-" + digest(seen) + ".webm");
   }
 

@@ -1,22 +1,35 @@
 package daylight.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import daylight.app.CountedFilm;
+import daylight.app.OneDrain;
+import daylight.app.OwnCache;
+import daylight.footage.Make;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A book sealed, looked at again, and answered again from what is in it. */
 class SealTest {
   private static final Path CORPUS = Path.of("..", "corpus");
+
+  @RegisterExtension static final OwnCache CACHE = new OwnCache();
 
   @TempDir private Path folder = Path.of("");
 
@@ -76,6 +89,34 @@ class SealTest {
       assertThat(left.map(one -> one.getFileName().toString()))
           .containsExactlyInAnyOrder("home", "sealed.zip");
     }
+  }
+
+  /** The counter was read from the recording: what came of that lies along, and comes out again. */
+  @Test
+  void theTrackOfARecordingGoesAlong() throws IOException {
+    CountedFilm.write(folder.resolve("in.mpg"), Make.MPEG2_MPG);
+    String filmed = OneDrain.empty().filmed("in.mpg").write(folder.resolve("book.yaml")).toString();
+    Said said = run("seal", filmed, "-o", sealed());
+
+    assertThat(said.code()).as(said.err()).isZero();
+    try (ZipFile zip = new ZipFile(sealed())) {
+      ZipEntry entry = Objects.requireNonNull(zip.getEntry("tracks/M1-P1.csv"));
+      List<String> rows =
+          new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8)
+              .lines()
+              .toList();
+      assertThat(rows.getFirst()).isEqualTo("seconds,counter_m,state");
+      // The film rests at 6 ft, about its ninth second.
+      assertThat(rows)
+          .filteredOn(row -> row.startsWith("9.") || row.startsWith("9,"))
+          .isNotEmpty()
+          .allSatisfy(
+              row ->
+                  assertThat(Double.parseDouble(row.split(",", -1)[1]))
+                      .isCloseTo(6 * 0.3048, within(1e-9)));
+    }
+    assertThat(run("verify", sealed(), "--again").out())
+        .contains("every result is the same, byte for byte");
   }
 
   @Test

@@ -33,32 +33,59 @@ public final class CrewCards {
 
   /** The same with a sketch of the spot on each card, so high each, points. */
   public static Edition of(Subject subject, Sender sender, List<Double> sketches) {
-    Words words = subject.words();
-    Head head = new Head(subject, sender);
     DigCards cards = new DigCards(subject);
-    Tag main = Tag.of("main").with("class", "crew");
     List<DigCards.Card> all = cards.cards("h2");
+    Tag main = Tag.of("main").with("class", "crew");
     for (int i = 0; i < all.size(); i++) {
-      DigCards.Card card = all.get(i);
-      double height = i < sketches.size() ? sketches.get(i) : NO_SKETCH;
-      // Whoever holds a card by itself reads first whether anybody may dig at all.
-      Tag sheet =
-          Tag.of("article")
-              .with("class", (i == 0 ? "dig" : "dig next") + (height > NO_SKETCH ? " close" : ""))
-              .with("aria-labelledby", card.id())
-              .addAll(card.first())
-              .add(Tag.of(i == 0 ? "h1" : "p", subject.book().site().name()).with("class", "site"))
-              .addAll(head.place())
-              .add(card.title())
-              .addAll(rest(subject, card, height));
-      head.signature().ifPresent(sheet::add);
-      main.add(sheet);
+      main.add(
+          sheet(subject, sender, all.get(i), i, i < sketches.size() ? sketches.get(i) : NO_SKETCH));
     }
     if (all.isEmpty()) {
+      Head head = new Head(subject, sender);
       main.addAll(head.stops()).add(head.header()).addAll(cards.told("h2"));
     } else {
       cards.more().ifPresent(main::add);
     }
+    return edition(subject, sender, main);
+  }
+
+  /**
+   * One card alone, with a sketch so high, points: whether it has room for that.
+   *
+   * @param index of the card, from 0
+   */
+  public static Edition one(Subject subject, Sender sender, int index, double height) {
+    DigCards cards = new DigCards(subject);
+    List<DigCards.Card> all = cards.cards("h2");
+    Tag main =
+        Tag.of("main").with("class", "crew").add(sheet(subject, sender, all.get(index), 0, height));
+    if (index == all.size() - 1) {
+      cards.more().ifPresent(main::add);
+    }
+    return edition(subject, sender, main);
+  }
+
+  private static Tag sheet(
+      Subject subject, Sender sender, DigCards.Card card, int index, double height) {
+    Head head = new Head(subject, sender);
+    String next = index == 0 ? "dig" : "dig next";
+    // Whoever holds a card by itself reads first whether anybody may dig at all.
+    Tag sheet =
+        Tag.of("article")
+            .with("class", height > NO_SKETCH ? next + " close" : next)
+            .with("aria-labelledby", card.id())
+            .addAll(card.first())
+            .add(
+                Tag.of(index == 0 ? "h1" : "p", subject.book().site().name()).with("class", "site"))
+            .addAll(head.place())
+            .add(card.title())
+            .addAll(rest(subject, card, height));
+    head.signature().ifPresent(sheet::add);
+    return sheet;
+  }
+
+  private static Edition edition(Subject subject, Sender sender, Tag main) {
+    Words words = subject.words();
     return new Edition(
         subject,
         sender,

@@ -18,7 +18,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -81,17 +80,15 @@ public final class PaperReport {
    * a card that is full without one has none.
    */
   public static byte[] crew(Subject subject, Sender sender, Paper paper) {
+    List<Double> heights = new ArrayList<>();
     int cards = CrewCards.count(subject);
-    List<Double> heights = new ArrayList<>(Collections.nCopies(cards, CrewCards.NO_SKETCH));
-    int least = pages(CrewCards.of(subject, sender), paper);
     for (int i = 0; i < cards; i++) {
-      for (double height = CrewCards.SKETCH; height >= LEAST_SKETCH; height -= SKETCH_STEP) {
-        heights.set(i, height);
-        if (pages(CrewCards.of(subject, sender, heights), paper) <= least) {
-          break;
-        }
-        heights.set(i, CrewCards.NO_SKETCH);
+      double height = CrewCards.SKETCH;
+      while (height > CrewCards.NO_SKETCH
+          && pages(CrewCards.one(subject, sender, i, height), paper) > 1) {
+        height = height > LEAST_SKETCH ? height - SKETCH_STEP : CrewCards.NO_SKETCH;
       }
+      heights.add(height);
     }
     return write(CrewCards.of(subject, sender, heights), paper);
   }
