@@ -115,6 +115,13 @@ public final class BookShape {
           .oneOf("clarity", Pass.Clarity.class);
   static final Section MOMENT =
       Section.named("moment").words("media").amount("at", Dimension.DURATION);
+  static final Section OUTLINE =
+      Section.named("outline")
+          .words("on")
+          .plain("across", Shape.Kind.NUMBER)
+          .plain("down", Shape.Kind.NUMBER)
+          .plain("wide", Shape.Kind.NUMBER)
+          .plain("high", Shape.Kind.NUMBER);
   static final Section FINDING =
       entry("finding")
           .words("kind")
@@ -126,6 +133,7 @@ public final class BookShape {
           .plain("clock", Shape.Kind.CLOCK)
           .words("node")
           .texts("stills")
+          .rows("outlines", OUTLINE)
           .words("remark")
           .open(either(WORDS, new Shape.Amount(Dimension.LENGTH, Bare.NONE)));
   static final Section BEND =

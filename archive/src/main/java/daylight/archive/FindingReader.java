@@ -9,6 +9,7 @@ import daylight.line.book.Where;
 import daylight.line.measure.Argument;
 import daylight.line.measure.Dimension;
 import daylight.line.measure.Reading;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +40,8 @@ final class FindingReader {
         particular(row, key, known, quantities, words);
       }
     }
+    List<Finding.Outline> outlines = new ArrayList<>();
+    row.rows("outlines").forEach(outline -> outline(row, outline, outlines));
     Finding finding =
         new Finding(
             clerk.name(row, "finding", "F"),
@@ -50,8 +53,22 @@ final class FindingReader {
             words,
             row.words("node"),
             row.texts("stills"),
+            outlines,
             row.words("remark"));
     clerk.keep(kept, row, finding);
+  }
+
+  private static void outline(Fields finding, Fields row, List<Finding.Outline> kept) {
+    String on = row.words("on");
+    double across = Pixels.along(row, "across");
+    double down = Pixels.along(row, "down");
+    double wide = Pixels.size(row, "wide");
+    double high = Pixels.size(row, "high");
+    if (row.sound()) {
+      kept.add(new Finding.Outline(on, across, down, wide, high));
+    } else {
+      finding.spoil();
+    }
   }
 
   private static void particular(

@@ -1,10 +1,8 @@
 package daylight.archive;
 
 import daylight.archive.form.Fields;
-import daylight.archive.form.FormTrouble;
 import daylight.line.book.Entry;
 import daylight.line.book.Papers;
-import daylight.line.measure.Argument;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what belongs to a visit beside its measurements. */
 final class PaperReader {
-  /** No picture is wider or higher, pixels. */
-  private static final double MOST_PIXELS = 100_000;
 
   private final Clerk clerk;
   private final Moments moments;
@@ -58,21 +54,13 @@ final class PaperReader {
 
   private static void pin(Fields media, Fields row, List<Papers.Pin> pins) {
     String point = row.wantedWords("of");
-    double across = pixels(row, "across");
-    double down = pixels(row, "down");
+    double across = Pixels.along(row, "across");
+    double down = Pixels.along(row, "down");
     if (row.sound()) {
       pins.add(new Papers.Pin(point, across, down));
     } else {
       media.spoil();
     }
-  }
-
-  private static double pixels(Fields row, String key) {
-    Double pixels = row.number(key, 0, MOST_PIXELS);
-    if (!row.has(key)) {
-      row.complain(FormTrouble.MISSING, key, new Argument.Text(key));
-    }
-    return pixels == null ? 0 : pixels;
   }
 
   private Papers.Consent consent(Fields row) {

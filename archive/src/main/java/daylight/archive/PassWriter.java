@@ -119,7 +119,17 @@ final class PassWriter {
     return sheet
         .words("node", finding.node())
         .texts("stills", finding.stills())
+        .rows("outlines", finding.outlines(), this::outline)
         .words("remark", finding.remark());
+  }
+
+  private Sheet outline(Finding.Outline outline) {
+    return sheet(BookShape.OUTLINE)
+        .words("on", outline.on())
+        .words("across", Amount.plain(outline.across()))
+        .words("down", Amount.plain(outline.down()))
+        .words("wide", Amount.plain(outline.wide()))
+        .words("high", Amount.plain(outline.high()));
   }
 
   private Sheet bend(Bend bend) {

@@ -311,6 +311,10 @@ public final class GeneratedBook {
         new TreeMap<>(known ? Map.of("still", words()) : Map.of(words(), words())),
         perhaps(this::words),
         some(this::words),
+        some(
+            () ->
+                new Finding.Outline(
+                    perhaps(this::words), number(), number(), 1 + number(), 1 + number())),
         perhaps(this::words));
   }
 

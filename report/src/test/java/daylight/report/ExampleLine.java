@@ -209,6 +209,7 @@ final class ExampleLine {
             new TreeMap<>(),
             null,
             List.of(),
+            List.of(),
             label.equals("F4") ? "fine roots, all round" : null),
         new Place(reach, from),
         to == null ? null : new Place(reach, to),

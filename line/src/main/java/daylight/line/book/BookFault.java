@@ -22,6 +22,8 @@ public enum BookFault implements ComplaintCode {
   UNKNOWN_WORK,
   /** No such media: the label, the nearest known. */
   UNKNOWN_MEDIA,
+  /** No such picture among the stills of the finding: the label, the nearest of them. */
+  UNKNOWN_STILL,
   /** A kind of finding that the catalogue does not have, kept ungraded: the kind, the nearest. */
   UNKNOWN_KIND(Gravity.NOTE),
   /** A label that an earlier entry has: the label. */

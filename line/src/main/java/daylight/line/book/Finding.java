@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param words its other particulars by the catalogue's names, such as what the material becomes
  * @param node the label of the node this is, where it is one (a junction seen from inside)
  * @param stills labels of media that show it
+ * @param outlines drawn round it in pictures that show it
  * @param remark free words; null when none
  */
 public record Finding(
@@ -31,6 +32,7 @@ public record Finding(
     SortedMap<String, String> words,
     @Nullable String node,
     List<String> stills,
+    List<Outline> outlines,
     @Nullable String remark)
     implements Entry {
   private static final Set<String> DAMS =
@@ -53,6 +55,7 @@ public record Finding(
     quantities = Collections.unmodifiableSortedMap(new TreeMap<>(quantities));
     words = Collections.unmodifiableSortedMap(new TreeMap<>(words));
     stills = List.copyOf(stills);
+    outlines = List.copyOf(outlines);
   }
 
   /** Whether it may dam water, so that it stands above the bottom where it ends. */
@@ -71,4 +74,17 @@ public record Finding(
    * has {@code from} equal to {@code to}, a stretch runs clockwise.
    */
   public record Clock(double from, double to) {}
+
+  /**
+   * A ring round what is to be seen, in pixels of the picture as it is shown, from its left and
+   * upper edge. It points; nothing is computed from it.
+   *
+   * @param on the label of the photograph; null for the picture from the footage
+   * @param across of its middle
+   * @param down of its middle
+   * @param wide above zero
+   * @param high above zero
+   */
+  public record Outline(
+      @Nullable String on, double across, double down, double wide, double high) {}
 }

@@ -33,6 +33,11 @@ final class FindingCheck {
       String field = "stills[" + i + "]";
       faults.known(BookFault.UNKNOWN_MEDIA, finding, field, finding.stills().get(i), names.media());
     }
+    Set<String> shown = new TreeSet<>(finding.stills());
+    for (int i = 0; i < finding.outlines().size(); i++) {
+      String on = finding.outlines().get(i).on();
+      faults.known(BookFault.UNKNOWN_STILL, finding, "outlines[" + i + "].on", on, shown);
+    }
     Optional<Catalogue.Kind> kind = catalogue.find(finding.kind());
     if (kind.isEmpty()) {
       Set<String> known = new TreeSet<>();

@@ -109,6 +109,7 @@ class BookCheckTest {
         new TreeMap<>(),
         null,
         List.of(),
+        List.of(),
         null);
   }
 

@@ -129,6 +129,7 @@ public final class Push {
             new TreeMap<>(words),
             node,
             List.of(),
+            List.of(),
             null));
     return this;
   }

@@ -210,6 +210,7 @@ class WaterWeigherTest {
             new TreeMap<>(words),
             null,
             List.of(),
+            List.of(),
             null);
     return new PlacedFinding(VISIT, "P1", finding, from, to, 0.1);
   }

@@ -39,7 +39,6 @@ public final class DigCards {
 
   Tag section() {
     Tag section = Html.section("digs", words.word("report.digs"));
-    // On paper a card keeps together and would leave the heading behind.
     return (digs().isEmpty() ? section : section.with("class", "cards")).addAll(told("h3"));
   }
 

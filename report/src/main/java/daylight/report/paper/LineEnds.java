@@ -3,13 +3,17 @@ package daylight.report.paper;
 import com.openhtmltopdf.extend.FSTextBreaker;
 import java.text.BreakIterator;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * Where a line may end: as usual, but not behind an apostrophe within a word, as in <i>l’eau</i>,
- * where the usual iterator would end one; nor within 5' 7" or before a per cent sign, for half of a
- * figure can be taken for the whole.
+ * where the usual iterator would end one; nor within 5' 7", 0:49 or 38-22, nor between a figure and
+ * its unit or what it is compared with, for half of a figure can be taken for the whole.
  */
 final class LineEnds implements FSTextBreaker {
+  private static final Set<String> UNITS =
+      Set.of("%", "°C", "°F", "ft", "in", "m", "mm", "gal", "gpm", "L", "L/s", "h", "min", "s");
+
   private final BreakIterator usual = BreakIterator.getLineInstance(Locale.ROOT);
   private String text = "";
 
@@ -38,12 +42,35 @@ final class LineEnds implements FSTextBreaker {
   }
 
   private boolean isWithinFigure(int end) {
-    if (end < 2 || text.charAt(end - 1) != ' ') {
+    if (end < 2) {
       return false;
     }
+    char last = text.charAt(end - 1);
     char before = text.charAt(end - 2);
     char after = text.charAt(end);
+    if (last == ':' || last == '-') {
+      return Character.isDigit(before) && Character.isDigit(after);
+    }
+    if (last != ' ') {
+      return false;
+    }
     boolean feet = before == '\'' && end > 2 && Character.isDigit(text.charAt(end - 3));
-    return (feet && Character.isDigit(after)) || (Character.isDigit(before) && after == '%');
+    boolean compared = before == '<' || before == '>';
+    return Character.isDigit(after)
+        ? feet || compared
+        : Character.isDigit(before) && UNITS.contains(word(end));
+  }
+
+  /** What stands there up to the next blank or mark. */
+  private String word(int from) {
+    int to = from;
+    while (to < text.length() && isOfUnit(text.charAt(to))) {
+      to++;
+    }
+    return text.substring(from, to);
+  }
+
+  private static boolean isOfUnit(char c) {
+    return Character.isLetter(c) || c == '/' || c == '%' || c == '°';
   }
 }

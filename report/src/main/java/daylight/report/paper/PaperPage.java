@@ -1,6 +1,7 @@
 package daylight.report.paper;
 
 import daylight.report.draw.Captions;
+import daylight.report.draw.MarkedPicture;
 import daylight.report.draw.Subject;
 import daylight.report.markup.Tag;
 import daylight.report.page.Edition;
@@ -21,6 +22,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -32,6 +34,12 @@ import org.xml.sax.SAXException;
 final class PaperPage {
   /** What a drawing's page needs beside it, above and below, in points. */
   private static final double BESIDE_DRAWING = 62;
+
+  /** To the left and right of an upright page, in points, as the style says: 14 mm each. */
+  private static final double MARGINS = 2 * 14 / 25.4 * 72;
+
+  /** What a picture takes of the room between them, as the style says. */
+  private static final double PICTURE = 0.48;
 
   private final Edition edition;
   private final Subject subject;
@@ -75,6 +83,9 @@ final class PaperPage {
     Document page = parsed();
     elements(page, "svg").forEach(this::fit);
     elements(page, "img").forEach(PaperPage::free);
+    elements(page, "section").stream()
+        .filter(section -> section.getAttribute("class").equals("cards"))
+        .forEach(PaperPage::keep);
     elements(page, "a").forEach(link -> link.setAttribute("title", link.getTextContent()));
     Element bookmarks = page.createElement("bookmarks");
     page.getElementsByTagName("head").item(0).appendChild(bookmarks);
@@ -110,6 +121,20 @@ final class PaperPage {
     return IntStream.range(0, nodes.getLength()).mapToObj(i -> (Element) nodes.item(i)).toList();
   }
 
+  /** A card keeps together and would leave the heading behind, so both are kept together. */
+  private static void keep(Element section) {
+    Element kept = section.getOwnerDocument().createElement("div");
+    kept.setAttribute("class", "kept");
+    boolean card = false;
+    for (Node child = section.getFirstChild(); child != null && !card; ) {
+      Node next = child.getNextSibling();
+      card = child.getNodeName().equals("article");
+      kept.appendChild(child);
+      child = next;
+    }
+    section.insertBefore(kept, section.getFirstChild());
+  }
+
   /** A picture's size in pixels is for the browser; the page setter would take it for law. */
   private static void free(Element picture) {
     picture.removeAttribute("width");
@@ -121,6 +146,14 @@ final class PaperPage {
     String[] view = svg.getAttribute("viewBox").split(" ", -1);
     double width = Double.parseDouble(view[2]);
     double height = Double.parseDouble(view[3]);
+    if (svg.getAttribute("class").equals(MarkedPicture.CLASS)) {
+      svg.setAttribute("alt", text(svg, "title") + " " + text(svg, "desc"));
+      double wide = PICTURE * (paper.width() - MARGINS);
+      svg.setAttribute(
+          "style",
+          "width:%spt;height:%spt".formatted(Tag.number(wide), Tag.number(wide * height / width)));
+      return;
+    }
     boolean upright = svg.getAttribute("class").equals("sketch");
     double room =
         upright ? 1 : Math.min(paper.height() / width, (paper.width() - BESIDE_DRAWING) / height);

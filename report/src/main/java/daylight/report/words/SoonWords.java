@@ -24,7 +24,7 @@ public record SoonWords(Words words) {
     Argument word = new Argument.Term(ruled.urgency().key());
     return worst == null
         ? words.figure(word)
-        : words.say("soon.maybe", word, new Argument.Term(worst.key()));
+        : words.within("soon.maybe", word, new Argument.Term(worst.key()));
   }
 
   /** By which rule. */

@@ -220,6 +220,11 @@ public final class Words {
   }
 
   /** A part of a sentence, whose first word stays as it is. */
+  String within(String key, Argument... arguments) {
+    return fill(key, List.of(arguments), false);
+  }
+
+  /** A part of a sentence, whose first word stays as it is. */
   private String within(Statement statement) {
     return fill(statement.key().key(), statement.arguments(), false);
   }

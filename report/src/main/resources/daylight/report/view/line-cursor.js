@@ -132,9 +132,10 @@ export class Cursor {
     place.hidden = figure === null;
     if (figure === null) return;
     const link = place.querySelector('a');
-    const image = figure.querySelector('img').cloneNode();
+    const image = figure.querySelector('img, svg').cloneNode(true);
     // Its words stand beside it.
-    image.alt = '';
+    if (image.matches('img')) image.alt = '';
+    else image.setAttribute('aria-hidden', 'true');
     const words = document.createElement('span');
     words.textContent = figure.querySelector('figcaption').textContent;
     link.href = `#${picture}`;

@@ -112,6 +112,7 @@ class CaptionsTest {
             new TreeMap<>(),
             null,
             List.of(),
+            List.of(),
             null),
         seconds,
         feet == null ? null : feet * FOOT);

@@ -24,6 +24,12 @@ class LineEndsTest {
   void halfOfAFigureIsNeverLeftBehind() {
     assertThat(pieces("with 1' 0\" to work")).containsExactly("with ", "1' 0\" ", "to ", "work");
     assertThat(pieces("unlikely (23 %).")).containsExactly("unlikely ", "(23 %).");
+    assertThat(pieces("at 0:49.")).containsExactly("at ", "0:49.");
+    assertThat(pieces("ASCE 38-22 is")).containsExactly("ASCE ", "38-22 ", "is");
+    assertThat(pieces("wash-down [> 99 %]")).containsExactly("wash-", "down ", "[> 99 %]");
+    assertThat(pieces("to 16.91 m. A 5 minute"))
+        .containsExactly("to ", "16.91 m. ", "A ", "5 ", "minute");
+    assertThat(pieces("3.22 L/s, 4 in")).containsExactly("3.22 L/s, ", "4 in");
     assertThat(pieces("the owner's 5 tapes")).containsExactly("the ", "owner's ", "5 ", "tapes");
   }
 

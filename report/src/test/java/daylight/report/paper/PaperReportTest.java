@@ -142,7 +142,7 @@ class PaperReportTest {
               .toList();
 
       assertThat(told)
-          .hasSize(texts(page(handout), "svg").size() + handout.shots().stills().size());
+          .hasSize(texts(page(handout), "svg").size() + texts(page(handout), "img").size());
       assertThat(told).allSatisfy(text -> assertThat(text).hasSizeGreaterThan(20));
     }
   }
