@@ -139,7 +139,7 @@ final class KeyPlan {
     List<Numbered> all = new ArrayList<>();
     for (int i = 0; i < parts.size(); i += every) {
       String number = Integer.toString(parts.get(i).number());
-      double width = Typeface.width(number, NUMBER, true) + 4;
+      double width = Typeface.width(number, NUMBER, true);
       List<Point> anchors = new ArrayList<>(List.of(frame.at(parts.get(i).middle())));
       corners.get(i).forEach(corner -> anchors.add(frame.at(corner)));
       Optional<Labeller.Spot> spot =
@@ -159,7 +159,7 @@ final class KeyPlan {
       sheet.add(Pen.line(one.spot().leader(), Ink.SOFT, 0.6));
     }
     double baseline = room.middleY() + (Typeface.ASCENT - Typeface.DESCENT) * NUMBER / 2;
-    sheet.add(Pen.rimmed(room.x() + 2, baseline, one.number(), NUMBER, true));
+    sheet.add(Pen.rimmed(room.x(), baseline, one.number(), NUMBER, true));
   }
 
   private void side(PlanCourse course) {

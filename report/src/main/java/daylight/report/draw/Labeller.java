@@ -20,6 +20,11 @@ final class Labeller {
   /** What a label keeps free about itself, points. */
   static final double GAP = 1.5;
 
+  /**
+   * What a label keeps free to either side of another on its line, so that they are not read on.
+   */
+  private static final double WORD_GAP = 4;
+
   /** What a label keeps free between itself and the middle of a wall, points. */
   private static final double WALL_GAP = 3;
 
@@ -28,22 +33,31 @@ final class Labeller {
 
   private final Box frame;
   private final Nearby<Box> taken;
+  private final Nearby<Box> labels;
   private final Nearby<Stroke> strokes;
   private final Nearby<Stroke> walls;
   private final Nearby<Stroke> leaders;
 
   Labeller(Box frame) {
-    this(frame, new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame), new Nearby<>(frame));
+    this(
+        frame,
+        new Nearby<>(frame),
+        new Nearby<>(frame),
+        new Nearby<>(frame),
+        new Nearby<>(frame),
+        new Nearby<>(frame));
   }
 
   private Labeller(
       Box frame,
       Nearby<Box> taken,
+      Nearby<Box> labels,
       Nearby<Stroke> strokes,
       Nearby<Stroke> walls,
       Nearby<Stroke> leaders) {
     this.frame = frame;
     this.taken = taken;
+    this.labels = labels;
     this.strokes = strokes;
     this.walls = walls;
     this.leaders = leaders;
@@ -60,7 +74,7 @@ final class Labeller {
 
   /** The same marks and strokes, without any label placed since. */
   Labeller copy() {
-    return new Labeller(frame, taken.copy(), strokes, walls, leaders.copy());
+    return new Labeller(frame, taken.copy(), labels.copy(), strokes, walls, leaders.copy());
   }
 
   /** No label goes here. */
@@ -141,6 +155,7 @@ final class Labeller {
     }
     if (best != null) {
       keepClear(best.box());
+      labels.add(best.box(), best.box());
       if (best.leader() != null) {
         leaders.add(best.leader().bounds(), best.leader());
       }
@@ -174,7 +189,10 @@ final class Labeller {
   private boolean free(Spot spot, @Nullable Box own, boolean over) {
     Box room = spot.box().grown(GAP);
     Box off = spot.box().grown(WALL_GAP);
-    if (taken.any(room, box -> room.overlaps(box) && !same(box, own))
+    Box box = spot.box();
+    Box line = new Box(box.x() - WORD_GAP, box.y(), box.width() + 2 * WORD_GAP, box.height());
+    if (taken.any(room, mark -> room.overlaps(mark) && !same(mark, own))
+        || labels.any(line, line::overlaps)
         || leaders.any(room, room::crossedBy)
         || walls.any(off, off::crossedBy)) {
       return false;
@@ -183,7 +201,7 @@ final class Labeller {
     return leader == null
         || ((over
                 || !taken.any(
-                    leader.bounds(), box -> passesThrough(leader, box) && !same(box, own)))
+                    leader.bounds(), mark -> passesThrough(leader, mark) && !same(mark, own)))
             && !leaders.any(leader.bounds(), leader::crosses));
   }
 

@@ -367,9 +367,6 @@ public final class PlanDrawing {
     sheet.sideHeading(words.word("draw.legend"));
     sheet.side(legend.signs());
     services.notes(sheet);
-    if (part == null) {
-      new SideNotes(subject).grades(sheet);
-    }
     sheet.key(words, marks);
     if (subject.book().site().landmarks().stream().anyMatch(this::isShown)) {
       sheet.sideHeading(words.word("draw.landmarks"));
@@ -385,6 +382,8 @@ public final class PlanDrawing {
     }
     if (part == null) {
       course.missing().forEach(sheet::note);
+      // Last, for what a full column leaves over: the report tells these elsewhere too.
+      new SideNotes(subject).grades(sheet);
     }
   }
 }

@@ -6,6 +6,7 @@ import daylight.report.markup.Tag;
 import daylight.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -97,7 +98,7 @@ final class Sheet implements Canvas {
 
   /** The sheet, with what the side column did not hold in columns below the drawing. */
   Tag finished() {
-    List<SideColumn.Piece> rest = beside();
+    List<SideColumn.Piece> rest = beside(Stream.of(side, side.tight()));
     double end = height;
     if (!rest.isEmpty()) {
       List<SideColumn.Piece> below = goingOn(rest);
@@ -108,9 +109,13 @@ final class Sheet implements Canvas {
     return svg(end);
   }
 
-  /** The sheet, and behind it as many as take what the side column did not hold. */
+  /**
+   * The sheet, and behind it as many as take what the side column did not hold; none for what is
+   * told elsewhere.
+   */
   List<Tag> sheets() {
-    List<SideColumn.Piece> rest = beside();
+    SideColumn needed = side.needed();
+    List<SideColumn.Piece> rest = beside(Stream.of(side, side.tight(), needed, needed.tight()));
     List<Tag> sheets = new ArrayList<>(List.of(svg(height)));
     while (!rest.isEmpty()) {
       String name = id + "-on-" + sheets.size();
@@ -127,13 +132,18 @@ final class Sheet implements Canvas {
     return sheets;
   }
 
-  /** Draws the side column; what it does not hold. */
-  private List<SideColumn.Piece> beside() {
-    List<SideColumn.Piece> tight = side.tight().pieces();
-    boolean only = SideColumn.height(tight) <= body.height() - 2;
+  /**
+   * Draws the side column in the first of these ways in which the drawing's height holds all of it;
+   * what it does not hold in the usual way, where there is none.
+   */
+  private List<SideColumn.Piece> beside(Stream<SideColumn> ways) {
+    double room = body.height() - 2;
     List<SideColumn.Piece> pieces =
-        only && SideColumn.height(side.pieces()) > body.height() - 2 ? tight : side.pieces();
-    int held = SideColumn.fitting(pieces, body.height() - 2);
+        ways.map(SideColumn::pieces)
+            .filter(all -> SideColumn.height(all) <= room)
+            .findFirst()
+            .orElse(side.pieces());
+    int held = SideColumn.fitting(pieces, room);
     add(SideColumn.drawn(pieces.subList(0, held), sideX(), body.y() + 2));
     return pieces.subList(held, pieces.size());
   }
@@ -252,6 +262,11 @@ final class Sheet implements Canvas {
       signs.add(new Sign(Pen.text(-6, 3, head, SMALL, true, Ink.DARK), texts.get(i)));
     }
     side(signs, Math.max(24, widest + 10));
+  }
+
+  /** What is written into the side column meanwhile is told elsewhere too. */
+  void spare(Runnable writing) {
+    side.spare(writing);
   }
 
   /** A sentence in the side column. */

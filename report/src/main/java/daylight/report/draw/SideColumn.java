@@ -20,6 +20,7 @@ final class SideColumn {
   private static final double GAP = 2;
 
   private final List<Piece> pieces = new ArrayList<>();
+  private boolean sparing;
 
   /**
    * Something that is never broken.
@@ -27,13 +28,22 @@ final class SideColumn {
    * @param before room above it, where it is not the first of its column
    * @param height of it, points
    * @param heading whether something has to follow it
+   * @param spare whether it may be left out where there is no room
    * @param tag drawn from its upper left corner
    */
-  record Piece(double before, double height, boolean heading, String text, Tag tag) {}
+  record Piece(
+      double before, double height, boolean heading, boolean spare, String text, Tag tag) {}
+
+  /** What is added meanwhile is told elsewhere too, and may be left out all together. */
+  void spare(Runnable adding) {
+    sparing = true;
+    adding.run();
+    sparing = false;
+  }
 
   void heading(String text) {
     Tag tag = Pen.text(0, 10, text, 9, true, Ink.DARK);
-    pieces.add(new Piece(8, 16, true, text, tag));
+    pieces.add(new Piece(8, 16, true, sparing, text, tag));
   }
 
   /** A sign drawn about a point, and what it means. */
@@ -43,7 +53,7 @@ final class SideColumn {
     for (int i = 0; i < lines.size(); i++) {
       group.add(Pen.text(indent, 10 + LINE * i, lines.get(i), SIZE, false, Ink.DARK));
     }
-    pieces.add(new Piece(0, GAP + LINE * lines.size(), false, meaning, group));
+    pieces.add(new Piece(0, GAP + LINE * lines.size(), false, sparing, meaning, group));
   }
 
   void note(String text) {
@@ -52,7 +62,7 @@ final class SideColumn {
     for (int i = 0; i < lines.size(); i++) {
       group.add(Pen.text(0, 10 + LINE * i, lines.get(i), SIZE, true, Ink.DARK));
     }
-    pieces.add(new Piece(6, LINE * lines.size(), false, text, group));
+    pieces.add(new Piece(6, LINE * lines.size(), false, sparing, text, group));
   }
 
   /** The same closer together, for a column that would hold it then. */
@@ -61,9 +71,17 @@ final class SideColumn {
     for (Piece piece : pieces) {
       double height = piece.heading() ? 14 : piece.height() - (piece.before() == 0 ? GAP : 0);
       double before = Math.max(0, piece.before() - 3);
-      tight.pieces.add(new Piece(before, height, piece.heading(), piece.text(), piece.tag()));
+      tight.pieces.add(
+          new Piece(before, height, piece.heading(), piece.spare(), piece.text(), piece.tag()));
     }
     return tight;
+  }
+
+  /** The same without what may be left out. */
+  SideColumn needed() {
+    SideColumn needed = new SideColumn();
+    pieces.stream().filter(piece -> !piece.spare()).forEach(needed.pieces::add);
+    return needed;
   }
 
   List<Piece> pieces() {

@@ -53,7 +53,8 @@ final class SideNotes {
       String key = one.atOnce() ? "draw.worst.immediate" : "draw.worst.class";
       texts.add(words.say(key, new Argument.Text(kind), number, word));
     }
-    list(sheet, "draw.worst", worst.stream().map(one -> one.placed().from()).toList(), texts);
+    List<Place> places = worst.stream().map(one -> one.placed().from()).toList();
+    sheet.spare(() -> list(sheet, "draw.worst", places, texts));
   }
 
   private Optional<Graded> graded(PlacedFinding placed) {

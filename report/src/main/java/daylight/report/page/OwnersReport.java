@@ -40,8 +40,8 @@ public final class OwnersReport {
           "unsaid",
           "declined",
           "dates",
-          Exhibits.SERVICES,
           "digs",
+          Exhibits.SERVICES,
           Exhibits.PLAN,
           Exhibits.PROFILE,
           Exhibits.STRIP,
@@ -136,8 +136,8 @@ public final class OwnersReport {
     sections.add(unsaid.section(ToDo.ALL));
     unsaid.declined().ifPresent(sections::add);
     new Dates(subject).section().ifPresent(sections::add);
-    sections.add(new ServiceTable(subject).section(exhibits));
     sections.add(new DigCards(subject).section());
+    sections.add(new ServiceTable(subject).section(exhibits));
     List<Tag> sides =
         Arrays.stream(Side.values())
             .map(
