@@ -57,8 +57,19 @@ final class LineEnds implements FSTextBreaker {
     boolean feet = before == '\'' && end > 2 && Character.isDigit(text.charAt(end - 3));
     boolean compared = before == '<' || before == '>';
     return Character.isDigit(after)
-        ? feet || compared
+        ? feet || compared || (Character.isDigit(before) && isFraction(end))
         : Character.isDigit(before) && UNITS.contains(word(end));
+  }
+
+  /** Whether digits stand there, a stroke and another: 1 1/4 is one figure. */
+  private boolean isFraction(int from) {
+    int to = from;
+    while (to < text.length() && Character.isDigit(text.charAt(to))) {
+      to++;
+    }
+    return to + 1 < text.length()
+        && text.charAt(to) == '/'
+        && Character.isDigit(text.charAt(to + 1));
   }
 
   /** What stands there up to the next blank or mark. */

@@ -24,6 +24,7 @@ class LineEndsTest {
   void halfOfAFigureIsNeverLeftBehind() {
     assertThat(pieces("with 1' 0\" to work")).containsExactly("with ", "1' 0\" ", "to ", "work");
     assertThat(pieces("unlikely (23 %).")).containsExactly("unlikely ", "(23 %).");
+    assertThat(pieces("it is 1 1/4 in deep")).containsExactly("it ", "is ", "1 1/4 in ", "deep");
     assertThat(pieces("at 0:49.")).containsExactly("at ", "0:49.");
     assertThat(pieces("ASCE 38-22 is")).containsExactly("ASCE ", "38-22 ", "is");
     assertThat(pieces("wash-down [> 99 %]")).containsExactly("wash-", "down ", "[> 99 %]");
