@@ -274,8 +274,10 @@ class ReportLineTest {
           .contains(told(page, "where"));
       assertThat(link.getAttribute("href")).isEqualTo("#still-2");
       assertThat(link.textContent()).isEqualTo(page.locator("#still-2 figcaption").textContent());
-      assertThat(link.locator("img").getAttribute("src"))
-          .isEqualTo(page.locator("#still-2 img").getAttribute("src"));
+      assertThat(link.locator("svg.marked path").count()).isEqualTo(2);
+      assertThat(link.locator("svg image").getAttribute("xlink:href"))
+          .startsWith("data:image/jpeg;base64,")
+          .isEqualTo(page.locator("#still-2 image").getAttribute("xlink:href"));
 
       page.locator("#findings a.to-place:has-text('F1')").click();
       settle(page);

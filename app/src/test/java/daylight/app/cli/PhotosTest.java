@@ -24,13 +24,17 @@ class PhotosTest {
   @TempDir private Path folder = Path.of("");
 
   private Path book() throws IOException {
+    return book("");
+  }
+
+  private Path book(String more) throws IOException {
     try (InputStream photo = Job.class.getResourceAsStream("turned.jpg")) {
       Files.write(folder.resolve("wall.jpg"), Objects.requireNonNull(photo).readAllBytes());
     }
     assertThat(latin(folder.resolve("wall.jpg"))).contains("Exif", "Invented Camera", "2026:04:18");
     return OneDrain.empty()
         .to("10")
-        .found("{label: F1, kind: crack, cable: 5, clock: 12, stills: [B1, B2]}")
+        .found("{label: F1, kind: crack, cable: 5, clock: 12, stills: [B1, B2]" + more + "}")
         .with(
             "{label: B1, kind: photo, file: wall.jpg}", "{label: B2, kind: photo, file: notes.jpg}")
         .write(folder.resolve("book.yaml"));
@@ -64,5 +68,28 @@ class PhotosTest {
     for (String name : Books.below(out).keySet()) {
       assertThat(latin(out.resolve(name))).as(name).doesNotContain("Exif", "Invented Camera");
     }
+  }
+
+  /**
+   * As it is shown the picture is 32 wide and 64 high, and nobody knows how its camera was held.
+   */
+  @Test
+  void aRingLiesOnThePhotographAsItIsShown() throws IOException {
+    Files.writeString(folder.resolve("notes.jpg"), "only words");
+    Path out = folder.resolve("out");
+    String inside = "{on: B1, across: 27, down: 60, wide: 8, high: 6}";
+    String outside = "{on: B1, across: 40, down: 10, wide: 8, high: 6}";
+    Path book = book(", outlines: [" + inside + ", " + outside + "]");
+
+    Said said = Said.by("answer", book, "-o", out);
+
+    assertThat(said.code()).as(said.err()).isEqualTo(ExitCode.DONE);
+    String page = Files.readString(out.resolve("report.html"));
+    assertThat(page)
+        .contains("along the pipe. A ring is drawn round it.")
+        .contains("A ring that the field book gives lies outside this picture and is not drawn.")
+        .contains("The ring was drawn round it by who keeps the field book.")
+        .contains("d=\"M27 57L")
+        .doesNotContain("An arc marks it");
   }
 }

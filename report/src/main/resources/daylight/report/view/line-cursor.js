@@ -134,8 +134,12 @@ export class Cursor {
     const link = place.querySelector('a');
     const image = figure.querySelector('img, svg').cloneNode(true);
     // Its words stand beside it.
-    if (image.matches('img')) image.alt = '';
-    else image.setAttribute('aria-hidden', 'true');
+    if (image.matches('img')) {
+      image.alt = '';
+    } else {
+      image.setAttribute('aria-hidden', 'true');
+      image.querySelectorAll('title, desc').forEach((told) => told.remove());
+    }
     const words = document.createElement('span');
     words.textContent = figure.querySelector('figcaption').textContent;
     link.href = `#${picture}`;
