@@ -5,6 +5,7 @@ import daylight.line.book.Catalogue;
 import daylight.line.book.Node;
 import daylight.line.book.Place;
 import daylight.line.book.Visit;
+import daylight.line.course.LocateFit;
 import daylight.line.course.PlacedFinding;
 import daylight.line.course.Route;
 import daylight.line.dig.ServiceFound;
@@ -65,14 +66,27 @@ public final class Captions {
 
   /** The findings of the visit that was judged, by reach in the book's order and by distance. */
   public static List<PlacedFinding> findings(Subject subject) {
-    List<String> reaches = subject.line().runs().stream().map(run -> run.reach().label()).toList();
     return subject.line().findings().stream()
         .filter(placed -> placed.visit().equals(subject.answers().visit()))
         .sorted(
-            Comparator.comparingInt((PlacedFinding p) -> reaches.indexOf(p.from().reach()))
-                .thenComparingDouble(p -> p.from().distance())
+            Comparator.comparing(PlacedFinding::from, along(subject))
                 .thenComparing(p -> p.finding().id()))
         .toList();
+  }
+
+  /** The places found from the ground, on every visit, along the line. */
+  public static List<LocateFit> locates(Subject subject) {
+    return subject.line().locates().stream()
+        .sorted(
+            Comparator.comparing(LocateFit::place, along(subject)).thenComparing(LocateFit::entry))
+        .toList();
+  }
+
+  /** Reach by reach in the order of the line, and in each by distance. */
+  private static Comparator<Place> along(Subject subject) {
+    List<String> reaches = subject.line().runs().stream().map(run -> run.reach().label()).toList();
+    return Comparator.comparingInt((Place place) -> reaches.indexOf(place.reach()))
+        .thenComparingDouble(Place::distance);
   }
 
   /** The same without those that are nodes: a node has its own sign. */

@@ -164,7 +164,7 @@ final class Tables {
             "column.depth_alone",
             "column.course_deeper",
             "column.fit"),
-        subject.line().locates().stream().map(this::locate).map(Html::row).toList());
+        Captions.locates(subject).stream().map(this::locate).map(Html::row).toList());
   }
 
   private List<String> locate(LocateFit fit) {
