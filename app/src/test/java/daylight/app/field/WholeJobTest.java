@@ -147,6 +147,8 @@ class WholeJobTest {
       case "answers" -> page.waitForSelector("#answers");
       default -> {}
     }
+    // The letters may still be on their way when the page is there.
+    page.evaluate("document.fonts.ready.then(() => null)");
     Object parts = page.evaluate("performance.getEntriesByType('resource').map((one) => one.name)");
     Set<String> all = new TreeSet<>();
     ((List<?>) parts).forEach(one -> all.add(one.toString()));
