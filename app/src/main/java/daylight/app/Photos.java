@@ -88,6 +88,7 @@ final class Photos {
               finding.label(),
               media.label(),
               photo.get().taken(),
+              photo.get().picture().width(),
               new Picture(small.width(), small.height(), Jpeg.of(small))));
     } catch (IOException e) {
       complain(

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads what belongs to a visit beside its measurements. */
 final class PaperReader {
-
   private final Clerk clerk;
   private final Moments moments;
   private final MediaFiles files;

@@ -6,6 +6,7 @@ import daylight.app.Job;
 import daylight.app.OneDrain;
 import daylight.footage.Raster;
 import daylight.footage.photo.Photo;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Objects;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -91,5 +93,22 @@ class PhotosTest {
         .contains("The ring was drawn round it by who keeps the field book.")
         .contains("d=\"M27 57L")
         .doesNotContain("An arc marks it");
+  }
+
+  /** The report holds a copy of half the width. */
+  @Test
+  void aRingIsGivenInPixelsOfThePhotographItself() throws IOException {
+    Files.writeString(folder.resolve("notes.jpg"), "only words");
+    Path book = book(", outlines: [{on: B1, across: 2000, down: 1000, wide: 200, high: 100}]");
+    BufferedImage large = new BufferedImage(2560, 1280, BufferedImage.TYPE_INT_RGB);
+    ImageIO.write(large, "jpg", folder.resolve("wall.jpg").toFile());
+    Path out = folder.resolve("out");
+
+    Said said = Said.by("answer", book, "-o", out);
+
+    assertThat(said.code()).as(said.err()).isEqualTo(ExitCode.DONE);
+    assertThat(Files.readString(out.resolve("report.html")))
+        .contains("viewBox=\"0 0 1280 640\"", "d=\"M1000 475L")
+        .doesNotContain("lies outside this picture");
   }
 }

@@ -32,12 +32,18 @@ public final class MarkedPicture {
 
   private final Picture picture;
   private final double small;
+  private final double scale;
   private final List<String> paths = new ArrayList<>();
 
-  /** A picture without marks so far. */
-  public MarkedPicture(Picture picture) {
+  /**
+   * A picture without marks so far.
+   *
+   * @param width of the picture that rings were drawn in, pixels; this may be a smaller copy
+   */
+  public MarkedPicture(Picture picture, int width) {
     this.picture = picture;
     this.small = Math.min(picture.width(), picture.height());
+    this.scale = (double) picture.width() / width;
   }
 
   /** Marks where on the clock it was noted, as the head looks. */
@@ -58,15 +64,17 @@ public final class MarkedPicture {
 
   /** Marks what somebody drew a ring round; false where its middle is not in the picture. */
   public boolean ringed(Finding.Outline outline) {
-    if (outline.across() > picture.width() || outline.down() > picture.height()) {
+    Point middle = new Point(scale * outline.across(), scale * outline.down());
+    if (middle.x() > picture.width() || middle.y() > picture.height()) {
       return false;
     }
+    double wide = scale * outline.wide() / 2;
+    double high = scale * outline.high() / 2;
     List<Point> ring = new ArrayList<>();
     for (double turn = 0; turn < 2 * Math.PI; turn += STEP) {
       ring.add(
           new Point(
-              outline.across() + outline.wide() / 2 * StrictMath.sin(turn),
-              outline.down() - outline.high() / 2 * StrictMath.cos(turn)));
+              middle.x() + wide * StrictMath.sin(turn), middle.y() - high * StrictMath.cos(turn)));
     }
     paths.add(Pen.through(ring, true));
     return true;

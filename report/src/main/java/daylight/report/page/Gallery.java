@@ -82,7 +82,9 @@ final class Gallery {
     String seen = words.say("report.still.alt", what, where);
     // Only the camera in the pipe looks as its clock does.
     Finding.Clock clock = placed.finding().clock();
-    return hung(exhibits.id(still), still.picture(), rings(placed, null), clock, seen, caption);
+    Picture picture = still.picture();
+    List<Finding.Outline> rings = rings(placed, null);
+    return hung(exhibits.id(still), picture, picture.width(), rings, clock, seen, caption);
   }
 
   private Hung photo(Photo photo) {
@@ -106,7 +108,7 @@ final class Gallery {
                     words.hour("%d:%02d".formatted(taken.getHour(), taken.getMinute()))));
     String seen = words.say("report.photo.alt", what, where);
     List<Finding.Outline> rings = rings(placed, photo.media());
-    return hung(exhibits.id(photo), photo.picture(), rings, null, seen, caption);
+    return hung(exhibits.id(photo), photo.picture(), photo.width(), rings, null, seen, caption);
   }
 
   /**
@@ -121,11 +123,12 @@ final class Gallery {
   private Hung hung(
       String id,
       Picture picture,
+      int width,
       List<Finding.Outline> rings,
       Finding.@Nullable Clock clock,
       String seen,
       String caption) {
-    MarkedPicture marked = new MarkedPicture(picture);
+    MarkedPicture marked = new MarkedPicture(picture, width);
     List<String> said = new ArrayList<>();
     if (clock != null) {
       marked.noted(clock);

@@ -15,10 +15,14 @@ class MarkedPictureTest {
   private static final Pattern PATH = Pattern.compile("<path d=\"([^\"]+)\"");
   private static final double HOUR = Math.PI / 6;
 
-  private final MarkedPicture picture = new MarkedPicture(new Picture(640, 480, new byte[0]));
+  private final MarkedPicture picture = new MarkedPicture(new Picture(640, 480, new byte[0]), 640);
 
   /** The points of the marks, each mark twice: dark below, white above. */
   private List<List<Point>> drawn() {
+    return drawn(picture);
+  }
+
+  private static List<List<Point>> drawn(MarkedPicture picture) {
     Matcher paths = PATH.matcher(picture.drawn("A pipe.", "An arc.").write());
     return paths.results().map(path -> points(path.group(1))).toList();
   }
@@ -74,5 +78,19 @@ class MarkedPictureTest {
     assertThat(ring.stream().mapToDouble(Point::x).max().orElseThrow()).isEqualTo(460, within(0.1));
     assertThat(ring.stream().mapToDouble(Point::y).min().orElseThrow()).isEqualTo(55, within(0.1));
     assertThat(ring.stream().mapToDouble(Point::y).max().orElseThrow()).isEqualTo(285, within(0.1));
+  }
+
+  /** A telephone's photograph is many times wider than its copy in the report. */
+  @Test
+  void aRingGoesAlongWithAPictureMadeSmaller() {
+    MarkedPicture copy = new MarkedPicture(new Picture(640, 480, new byte[0]), 4000);
+    boolean inside = copy.ringed(new Finding.Outline("M1", 3900, 2900, 100, 50));
+    boolean outside = copy.ringed(new Finding.Outline("M1", 3900, 3010, 100, 50));
+    List<Point> ring = drawn(copy).getFirst();
+
+    assertThat(inside).isTrue();
+    assertThat(outside).isFalse();
+    assertThat(ring.getFirst().x()).isEqualTo(624, within(0.01));
+    assertThat(ring.getFirst().y()).isEqualTo(460, within(0.01));
   }
 }
