@@ -86,6 +86,7 @@ final class PaperPage {
     elements(page, "section").stream()
         .filter(section -> section.getAttribute("class").equals("cards"))
         .forEach(PaperPage::keep);
+    elements(page, "caption").forEach(PaperPage::frame);
     elements(page, "a").forEach(link -> link.setAttribute("title", link.getTextContent()));
     Element bookmarks = page.createElement("bookmarks");
     page.getElementsByTagName("head").item(0).appendChild(bookmarks);
@@ -133,6 +134,18 @@ final class PaperPage {
       child = next;
     }
     section.insertBefore(kept, section.getFirstChild());
+  }
+
+  /**
+   * A table's rows would go over the page and leave its caption behind, so what has to find room is
+   * a frame about both.
+   */
+  private static void frame(Element caption) {
+    Node table = caption.getParentNode();
+    Element frame = caption.getOwnerDocument().createElement("div");
+    frame.setAttribute("class", "table");
+    table.getParentNode().insertBefore(frame, table);
+    frame.appendChild(table);
   }
 
   /** A picture's size in pixels is for the browser; the page setter would take it for law. */
